@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: MIT
+// Where a value was typed. Every value that a message may have to point at keeps its place.
+#pragma once
+
+#include <cstdint>
+#include <deque>
+#include <string>
+#include <string_view>
+#include <utility>
+
+namespace dunnage {
+
+/// One input file, as read (BOM removed, CRLF kept).
+struct SourceFile {
+  std::string name;  ///< as the user named it, relative where they did
+  std::string text;
+
+  /// The text of line `number` (from 1) without its line end; empty beyond the last.
+  std::string_view line(std::uint32_t number) const;
+};
+
+/// A stretch of one line. Columns count code points from 1. `file` null: no place (a default).
+struct Place {
+  const SourceFile* file = nullptr;
+  std::uint32_t line = 0;
+  std::uint32_t column = 0;
+  std::uint32_t width = 1;
+
+  bool known() const { return file != nullptr; }
+  /// "kit/cases.toml:12:8", or "(not typed)".
+  std::string words() const;
+  /// File order is the order in which the files were read.
+  friend bool operator==(const Place&, const Place&) = default;
+};
+
+/// Owns every file of a run; places point into it, so it outlives them all.
+class Sources {
+ public:
+  const SourceFile* add(std::string name, std::string text) {
+    return &files_.emplace_back(SourceFile{std::move(name), std::move(text)});
+  }
+  const std::deque<SourceFile>& files() const { return files_; }
+
+ private:
+  std::deque<SourceFile> files_;
+};
+
+/// A value and where it was typed.
+template <class T>
+struct Sourced {
+  T value{};
+  Place place{};
+
+  operator const T&() const { return value; }
+  const T* operator->() const { return &value; }
+  const T& operator*() const { return value; }
+  bool typed() const { return place.known(); }
+};
+
+}  // namespace dunnage

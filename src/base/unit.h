@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: MIT
+// Text to quantities and back. The one table of units, the one place that rounds.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/quantity.h"
+
+namespace dunnage {
+
+enum class UnitSystem { metric, us };
+
+/// What a unit measures; also the word used in messages ("expected a mass").
+enum class Measure {
+  mass, length, paper, area, volume, duration, frequency, speed, force, pressure, density, power,
+  current, voltage, resistance, sound, line, temperature, angle
+};
+const char* name(Measure measure);
+
+/// One spelling of one unit. Temperatures: si = value * factor + offset.
+struct UnitName {
+  std::string_view symbol;
+  Measure measure;
+  double factor;
+  double offset;
+  UnitSystem system;
+};
+/// Every unit that can be typed, in the order `list units` prints.
+const std::vector<UnitName>& unit_names();
+
+/// Why a text is no quantity of the wanted measure.
+struct QuantityProblem {
+  std::string cause;  ///< "the number has no unit"
+  std::string hint;   ///< "write a unit, for example 27 lb or 12.5 kg"
+};
+struct ParsedQuantity {
+  std::optional<double> si;
+  QuantityProblem problem;
+};
+/// "27 lb", "12.5kg", "6 ft 4 in" (parts of one measure, each finer than the one before), "-5 C".
+/// A decimal point, no comma. Not-a-number, infinity and a bare number are problems.
+ParsedQuantity parse_quantity(std::string_view text, Measure measure);
+
+/// "29 x 21 x 18 in", "10 x 10 ft", "0.6 m x 0.4 m x 0.3 m": `count` lengths, a unit after the last serves
+/// those without one.
+struct ParsedLengths {
+  std::vector<Length> lengths;
+  QuantityProblem problem;  ///< cause empty: fine
+};
+ParsedLengths parse_lengths(std::string_view text, std::size_t count);
+
+/// Which way a number printed may err. Loads round up, capacities down, measurements to nearest.
+enum class Rounding { up, down, nearest };
+
+/// A figure rounded for print: value in the unit printed, its unit, and how many decimals.
+struct Printed {
+  double value = 0;
+  std::string unit;
+  int decimals = 0;
+  std::string text() const;    ///< "83 lb"
+  std::string number() const;  ///< "83"
+};
+
+/// Masses print in whole pounds or half kilograms.
+Printed print(Mass, UnitSystem, Rounding);
+/// Ground lengths: feet and inches as "6 ft 4 in" below 20 ft, else feet; metres to 0.01.
+Printed print(Length, UnitSystem, Rounding);
+/// Case sizes and grip heights: whole inches or centimetres.
+Printed print_small(Length, UnitSystem, Rounding);
+Printed print(Force, UnitSystem, Rounding);
+Printed print(Pressure, UnitSystem, Rounding);
+Printed print(Area, UnitSystem, Rounding);
+Printed print(Volume, UnitSystem, Rounding);
+Printed print(Temperature, UnitSystem, Rounding);
+/// A speed in the unit that the house's meter reads: "mph", "km/h", "m/s" or "knots". Whole units;
+/// tenths for m/s.
+Printed print(Speed, std::string_view meter, Rounding);
+/// Plain number with at most `decimals` places and no trailing zeros.
+std::string plain(double value, int decimals);
+
+}  // namespace dunnage

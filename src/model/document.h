@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: MIT
+// A sheet of paper in words, before anyone has thought of its size: named blocks that a layout arranges.
+#pragma once
+
+#include <map>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "model/kit.h"
+
+namespace dunnage {
+
+/// What stands in one cell of a table. A tick box and a blank to write in are cells too.
+struct Cell {
+  enum class Kind { text, tick, blank } kind = Kind::text;
+  std::string text;
+  bool strong = false;              ///< bold whatever the column says
+};
+struct Row { std::vector<Cell> cells; };
+struct Group { std::string title; std::vector<Row> rows; };
+
+namespace block {
+struct Heading { std::string text; };
+struct Paragraph { std::string text; };                     ///< line ends are kept
+struct Listing { std::vector<std::string> lines; };         ///< one bullet a line
+struct Fact { std::string label, value; };
+struct Facts { std::vector<Fact> facts; };
+/// Columns are named; heads and totals go by column. Widths, sizes and order are the layout's.
+struct Table {
+  std::vector<std::string> columns;
+  std::map<std::string, std::string> heads;
+  std::vector<Group> groups;
+  std::vector<Cell> total;          ///< empty, or one cell a column
+};
+/// Lines to write on: label, then a rule.
+struct Fill { std::vector<std::string> labels; };
+/// Something framed that must be read first. Word: "CAUTION", or empty for a plain frame.
+struct Notice { std::string word; std::vector<std::string> lines; };
+struct Signature { std::string statement; std::vector<std::string> fields; };
+struct Qr { std::string text; std::string more; };          ///< more: "+ {n} more", for what had to be cut
+struct Marks { std::vector<Mark> marks; std::vector<std::string> words; };
+/// Pictograms of moving and lifting, each with its word. People 0: the aid's picture.
+struct Handle { bool rolls = false; std::string move_word; int people = 0; std::string lift_word; };
+}  // namespace block
+
+using BlockContent = std::variant<block::Heading, block::Paragraph, block::Listing, block::Facts, block::Table,
+                                  block::Fill, block::Notice, block::Signature, block::Qr, block::Marks,
+                                  block::Handle>;
+
+/// The id is what a layout calls it by.
+struct Block { std::string id; BlockContent content; };
+
+/// What is numbered by itself ("page 1 of 2") and begins a page, a card or a label of its own.
+struct Section {
+  std::string recipient;            ///< a team, a case; empty for everyone
+  std::vector<Block> blocks;
+};
+
+struct Document {
+  std::string name;                 ///< "pull-sheet"
+  std::string title;                ///< at most 4 words
+  std::string show, date, revision; ///< on every page
+  std::string page_words;           ///< "page {n} of {total}"
+  std::string continued;            ///< "continued"
+  std::string language = "en";
+  std::vector<Section> sections;
+};
+
+/// Printed words of one language, by key. Placeholders: {name}.
+struct Words {
+  std::string language;
+  std::map<std::string, std::string> by_key;
+  /// The text of `key`; a key that no file has is our mistake and stops the run with its name.
+  const std::string& operator()(const std::string& key) const;
+  /// The same with placeholders filled.
+  std::string say(const std::string& key, const std::map<std::string, std::string>& values) const;
+};
+
+}  // namespace dunnage

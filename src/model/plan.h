@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: MIT
+// What goes, why, and what it serves. One row a unit of the catalogue.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "model/catalogue.h"
+#include "model/show.h"
+
+namespace dunnage {
+
+enum class Why { rule, per, structure, ballast, need, spare, demand, bring };
+
+/// One reason that a unit goes, as a sentence's tail: "because " + text.
+struct Reason {
+  Why why = Why::rule;
+  std::string text;
+  Place place;
+};
+
+struct PlanRow {
+  int unit = 0;
+  bool goes = false;
+  std::vector<Reason> reasons;      ///< why it goes
+  std::vector<Reason> stays;        ///< why not: left, out of service, spare not wanted, or nothing asks
+  bool spare = false;
+  Mass mass;                        ///< as it travels
+  bool mass_known = false, estimated = false;
+  std::string home;
+  std::string place;                ///< place code at the show, or empty
+  std::string team;                 ///< empty: no team
+  std::string vehicle;              ///< empty: none
+};
+
+/// One thing the show asks for, after gathering what is alike.
+struct Demand {
+  std::string what;                 ///< a serves word, item or case code
+  int count = 0;
+  Maybe<Length> length;             ///< each must reach this far
+  std::string because;              ///< "input 4 (voice)"
+  Place place;
+  int from_site = 0;                ///< lowered by what the site has
+  int covered = 0;
+  struct By { int unit; int item; int count; };   ///< item -1: the case itself serves
+  std::vector<By> by;
+};
+
+struct Shortage {
+  std::string what;
+  int wanted = 0, missing = 0;
+  std::string because;
+  std::string nearest;              ///< what is owned that would come nearest, or empty
+  Place place;
+};
+
+struct CoverReport {
+  Mass mass;                        ///< of the units sent only to cover demands
+  bool proved = false;
+  Mass bound;                       ///< no cover can be lighter than this
+  long nodes = 0;
+};
+
+/// Ballast of one use, resolved to units. leg -1: placed by `at`.
+struct BallastPiece { int use; int leg; std::pair<Length, Length> at; int unit; Place place; };
+
+struct Plan {
+  std::vector<PlanRow> rows;        ///< by unit index
+  std::vector<Demand> demands;
+  std::vector<Shortage> shortages;
+  CoverReport cover;
+  std::vector<BallastPiece> ballast;
+  std::vector<std::string> remarks; ///< overrides that bite: "left X, which Y needs"
+  std::vector<int> pulled() const;  ///< unit indices that go, in order
+};
+
+}  // namespace dunnage
