@@ -48,7 +48,7 @@ struct House {
   std::string meter;               ///< "mph", "km/h", "m/s" or "knots"
   std::vector<Text> packet;        ///< documents that `print` makes; empty: all
   HouseLift lift;
-  std::string fewest_first;        ///< "mass" (default) or "units": what the cover makes least first
+  std::string lightest = "mass";   ///< "mass" or "units": what the cover makes least first
   std::vector<Text> words;         ///< the house's own words for [show] with = [...]
   Place place;
 };
