@@ -27,6 +27,8 @@ struct UnitMass {
   bool known = false;              ///< false: nothing given, or a part without a mass
   bool estimated = false;          ///< summed, not weighed
   Mass as_ballast;                 ///< filled where given, else `mass`
+  Mass summed;                     ///< empty + contents, to be told against the scale
+  bool summed_known = false;
 };
 
 struct Catalogue {
