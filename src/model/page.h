@@ -18,7 +18,7 @@ namespace ink {
 struct Words { Spot at; int face; Paper size; Paper width; std::string text; double grey = 0; };
 struct Line { Spot from, to; Paper thickness; Paper dash; };            ///< dash zero: solid
 struct Rect { Box box; Paper stroke; double fill = -1; };               ///< fill: grey 0 to 1; negative: none. stroke zero: none
-/// A filled or stroked outline; curves are cubic, three spots each.
+/// A filled (even-odd) or stroked (round ends and joins) outline; curves are cubic, three spots each.
 struct Outline {
   struct Step { enum class Kind { move, line, curve, close } kind; Spot a, b, c; };
   std::vector<Step> steps;

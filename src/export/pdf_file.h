@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+// Pages to the bytes of a PDF. The page contents are written here; the PDF library gives structure and fonts.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "font/faces.h"
+#include "model/page.h"
+
+namespace dunnage {
+
+struct PdfOptions {
+  std::string title;     ///< of the file; empty: the first document's
+  bool compress = true;  ///< off only to read the file by eye
+};
+
+/// One PDF of all documents, one after the other. The same pages give the same bytes. Only the faces that the pages
+/// use are embedded, cut down to the glyphs used. Asserts that every character of every text is in the face named
+/// (`Faces::pieces` sees to it), that every measure is finite and within 5 m, and that there is a page at all.
+/// Throws WorldError when a font file is missing or damaged or the PDF library fails.
+std::string pdf_bytes(const std::vector<Pages>& documents, const Faces& faces, const PdfOptions& options = {});
+
+}  // namespace dunnage

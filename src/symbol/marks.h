@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MIT
+// Pictures that say how a case is handled: handling marks after ISO 780:2015 (no frame, solid, drawn so that a
+// stencil works) and our own pictograms of moving and lifting. Drawn anew as outlines; a word goes with each, since
+// most people misread most pictograms.
+#pragma once
+
+#include <vector>
+
+namespace dunnage {
+
+/// A picture `width` wide and 1 high, from the top left, y downwards.
+struct Figure {
+  struct Step {
+    enum class Kind { move, line, curve, close } kind = Kind::move;
+    double ax = 0, ay = 0, bx = 0, by = 0, cx = 0, cy = 0;  ///< move, line: a; curve: cubic through b to c
+  };
+  struct Path {
+    std::vector<Step> steps;
+    double stroke = 0;  ///< thickness, round ends; zero: filled, even-odd
+    double grey = 0;    ///< 0 black, 1 white (to cut into what is below)
+  };
+  std::vector<Path> paths;
+  double width = 1;
+};
+
+enum class Sign {
+  this_way_up, fragile, keep_dry, keep_cool, no_hand_truck, no_stack, heavy,  // ISO 780 and the weight
+  warning,
+  roll, carry, ramp, aid  // moving; `aid`: more than people may lift
+};
+
+Figure figure(Sign sign);
+/// That many people lifting, 1 to 4; wider with more of them.
+Figure lift_by(int people);
+/// That many people rolling it, 1 or 2.
+Figure roll_by(int people);
+
+}  // namespace dunnage
