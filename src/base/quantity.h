@@ -3,6 +3,7 @@
 // a pound never meets a kilogram and a length on the ground never meets a length on paper.
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <compare>
 

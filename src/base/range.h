@@ -2,6 +2,7 @@
 // The one table of ranges: what a typed value may be. Values outside are mistakes of typing, not of physics.
 #pragma once
 
+#include <string>
 #include <string_view>
 #include <vector>
 

@@ -55,13 +55,16 @@ ParsedLengths parse_lengths(std::string_view text, std::size_t count);
 /// Which way a number printed may err. Loads round up, capacities down, measurements to nearest.
 enum class Rounding { up, down, nearest };
 
+/// The unit of a ground length printed in feet and inches: its `value` counts inches.
+inline constexpr const char* feet_and_inches = "ft in";
+
 /// A figure rounded for print: value in the unit printed, its unit, and how many decimals.
 struct Printed {
   double value = 0;
   std::string unit;
   int decimals = 0;
   std::string text() const;    ///< "83 lb"
-  std::string number() const;  ///< "83"
+  std::string number() const;  ///< "83"; of feet and inches, the inches
 };
 
 /// Masses print in whole pounds or half kilograms.

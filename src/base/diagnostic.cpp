@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: MIT
+// How a mistake is shown: the place, the line, a caret under what is meant, the remedy.
+#include "base/diagnostic.h"
+
+#include <algorithm>
+#include <tuple>
+
+#include "base/utf8.h"
+
+namespace dunnage {
+namespace {
+
+constexpr std::size_t shown_width = 96;  // code points of a line that are shown; the rest is cut around the caret
+
+const char* word(Severity severity) {
+  switch (severity) {
+    case Severity::error: return "error";
+    case Severity::warning: return "warning";
+    case Severity::note: return "note";
+  }
+  return "";
+}
+
+/// The line and the caret under it, each indented by two. Tabs become spaces so that the caret stays true.
+std::string quote(const Place& place) {
+  if (place.line == 0) return {};
+  const std::string_view raw = place.file->line(place.line);
+  if (raw.empty() || utf8::first_fault(raw)) return {};
+  std::u32string line = utf8::decode(raw);
+  for (char32_t& c : line)
+    if (c < 0x20 || c == 0x7F) c = U' ';
+  const std::size_t column = std::min<std::size_t>(place.column > 0 ? place.column - 1 : 0, line.size());
+  std::size_t from = 0;
+  std::string before, after;
+  if (line.size() > shown_width) {
+    from = column > shown_width / 3 ? std::min(column - shown_width / 3, line.size() - shown_width) : 0;
+    if (from > 0) before = "...";
+    if (from + shown_width < line.size()) after = "...";
+  }
+  const std::u32string part = line.substr(from, shown_width);
+  const std::size_t inside = column - from;
+  const std::size_t room = part.size() > inside ? part.size() - inside : 1;
+  const std::size_t width = std::clamp<std::size_t>(place.width, 1, room);
+  return "  " + before + utf8::encode(part) + after + "\n" +  //
+         std::string(2 + before.size() + inside, ' ') + "^" + std::string(width - 1, '~') + "\n";
+}
+
+std::string message(const Place& place, const char* severity, const std::string& cause) {
+  const std::string where = place.known() ? place.words() + ": " : std::string();
+  return where + severity + ": " + cause + "\n" + (place.known() ? quote(place) : std::string());
+}
+
+std::string count_of(std::size_t n, const char* what) {
+  return std::to_string(n) + " " + what + (n == 1 ? "" : "s");
+}
+
+}  // namespace
+
+void Diagnostics::add(Diagnostic d) {
+  if (d.severity == Severity::error) ++errors_;
+  all_.push_back(std::move(d));
+}
+
+void Diagnostics::error(Place place, std::string cause, std::string hint) {
+  add({Severity::error, place, std::move(cause), std::move(hint), {}, {}});
+}
+
+void Diagnostics::error(Place place, std::string cause, std::string hint, Place other, std::string other_says) {
+  add({Severity::error, place, std::move(cause), std::move(hint), other, std::move(other_says)});
+}
+
+void Diagnostics::warning(Place place, std::string cause, std::string hint) {
+  add({Severity::warning, place, std::move(cause), std::move(hint), {}, {}});
+}
+
+void Diagnostics::note(Place place, std::string cause, std::string hint) {
+  add({Severity::note, place, std::move(cause), std::move(hint), {}, {}});
+}
+
+std::vector<Diagnostic> Diagnostics::sorted(const Sources& sources) const {
+  const auto rank = [&sources](const Place& place) {
+    std::size_t at = 0;
+    for (const SourceFile& file : sources.files()) {
+      if (&file == place.file) return at;
+      ++at;
+    }
+    return at;  // no place: last
+  };
+  std::vector<std::pair<std::size_t, Diagnostic>> ranked;
+  for (const Diagnostic& d : all_) ranked.emplace_back(rank(d.place), d);
+  std::stable_sort(ranked.begin(), ranked.end(), [](const auto& a, const auto& b) {
+    return std::tie(a.first, a.second.place.line, a.second.place.column) <
+           std::tie(b.first, b.second.place.line, b.second.place.column);
+  });
+  std::vector<Diagnostic> out;
+  for (auto& [unused, d] : ranked) out.push_back(std::move(d));
+  return out;
+}
+
+std::string render(const Diagnostic& d) {
+  std::string out = message(d.place, word(d.severity), d.cause);
+  if (!d.hint.empty()) out += "hint: " + d.hint + "\n";
+  if (d.other.known()) out += message(d.other, "note", d.other_says);
+  return out;
+}
+
+std::string render(const Diagnostics& diagnostics, const Sources& sources) {
+  std::string out;
+  for (const Diagnostic& d : diagnostics.sorted(sources)) out += render(d);
+  if (diagnostics.errors() > 0) out += count_of(diagnostics.errors(), "error") + "\n";
+  return out;
+}
+
+}  // namespace dunnage

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+// Lines of a file by number, and how a place is written.
+#include "base/source.h"
+
+namespace dunnage {
+
+std::string_view SourceFile::line(std::uint32_t number) const {
+  if (number == 0) return {};
+  std::size_t begin = 0;
+  for (std::uint32_t at = 1; at < number; ++at) {
+    const std::size_t end = text.find('\n', begin);
+    if (end == std::string::npos) return {};
+    begin = end + 1;
+  }
+  std::string_view found = std::string_view(text).substr(begin);
+  found = found.substr(0, found.find('\n'));
+  if (!found.empty() && found.back() == '\r') found.remove_suffix(1);
+  return found;
+}
+
+std::string Place::words() const {
+  if (!known()) return "(not typed)";
+  if (line == 0) return file->name;
+  return file->name + ":" + std::to_string(line) + ":" + std::to_string(column);
+}
+
+}  // namespace dunnage
