@@ -63,6 +63,7 @@ struct Document {
   std::string show, date, revision; ///< on every page
   std::string page_words;           ///< "page {n} of {total}"
   std::string continued;            ///< "continued"
+  std::string more = "+ {n} more";  ///< said where lines had to be cut
   std::string language = "en";
   std::vector<Section> sections;
 };

@@ -36,12 +36,14 @@ struct ColumnSpec {
 /// One block of the layout: which block of the document, how it is set.
 struct BlockSpec {
   std::string id;
+  std::vector<std::string> also;    ///< further ids set the same way, in the document's order
   TypeStyle type;                   ///< words
   TypeStyle head;                   ///< heads of tables, labels of facts, signal words
   Paper space_before;
   bool keep_with_next = false;
   // tables
   std::vector<ColumnSpec> columns;
+  std::vector<std::string> omit_columns;  ///< columns that the house leaves out on purpose
   Paper row_height;                 ///< at least
   Paper tick;                       ///< side of a tick box
   int rows_per_group = 0;           ///< a white gap after so many; 0: none
@@ -57,6 +59,7 @@ struct BlockSpec {
   struct Area { double x, y, w, h; };
   std::optional<Area> area;
   bool frame = false;
+  Paper max_width;                  ///< of running text; zero: as wide as there is room
   Place place;
 };
 
