@@ -38,7 +38,8 @@ struct Fill { std::vector<std::string> labels; };
 /// Something framed that must be read first. Word: "CAUTION", or empty for a plain frame.
 struct Notice { std::string word; std::vector<std::string> lines; };
 struct Signature { std::string statement; std::vector<std::string> fields; };
-struct Qr { std::string text; std::string more; };          ///< more: "+ {n} more", for what had to be cut
+/// more: "+ {n} more", for what had to be cut; the last `keep_last` lines are cut only when nothing else is left.
+struct Qr { std::string text; std::string more; int keep_last = 0; };
 struct Marks { std::vector<Mark> marks; std::vector<std::string> words; };
 /// Pictograms of moving and lifting, each with its word. People 0: the aid's picture.
 struct Handle { bool rolls = false; std::string move_word; int people = 0; std::string lift_word; };
