@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: MIT
+// The lifting filter and the team factors, as printed.
+#include "formula/team_lift.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace dunnage {
+namespace {
+
+struct FilterRow { double anyone_close, anyone_far, crew_close, crew_far; };
+constexpr std::array<FilterRow, 5> kFilter{{
+    {7, 3, 10, 5}, {13, 7, 20, 10}, {16, 10, 25, 15}, {13, 7, 20, 10}, {7, 3, 10, 5}}};
+
+}  // namespace
+
+Mass filter_limit(Lifter lifter, HandZone zone, Reach reach) {
+  const FilterRow& row = kFilter[static_cast<std::size_t>(zone)];
+  const bool close = reach == Reach::close;
+  const double kg = lifter == Lifter::crew ? (close ? row.crew_close : row.crew_far)
+                                           : (close ? row.anyone_close : row.anyone_far);
+  return kg * unit::kilogram;
+}
+
+Mass best_zone_limit(Lifter lifter) {
+  return filter_limit(lifter, HandZone::elbow_to_knuckle, Reach::close);
+}
+
+std::optional<Mass> filter_limit(Lifter lifter, const std::vector<HandZone>& zones, Reach reach) {
+  std::optional<Mass> least;
+  for (HandZone zone : zones) {
+    const Mass here = filter_limit(lifter, zone, reach);
+    least = least ? std::min(*least, here) : here;
+  }
+  return least;
+}
+
+std::optional<double> rate_share(double per_minute) {
+  if (per_minute <= 0.5) return 1.0;
+  if (per_minute >= 1 && per_minute <= 2) return 0.7;
+  if (per_minute >= 5 && per_minute <= 8) return 0.5;
+  if (per_minute > 12) return 0.2;
+  return std::nullopt;
+}
+
+double twist_share(double degrees) {
+  const double turn = std::abs(degrees);
+  return turn > 90 ? 0.8 : turn > 45 ? 0.9 : 1.0;
+}
+
+std::optional<Mass> team_limit(const std::vector<Mass>& each) {
+  Mass sum;
+  for (Mass one : each) sum += one;
+  switch (each.size()) {
+    case 1: return sum;
+    case 2: return sum * (2.0 / 3.0);
+    case 3: return sum * 0.5;
+    default: return std::nullopt;
+  }
+}
+
+}  // namespace dunnage
