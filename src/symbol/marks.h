@@ -26,7 +26,7 @@ struct Figure {
 enum class Sign {
   this_way_up, fragile, keep_dry, keep_cool, no_hand_truck, no_stack, heavy,  // ISO 780 and the weight
   warning,
-  roll, carry, ramp, aid  // moving; `aid`: more than people may lift
+  carry, ramp, aid  // moving; `aid`: more than people may lift
 };
 
 Figure figure(Sign sign);

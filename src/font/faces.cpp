@@ -1,0 +1,215 @@
+// SPDX-License-Identifier: MIT
+// Faces through FreeType, with the answer for each character kept: layout asks for widths by the million.
+#include "font/faces.h"
+
+#include <ft2build.h>
+#include FT_FREETYPE_H
+#include FT_ADVANCES_H
+#include FT_TRUETYPE_TABLES_H
+
+#include <array>
+#include <cassert>
+#include <cstdint>
+#include <fstream>
+#include <map>
+#include <sstream>
+
+#include "base/error.h"
+#include "base/utf8.h"
+#include "font/tables.h"
+
+namespace dunnage {
+namespace {
+
+constexpr char32_t kReplacement = 0xFFFD;
+
+/// Characters that one glyph after the other cannot set right (Unicode 15 blocks): control characters, scripts that
+/// run from right to left or whose letters change shape, and what the PDF library's two-byte codes cannot name.
+bool beyond_us(char32_t c) {
+  return c < 0x20 || (c >= 0x7F && c < 0xA0) || (c >= 0x0590 && c < 0x10A0) || (c >= 0x1780 && c < 0x18B0) ||
+         (c >= 0xD800 && c < 0xF900) || (c >= 0xFB1D && c < 0xFE00) || (c >= 0xFE70 && c < 0xFF00) || c > 0xFFFD;
+}
+
+/// Which face sets a character of a role, and how wide. `by`: 0 not asked yet, 1 none, else the face + 2.
+struct Setting {
+  std::uint16_t by = 0;
+  std::uint16_t width = 0;
+};
+constexpr std::uint16_t kNobody = 1, kFirst = 2;
+
+struct Loaded {
+  std::string bytes;
+  FT_Face face = nullptr;
+  FaceMetrics metrics;
+};
+
+std::string read_font(const FaceFile& file) {
+  std::ifstream in(file.file, std::ios::binary);
+  std::ostringstream text;
+  if (!in || !(text << in.rdbuf()))
+    throw WorldError("cannot read the font file " + file.file.string() + " (face \"" + file.role +
+                     "\"): stage the fonts again");
+  return std::move(text).str();
+}
+
+}  // namespace
+
+struct Faces::Impl {
+  std::vector<FaceFile> files;
+  std::vector<std::vector<int>> chain;  ///< by face: itself, then its fallbacks
+  FT_Library library = nullptr;
+  std::vector<std::unique_ptr<Loaded>> loaded;
+  using Block = std::array<Setting, 256>;
+  std::vector<std::array<std::unique_ptr<Block>, 256>> settings;  ///< by face and high byte
+
+  explicit Impl(std::vector<FaceFile> list) : files(std::move(list)), loaded(files.size()), settings(files.size()) {
+    std::map<std::string, int> index;
+    for (const FaceFile& f : files) {
+      const bool fresh = index.emplace(f.role, static_cast<int>(index.size())).second;
+      assert(fresh && "two faces play one role");
+    }
+    for (const FaceFile& f : files) {
+      std::vector<int>& order = chain.emplace_back(1, index.at(f.role));
+      for (const std::string& role : f.fallback) {
+        assert(index.contains(role) && "a fallback is no role of the list");
+        order.push_back(index.at(role));
+      }
+    }
+  }
+  Impl(const Impl&) = delete;
+  Impl& operator=(const Impl&) = delete;
+  ~Impl() {
+    for (const auto& l : loaded)
+      if (l && l->face) FT_Done_Face(l->face);
+    if (library) FT_Done_FreeType(library);
+  }
+
+  const Loaded& load(int face);
+  std::optional<int> advance(int face, char32_t c);
+  Setting setting(int face, char32_t c);
+};
+
+const Loaded& Faces::Impl::load(int face) {
+  assert(face >= 0 && face < static_cast<int>(files.size()));
+  std::unique_ptr<Loaded>& slot = loaded[face];
+  if (slot) return *slot;
+  const FaceFile& file = files[face];
+  auto fresh = std::make_unique<Loaded>();
+  fresh->bytes = read_font(file);
+  std::string fault = font_fault(fresh->bytes);
+  if (fault.empty() && !library && FT_Init_FreeType(&library) != 0) throw WorldError("FreeType does not start");
+  if (fault.empty() &&
+      (FT_New_Memory_Face(library, reinterpret_cast<const FT_Byte*>(fresh->bytes.data()),
+                          static_cast<FT_Long>(fresh->bytes.size()), 0, &fresh->face) != 0 ||
+       FT_Select_Charmap(fresh->face, FT_ENCODING_UNICODE) != 0))
+    fault = "FreeType cannot read it";
+  if (!fault.empty())
+    throw WorldError("the font file " + file.file.string() + " (face \"" + file.role + "\") is damaged: " + fault);
+  const double em = fresh->face->units_per_EM;
+  const auto* os2 = static_cast<const TT_OS2*>(FT_Get_Sfnt_Table(fresh->face, FT_SFNT_OS2));
+  const bool heights = os2 && os2->version >= 2 && os2->sCapHeight > 0 && os2->sxHeight > 0;
+  // Without heights of its own: common proportions of a sans (from memory).
+  fresh->metrics = {fresh->face->ascender / em, -fresh->face->descender / em,
+                    heights ? os2->sCapHeight / em : 0.72, heights ? os2->sxHeight / em : 0.52};
+  slot = std::move(fresh);
+  return *slot;
+}
+
+/// Of this very face. Cut to whole thousandths, as the PDF library cuts.
+std::optional<int> Faces::Impl::advance(int face, char32_t c) {
+  const Loaded& l = load(face);
+  const FT_UInt glyph = FT_Get_Char_Index(l.face, c);
+  FT_Fixed units = 0;
+  if (glyph == 0 || FT_Get_Advance(l.face, glyph, FT_LOAD_NO_SCALE, &units) != 0) return std::nullopt;
+  return static_cast<int>(units * 1000 / l.face->units_per_EM);
+}
+
+Setting Faces::Impl::setting(int face, char32_t c) {
+  assert(face >= 0 && face < static_cast<int>(files.size()));
+  if (beyond_us(c)) return {kNobody, 0};
+  std::unique_ptr<Block>& block = settings[face][c >> 8];
+  if (!block) block = std::make_unique<Block>();
+  Setting& known = (*block)[c & 0xFF];
+  if (known.by != 0) return known;
+  known.by = kNobody;
+  for (int candidate : chain[face]) {
+    const std::optional<int> width = advance(candidate, c);
+    if (!width) continue;
+    known = {static_cast<std::uint16_t>(candidate + kFirst), static_cast<std::uint16_t>(*width)};
+    break;
+  }
+  return known;
+}
+
+Faces::Faces(std::vector<FaceFile> files) : impl_(std::make_unique<Impl>(std::move(files))) {}
+Faces::~Faces() = default;
+Faces::Faces(Faces&&) noexcept = default;
+Faces& Faces::operator=(Faces&&) noexcept = default;
+
+std::optional<int> Faces::find(std::string_view role) const {
+  for (std::size_t i = 0; i < impl_->files.size(); ++i)
+    if (impl_->files[i].role == role) return static_cast<int>(i);
+  return std::nullopt;
+}
+
+int Faces::at(std::string_view role) const {
+  const std::optional<int> found = find(role);
+  assert(found && "no face plays this role");
+  return *found;
+}
+
+std::vector<std::string> Faces::roles() const {
+  std::vector<std::string> all;
+  for (const FaceFile& f : impl_->files) all.push_back(f.role);
+  return all;
+}
+
+Pieces Faces::pieces(int face, std::string_view text) const {
+  Pieces result;
+  for (char32_t c : utf8::decode(text)) {
+    Setting s = impl_->setting(face, c);
+    if (s.by == kNobody) {
+      result.missing.push_back(c);
+      c = kReplacement;
+      s = impl_->setting(face, c);
+      if (s.by == kNobody) s = impl_->setting(face, c = U'?');
+      if (s.by == kNobody) continue;
+    }
+    const int by = s.by - kFirst;
+    if (result.pieces.empty() || result.pieces.back().face != by) result.pieces.push_back({by, {}, 0});
+    result.pieces.back().text += utf8::encode(c);
+    result.pieces.back().width += s.width;
+    result.width += s.width;
+  }
+  return result;
+}
+
+int Faces::advance(int face, char32_t character) const {
+  Setting s = impl_->setting(face, character);
+  if (s.by == kNobody) s = impl_->setting(face, kReplacement);
+  if (s.by == kNobody) s = impl_->setting(face, U'?');
+  return s.width;
+}
+
+int Faces::width(int face, std::string_view text) const {
+  int sum = 0;
+  for (char32_t c : utf8::decode(text)) sum += advance(face, c);
+  return sum;
+}
+
+Paper Faces::width(int face, Paper size, std::string_view text) const { return size * (width(face, text) / 1000.0); }
+
+bool Faces::has(int face, char32_t character) const {
+  return impl_->setting(face, character).by == face + kFirst;
+}
+
+const FaceMetrics& Faces::metrics(int face) const { return impl_->load(face).metrics; }
+
+const FaceFile& Faces::file(int face) const {
+  assert(face >= 0 && face < static_cast<int>(impl_->files.size()));
+  return impl_->files[face];
+}
+
+std::string_view Faces::bytes(int face) const { return impl_->load(face).bytes; }
+
+}  // namespace dunnage
