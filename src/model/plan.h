@@ -48,6 +48,7 @@ struct Demand {
 
 struct Shortage {
   std::string what;
+  Maybe<Length> length;             ///< that each should have reached
   int wanted = 0, missing = 0;
   std::string because;
   std::string nearest;              ///< what is owned that would come nearest, or empty

@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: MIT
+#include "plan/counts.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "model/facts.h"
+
+namespace dunnage {
+
+namespace {
+
+using Value = std::variant<bool, double, std::string>;
+
+bool equals(const FactValue& fact, const Value& typed) {
+  if (const bool* yes = std::get_if<bool>(&fact)) return std::holds_alternative<bool>(typed) && *yes == std::get<bool>(typed);
+  if (const double* n = std::get_if<double>(&fact)) return std::holds_alternative<double>(typed) && *n == std::get<double>(typed);
+  const auto& words = std::get<std::vector<std::string>>(fact);
+  return std::holds_alternative<std::string>(typed) &&
+         std::find(words.begin(), words.end(), std::get<std::string>(typed)) != words.end();
+}
+
+bool meets(const Condition& condition, const FactValue& fact) {
+  if (condition.kind == Condition::Kind::any_of)
+    return std::any_of(condition.values.begin(), condition.values.end(),
+                       [&](const Value& v) { return equals(fact, v); });
+  const double* measured = std::get_if<double>(&fact);
+  const double* bound = condition.values.empty() ? nullptr : std::get_if<double>(&condition.values.front());
+  if (!measured || !bound) return false;
+  return condition.kind == Condition::Kind::from ? *measured >= *bound : *measured <= *bound;
+}
+
+std::string plain_fact(const std::string& name) {
+  std::string out = name;
+  std::replace(out.begin(), out.end(), '_', ' ');
+  return out;
+}
+
+std::string show_value(const Condition& condition, const Value& value) {
+  if (const bool* yes = std::get_if<bool>(&value)) return *yes ? "yes" : "no";
+  if (const std::string* text = std::get_if<std::string>(&value)) return *text;
+  const double n = std::get<double>(value);
+  const FactKind* kind = fact_kind(condition.fact);
+  if (!kind || !kind->measure) return plain(n, 2);
+  if (*kind->measure == Measure::duration) return plain(n / 3600, 2) + " h";
+  if (*kind->measure == Measure::speed) return plain(n / 0.44704, 1) + " mph (" + plain(n, 1) + " m/s)";
+  if (*kind->measure == Measure::temperature)
+    return plain(Temperature::kelvin(n).in_celsius(), 1) + " C (" + plain(Temperature::kelvin(n).in_fahrenheit(), 1) + " F)";
+  return plain(n, 2);
+}
+
+std::string words_of(const Condition& condition) {
+  std::string values;
+  for (const Value& v : condition.values) values += (values.empty() ? "" : " or ") + show_value(condition, v);
+  if (condition.kind == Condition::Kind::from) return plain_fact(condition.fact) + " is at least " + values;
+  if (condition.kind == Condition::Kind::to) return plain_fact(condition.fact) + " is at most " + values;
+  if (condition.fact == "with") return "the show is with " + values;
+  if (condition.fact == "structure") return "a " + values + " stands";
+  if (condition.fact == "source") return "an input is " + values;
+  if (condition.fact == "after_dark" && values == "yes") return "it is after dark";
+  if (condition.fact == "after_dark") return "it is by daylight";
+  return plain_fact(condition.fact) + " is " + values;
+}
+
+bool all_hold(const Catalogue& catalogue, const Show& show, const ConditionTable& table) {
+  return std::all_of(table.all.begin(), table.all.end(), [&](const Condition& c) {
+    const auto value = fact(catalogue, show, c.fact);
+    return value && meets(c, *value);
+  });
+}
+
+/// Metres of run, or of crossing, that a `per` counts.
+Length total_length(const Show& show, const Per& per) {
+  Length total;
+  for (const Run& run : show.runs) {
+    const bool narrowed = per.floor || per.crossed_by || per.of == "crossing";
+    if (!narrowed) {
+      if (const auto length = length_of(run)) total += *length * run.count;
+      continue;
+    }
+    for (const Crossing& over : run.over) {
+      if (per.floor && (!over.floor || over.floor->value != per.floor->value)) continue;
+      if (per.crossed_by && (!over.crossed_by || over.crossed_by->value != per.crossed_by->value)) continue;
+      const auto& length = per.of == "crossing" ? over.crossing : over.length;
+      if (length) total += length->value * run.count;
+    }
+  }
+  return total;
+}
+
+double structures(const Catalogue& catalogue, const Show& show, const std::string& wanted) {
+  return static_cast<double>(std::count_if(show.uses.begin(), show.uses.end(), [&](const Use& use) {
+    if (use.structure.value == wanted) return true;
+    const Structure* s = catalogue.structure(use.structure.value);
+    return s && word(s->kind) == wanted;
+  }));
+}
+
+double total(const Catalogue& catalogue, const Show& show, const Per& per) {
+  auto stated = [](const Maybe<int>& n) { return n ? static_cast<double>(n->value) : 0.0; };
+  if (per.of == "structure") return structures(catalogue, show, per.structure.value);
+  if (per.of == "crew") return stated(show.crew);
+  if (per.of == "volunteers") return stated(show.volunteers);
+  if (per.of == "audience") return stated(show.audience);
+  if (per.of == "input") return static_cast<double>(show.inputs.size());
+  if (per.of == "mix") return static_cast<double>(show.mixes.size());
+  if (per.of == "hour") return show.hours ? show.hours->value / unit::hour : 0.0;
+  if (per.of == "day") return 1.0;
+  if (per.every_is_length) return total_length(show, per) / unit::metre;
+  return static_cast<double>(show.runs.size());
+}
+
+}  // namespace
+
+std::optional<std::string> holds(const Catalogue& catalogue, const Show& show, const Goes& goes) {
+  if (goes.kind == Goes::Kind::always) return "it always goes";
+  if (goes.kind != Goes::Kind::when) return std::nullopt;
+  for (const ConditionTable& table : goes.any) {
+    if (!all_hold(catalogue, show, table)) continue;
+    std::string why;
+    for (const Condition& condition : table.all) why += (why.empty() ? "" : " and ") + words_of(condition);
+    return why;
+  }
+  return std::nullopt;
+}
+
+int sent(const Catalogue& catalogue, const Show& show, const Per& per) {
+  if (per.every <= 0) return 0;
+  return static_cast<int>(steps_up(total(catalogue, show, per) / per.every)) * per.send;
+}
+
+std::string words(const Per& per) {
+  if (per.of == "structure") return fmt::format("{} for each {}", per.send, per.structure.value);
+  std::string of = per.of;
+  if (per.floor) of += " on " + per.floor->value;
+  if (per.crossed_by) of += " crossed by " + per.crossed_by->value;
+  if (per.every_is_length)
+    return fmt::format("{} for every {} m ({} ft) of {}", per.send, plain(per.every, 2), plain(per.every / 0.3048, 1), of);
+  if (per.every == 1) return fmt::format("{} for each {}", per.send, of);
+  return fmt::format("{} for every {} {}", per.send, plain(per.every, 2), of);
+}
+
+std::optional<Length> length_of(const Run& run) {
+  if (run.length) return run.length->value;
+  Length sum;
+  bool any = false;
+  for (const Crossing& over : run.over)
+    if (over.length) {
+      sum += over.length->value;
+      any = true;
+    }
+  return any ? std::optional<Length>(sum) : std::nullopt;
+}
+
+}  // namespace dunnage

@@ -1,0 +1,350 @@
+// SPDX-License-Identifier: MIT
+#include "plan/cover.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <set>
+
+#include "plan/solver.h"
+
+namespace dunnage {
+
+namespace {
+
+constexpr long nodes_for_mass = 200'000;
+constexpr long nodes_for_ties = 5'000;
+constexpr double none = IntegerModel::no_limit;
+
+/// Units of one case that weigh the same are one column.
+struct Candidate {
+  int case_index = 0;
+  std::vector<int> units;
+  long grams = 0;
+  bool weight_known = true;
+  int column = -1;
+};
+
+/// The model, and where everything stands in it.
+struct Build {
+  const Draft& draft;
+  Cover cover;
+  IntegerModel model;
+  std::vector<Candidate> candidates;
+  std::map<int, std::vector<std::size_t>> by_case;      ///< case -> candidates
+  std::map<int, std::vector<std::pair<int, int>>> holders;  ///< item -> (case, count)
+  std::vector<std::vector<int>> option_columns;          ///< by group
+  std::vector<int> missing_columns;                      ///< slack of every kind
+  std::set<int> cases_seen;
+  std::vector<int> case_queue;
+};
+
+bool same_length(const Maybe<Length>& a, const Maybe<Length>& b) {
+  return a.has_value() == b.has_value() && (!a || a->value == b->value);
+}
+
+std::size_t find_group(const std::vector<DemandGroup>& groups, const std::string& what, const Maybe<Length>& length) {
+  for (std::size_t g = 0; g < groups.size(); ++g)
+    if (groups[g].what == what && same_length(groups[g].length, length)) return g;
+  return groups.size();
+}
+
+void see_case(Build& b, int k) {
+  if (b.cases_seen.insert(k).second) b.case_queue.push_back(k);
+}
+
+std::size_t add_group(Build& b, const std::string& what, const Maybe<Length>& length) {
+  const std::size_t g = find_group(b.cover.groups, what, length);
+  if (g < b.cover.groups.size()) return g;
+  DemandGroup group;
+  group.what = what;
+  group.length = length;
+  group.options = options_for(b.draft.catalogue, what, length);
+  for (const Option& option : group.options) {
+    if (option.case_index >= 0) see_case(b, option.case_index);
+    for (const auto& piece : option.pieces)
+      for (const auto& holder : b.holders[piece.first]) see_case(b, holder.first);
+  }
+  b.cover.groups.push_back(std::move(group));
+  return g;
+}
+
+/// Every group and every case that could have a part, following what candidates themselves would need.
+void gather(Build& b) {
+  const Catalogue& c = b.draft.catalogue;
+  for (int k = 0; k < static_cast<int>(c.kit.cases.size()); ++k)
+    for (const Content& content : c.kit.cases[static_cast<std::size_t>(k)].holds)
+      if (const int i = c.item_index(content.item.value); i >= 0) b.holders[i].emplace_back(k, content.count);
+  for (const Demand& demand : b.draft.demands)
+    b.cover.groups[add_group(b, demand.what, demand.length)].asked += demand.count - demand.from_site;
+  for (std::size_t next = 0; next < b.case_queue.size(); ++next)
+    for (const Need& need : c.kit.cases[static_cast<std::size_t>(b.case_queue[next])].needs) {
+      if (const int k = c.case_index(need.code.value); k >= 0)
+        see_case(b, k);
+      else
+        add_group(b, need.code.value, {});
+    }
+  std::sort(b.case_queue.begin(), b.case_queue.end(), [&](int x, int y) {
+    return c.kit.cases[static_cast<std::size_t>(x)].code.value < c.kit.cases[static_cast<std::size_t>(y)].code.value;
+  });
+}
+
+void add_candidates(Build& b) {
+  const Catalogue& c = b.draft.catalogue;
+  for (const int k : b.case_queue) {
+    if (c.kit.cases[static_cast<std::size_t>(k)].spare_for) continue;
+    const auto [first, last] = c.units_of[static_cast<std::size_t>(k)];
+    for (int u = first; u < last; ++u) {
+      if (b.draft.goes(u) || !b.draft.available(u)) continue;
+      const UnitMass mass = c.mass_of(u);
+      const long grams = std::lround(mass.mass / unit::gram);
+      auto& mine = b.by_case[k];
+      const auto at = std::find_if(mine.begin(), mine.end(), [&](std::size_t i) { return b.candidates[i].grams == grams; });
+      if (at != mine.end()) {
+        b.candidates[*at].units.push_back(u);
+        continue;
+      }
+      mine.push_back(b.candidates.size());
+      b.candidates.push_back({k, {u}, grams, mass.known, -1});
+    }
+  }
+  for (Candidate& candidate : b.candidates)
+    candidate.column = b.model.add(static_cast<double>(candidate.grams), static_cast<double>(candidate.units.size()));
+}
+
+int add_missing(Build& b, double most) {
+  const int column = b.model.add(0, most);
+  b.missing_columns.push_back(column);
+  return column;
+}
+
+/// Pieces of an item, and whole units of a case, that units going anyway supply.
+int pieces_going(const Draft& draft, int item) {
+  const std::string& code = draft.catalogue.kit.items[static_cast<std::size_t>(item)].code.value;
+  int sum = 0;
+  for (const PlanRow& row : draft.rows) {
+    if (!row.goes || row.spare) continue;
+    for (const Content& content : draft.catalogue.case_at(row.unit).holds)
+      if (content.item.value == code) sum += content.count;
+  }
+  return sum;
+}
+int free_units(const Draft& draft, int case_index) {
+  const auto [first, last] = draft.catalogue.units_of[static_cast<std::size_t>(case_index)];
+  int sum = 0;
+  for (int u = first; u < last; ++u) sum += draft.goes(u) && !draft.taken(u) && !draft.spare(u);
+  return sum;
+}
+
+/// Each group: what its options serve, and what is missing, make what is asked and what candidates need.
+void demand_rows(Build& b) {
+  const Catalogue& c = b.draft.catalogue;
+  for (std::size_t g = 0; g < b.cover.groups.size(); ++g) {
+    DemandGroup& group = b.cover.groups[g];
+    IntegerModel::Row row{static_cast<double>(group.asked), static_cast<double>(group.asked), {}};
+    double most = group.asked;
+    for (const Candidate& candidate : b.candidates)
+      for (const Need& need : c.kit.cases[static_cast<std::size_t>(candidate.case_index)].needs)
+        if (!group.length && need.code.value == group.what && c.case_index(need.code.value) < 0) {
+          const int each = need.each + need.once;  // `once` as if each: never too little
+          row.terms.emplace_back(candidate.column, -each);
+          most += each * static_cast<double>(candidate.units.size());
+        }
+    b.option_columns.emplace_back();
+    for (std::size_t o = 0; o < group.options.size(); ++o) {
+      b.option_columns.back().push_back(b.model.add(0, most));
+      row.terms.emplace_back(b.option_columns.back().back(), 1);
+    }
+    row.terms.emplace_back(add_missing(b, most), 1);
+    b.model.rows.push_back(std::move(row));
+  }
+}
+
+/// No more pieces of an item are used than go.
+void item_rows(Build& b) {
+  std::map<int, IntegerModel::Row> rows;
+  for (std::size_t g = 0; g < b.cover.groups.size(); ++g)
+    for (std::size_t o = 0; o < b.cover.groups[g].options.size(); ++o)
+      for (const auto& [item, count] : b.cover.groups[g].options[o].pieces)
+        rows[item].terms.emplace_back(b.option_columns[g][o], count);
+  for (auto& [item, row] : rows) {
+    row.low = -none;
+    row.high = pieces_going(b.draft, item);
+    for (const auto& [k, count] : b.holders[item])
+      for (const std::size_t i : b.by_case[k]) row.terms.emplace_back(b.candidates[i].column, -count);
+    b.model.rows.push_back(std::move(row));
+  }
+}
+
+/// No more whole units of a case are used, by demands or by what candidates need, than go.
+void case_rows(Build& b) {
+  const Catalogue& c = b.draft.catalogue;
+  std::map<int, IntegerModel::Row> rows;
+  for (std::size_t g = 0; g < b.cover.groups.size(); ++g)
+    for (std::size_t o = 0; o < b.cover.groups[g].options.size(); ++o)
+      if (const int k = b.cover.groups[g].options[o].case_index; k >= 0)
+        rows[k].terms.emplace_back(b.option_columns[g][o], 1);
+  for (const Candidate& candidate : b.candidates)
+    for (const Need& need : c.kit.cases[static_cast<std::size_t>(candidate.case_index)].needs)
+      if (const int k = c.case_index(need.code.value); k >= 0 && k != candidate.case_index && need.each > 0)
+        rows[k].terms.emplace_back(candidate.column, need.each);
+  for (auto& [k, row] : rows) {
+    row.low = -none;
+    row.high = free_units(b.draft, k);
+    for (const std::size_t i : b.by_case[k]) row.terms.emplace_back(b.candidates[i].column, -1);
+    row.terms.emplace_back(add_missing(b, 1e6), -1);
+    b.model.rows.push_back(std::move(row));
+  }
+}
+
+/// A candidate that needs another case once: if any unit of it goes, so many of the other do.
+void once_rows(Build& b) {
+  const Catalogue& c = b.draft.catalogue;
+  for (const Candidate& candidate : b.candidates)
+    for (const Need& need : c.kit.cases[static_cast<std::size_t>(candidate.case_index)].needs) {
+      const int k = c.case_index(need.code.value);
+      if (need.once <= 0 || k < 0) continue;
+      int going = 0, owned = 0;
+      const auto [first, last] = c.units_of[static_cast<std::size_t>(k)];
+      for (int u = first; u < last; ++u) going += b.draft.goes(u);
+      for (const std::size_t i : b.by_case[k]) owned += static_cast<int>(b.candidates[i].units.size());
+      const int wanted = std::min(need.once - going, owned);
+      if (wanted <= 0) continue;
+      // wanted * x <= units * (sum of the other): enough to force all `wanted` once x is 1 or more.
+      const int any = b.model.add(0, 1);
+      const double units = static_cast<double>(candidate.units.size());
+      b.model.rows.push_back({-none, 0, {{candidate.column, 1}, {any, -units}}});
+      IntegerModel::Row row{0, none, {{any, -static_cast<double>(wanted)}}};
+      for (const std::size_t i : b.by_case[k]) row.terms.emplace_back(b.candidates[i].column, 1);
+      b.model.rows.push_back(std::move(row));
+    }
+}
+
+using Costs = std::vector<double>;
+
+Costs costs(const Build& b, double (*of)(const Build&, std::size_t candidate)) {
+  Costs out(b.model.columns.size(), 0.0);
+  for (std::size_t i = 0; i < b.candidates.size(); ++i) out[static_cast<std::size_t>(b.candidates[i].column)] = of(b, i);
+  return out;
+}
+Costs missing_costs(const Build& b) {
+  Costs out(b.model.columns.size(), 0.0);
+  for (const int column : b.missing_columns) out[static_cast<std::size_t>(column)] = 1;
+  return out;
+}
+/// Joined length beyond what is asked, in whole centimetres.
+Costs waste_costs(const Build& b) {
+  Costs out(b.model.columns.size(), 0.0);
+  for (std::size_t g = 0; g < b.cover.groups.size(); ++g)
+    for (std::size_t o = 0; o < b.cover.groups[g].options.size(); ++o)
+      out[static_cast<std::size_t>(b.option_columns[g][o])] =
+          steps_up(b.cover.groups[g].options[o].waste / unit::centimetre);
+  return out;
+}
+
+/// Minimises one thing after another, holding each at its best.
+class Ladder {
+ public:
+  explicit Ladder(IntegerModel& model) : model_(model) {}
+
+  /// The solution of this step; what it found stays fixed for the steps after it.
+  const IntegerSolution& step(const Costs& cost, long node_limit) {
+    if (std::all_of(cost.begin(), cost.end(), [](double c) { return c == 0; }) && last_.feasible) return last_;
+    for (std::size_t c = 0; c < cost.size(); ++c) model_.columns[c].cost = cost[c];
+    IntegerSolution found = solve(model_, node_limit, last_.feasible ? &last_.values : nullptr);
+    nodes_ += found.nodes;
+    if (!found.feasible && last_.feasible) {  // the limit came first: what stood before still stands
+      found = last_;
+      found.proved = false;
+    }
+    last_ = std::move(found);
+    if (last_.feasible) hold(cost);
+    return last_;
+  }
+  long nodes() const { return nodes_; }
+  const IntegerSolution& last() const { return last_; }
+
+ private:
+  void hold(const Costs& cost) {
+    IntegerModel::Row row{-none, 0, {}};
+    for (std::size_t c = 0; c < cost.size(); ++c)
+      if (cost[c] != 0) {
+        row.terms.emplace_back(static_cast<int>(c), cost[c]);
+        row.high += cost[c] * static_cast<double>(last_.values[c]);
+      }
+    row.high += 0.5;  // costs are whole: room for the solver's tolerance, not for a worse answer
+    if (!row.terms.empty()) model_.rows.push_back(std::move(row));
+  }
+  IntegerModel& model_;
+  IntegerSolution last_;
+  long nodes_ = 0;
+};
+
+double grams_of(const Build& b, std::size_t i) { return static_cast<double>(b.candidates[i].grams); }
+double one(const Build&, std::size_t) { return 1; }
+double rank_of(const Build&, std::size_t i) { return static_cast<double>(i + 1); }
+
+/// First nothing missing; where that cannot be, as little as possible.
+void forbid_missing(Build& b, Ladder& ladder) {
+  std::vector<double> uppers;
+  for (const int column : b.missing_columns) {
+    auto& upper = b.model.columns[static_cast<std::size_t>(column)].upper;
+    uppers.push_back(upper);
+    upper = 0;
+  }
+  IntegerModel trial = b.model;
+  if (solve(trial, nodes_for_ties).feasible) return;
+  for (std::size_t i = 0; i < uppers.size(); ++i)
+    b.model.columns[static_cast<std::size_t>(b.missing_columns[i])].upper = uppers[i];
+  ladder.step(missing_costs(b), nodes_for_mass);
+}
+
+void take_answer(Build& b, const IntegerSolution& answer) {
+  for (std::size_t i = 0; i < b.candidates.size(); ++i) {
+    const Candidate& candidate = b.candidates[i];
+    const long n = answer.values[static_cast<std::size_t>(candidate.column)];
+    for (long u = 0; u < n; ++u) b.cover.units.push_back(candidate.units[static_cast<std::size_t>(u)]);
+    b.cover.report.mass += static_cast<double>(n * candidate.grams) * unit::gram;
+    if (!candidate.weight_known) b.cover.report.proved = false;
+  }
+  std::sort(b.cover.units.begin(), b.cover.units.end());
+  for (std::size_t g = 0; g < b.cover.groups.size(); ++g) {
+    DemandGroup& group = b.cover.groups[g];
+    for (const int column : b.option_columns[g]) group.used.push_back(answer.values[static_cast<std::size_t>(column)]);
+    group.missing = answer.values[static_cast<std::size_t>(b.missing_columns[g])];
+  }
+}
+
+}  // namespace
+
+std::size_t group_of(const std::vector<DemandGroup>& groups, const Demand& demand) {
+  return find_group(groups, demand.what, demand.length);
+}
+
+Cover find_cover(const Draft& draft) {
+  Build b{draft, {}, {}, {}, {}, {}, {}, {}, {}, {}};
+  gather(b);
+  add_candidates(b);
+  demand_rows(b);
+  item_rows(b);
+  case_rows(b);
+  once_rows(b);
+  Ladder ladder(b.model);
+  forbid_missing(b, ladder);
+  const bool units_first = draft.catalogue.kit.house.lightest == "units";
+  const Costs mass = costs(b, grams_of), units = costs(b, one);
+  const IntegerSolution main = ladder.step(units_first ? units : mass, nodes_for_mass);
+  b.cover.report.proved = main.proved;
+  const double main_bound = main.bound;
+  if (main.feasible) {
+    ladder.step(units_first ? mass : units, nodes_for_ties);
+    ladder.step(waste_costs(b), nodes_for_ties);
+    ladder.step(costs(b, rank_of), nodes_for_ties);
+    take_answer(b, ladder.last());
+  }
+  b.cover.report.bound = units_first ? b.cover.report.mass : std::ceil(main_bound - 1e-6) * unit::gram;
+  b.cover.report.nodes = ladder.nodes();
+  return std::move(b.cover);
+}
+
+}  // namespace dunnage
