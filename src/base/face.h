@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// A face as the house names it: the role it plays and the file it is in. One room reads the list, another loads it.
+// A face as the house names it: the role it plays and the file it is in. One room reads the list, another
+// loads it.
 #pragma once
 
 #include <filesystem>
@@ -9,7 +10,7 @@
 namespace dunnage {
 
 struct FaceFile {
-  std::string role;                   ///< "text", "code": what layouts call it by
+  std::string role;  ///< "text", "code": what layouts call it by
   std::filesystem::path file;
   std::vector<std::string> fallback;  ///< roles asked in this order for a character that this face lacks
 };

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The pen remembers what it last set, so that a table of a thousand cells does not say "black" a thousand times.
+// The pen remembers what it last set, so that a table of a thousand cells does not say "black" a thousand
+// times.
 #include "export/page_ops.h"
 
 #include <cassert>
@@ -16,7 +17,8 @@ constexpr char kHex[] = "0123456789ABCDEF";
 
 class Pen {
  public:
-  Pen(Paper height, const std::function<std::string(int)>& font_name) : height_(height), font_name_(font_name) {}
+  Pen(Paper height, const std::function<std::string(int)>& font_name)
+      : height_(height), font_name_(font_name) {}
   void operator()(const ink::Words& words);
   void operator()(const ink::Line& line);
   void operator()(const ink::Rect& rect);
@@ -163,7 +165,10 @@ void Pen::operator()(const ink::Outline& outline) {
       spot(step.b);
       spot(step.c);
     }
-    out_ += step.kind == Kind::move ? "m " : step.kind == Kind::line ? "l " : step.kind == Kind::curve ? "c " : "h ";
+    out_ += step.kind == Kind::move    ? "m "
+            : step.kind == Kind::line  ? "l "
+            : step.kind == Kind::curve ? "c "
+                                       : "h ";
   }
   say(stroked ? "S" : "f*");
 }
@@ -180,7 +185,8 @@ void Pen::operator()(const ink::Modules& modules) {
   out_ += "0 0 ";
   length(whole);
   spot({modules.at.x, modules.at.y + whole});
-  out_ += "cm BI /IM true /W " + std::to_string(side) + " /H " + std::to_string(side) + " /D [1 0] /F /AHx ID ";
+  out_ +=
+      "cm BI /IM true /W " + std::to_string(side) + " /H " + std::to_string(side) + " /D [1 0] /F /AHx ID ";
   for (int row = 0; row < side; ++row)
     for (int column = 0; column < (side + 7) / 8 * 8; column += 4) {
       int nibble = 0;

@@ -12,7 +12,9 @@ namespace dunnage {
 namespace {
 
 /// Never "-0.0".
-std::string mm(Paper p) { return fmt::format("{:.1f}", static_cast<double>(std::llround(p / unit::paper_mm * 10)) / 10); }
+std::string mm(Paper p) {
+  return fmt::format("{:.1f}", static_cast<double>(std::llround(p / unit::paper_mm * 10)) / 10);
+}
 std::string at(Spot s) { return mm(s.x) + "," + mm(s.y); }
 std::string at(const Box& b) { return fmt::format("{},{} {}x{}", mm(b.x), mm(b.y), mm(b.w), mm(b.h)); }
 std::string grey(double g) { return g == 0 ? std::string() : fmt::format(" grey {:.2f}", g); }
@@ -22,8 +24,8 @@ struct Writer {
   std::string out;
 
   void operator()(const ink::Words& w) {
-    out += fmt::format("words {} {} {:.1f}pt{}: {}\n", at(w.at), faces.file(w.face).role, w.size / unit::point,
-                       grey(w.grey), w.text);
+    out += fmt::format("words {} {} {:.1f}pt{}: {}\n", at(w.at), faces.file(w.face).role,
+                       w.size / unit::point, grey(w.grey), w.text);
   }
   void operator()(const ink::Line& l) {
     out += fmt::format("line {} to {}{}\n", at(l.from), at(l.to), l.dash > Paper() ? " dashed" : "");
@@ -55,7 +57,8 @@ void Writer::operator()(const ink::Outline& o) {
     reach(step.a);
     if (step.kind == Kind::curve) reach(step.b), reach(step.c);
   }
-  if (box) out += fmt::format("outline {}{}{}\n", at(*box), o.stroke > Paper() ? " stroked" : "", grey(o.grey));
+  if (box)
+    out += fmt::format("outline {}{}{}\n", at(*box), o.stroke > Paper() ? " stroked" : "", grey(o.grey));
 }
 
 }  // namespace

@@ -10,8 +10,8 @@
 
 namespace dunnage {
 
-/// One line an ink, in the order drawn: kind, place and size in whole tenths of a millimetre from the top left, then
-/// the words with their role and size in points. Ends with a line end.
+/// One line an ink, in the order drawn: kind, place and size in whole tenths of a millimetre from the top
+/// left, then the words with their role and size in points. Ends with a line end.
 std::string page_text(const std::vector<Pages>& documents, const Faces& faces);
 
 }  // namespace dunnage

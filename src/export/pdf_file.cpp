@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The one room that knows the PDF library (libharu 2.3.0), and its weaknesses: it drops parts of nested glyphs,
-// draws nothing for a character that a face lacks, writes a malformed text map, and its errors stick.
+// The one room that knows the PDF library (libharu 2.3.0), and its weaknesses: it drops parts of nested
+// glyphs, draws nothing for a character that a face lacks, writes a malformed text map, and its errors stick.
 #include "export/pdf_file.h"
 
 #include <hpdf.h>
@@ -64,7 +64,8 @@ Used used_characters(const std::vector<Pages>& documents, const Faces& faces) {
 std::string text_map(const std::vector<bool>& used) {
   std::vector<std::string> rows;
   for (std::size_t c = 0; c < used.size(); ++c)
-    if (used[c]) rows.push_back("<" + hex4(static_cast<unsigned>(c)) + "> <" + hex4(static_cast<unsigned>(c)) + ">\n");
+    if (used[c])
+      rows.push_back("<" + hex4(static_cast<unsigned>(c)) + "> <" + hex4(static_cast<unsigned>(c)) + ">\n");
   std::string map =
       "/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n"
       "/CIDSystemInfo << /Registry (Adobe) /Ordering (UCS) /Supplement 0 >> def\n"
@@ -81,7 +82,8 @@ std::string text_map(const std::vector<bool>& used) {
 }
 
 void write(HPDF_Stream stream, std::string_view bytes) {
-  HPDF_Stream_Write(stream, reinterpret_cast<const HPDF_BYTE*>(bytes.data()), static_cast<HPDF_UINT>(bytes.size()));
+  HPDF_Stream_Write(stream, reinterpret_cast<const HPDF_BYTE*>(bytes.data()),
+                    static_cast<HPDF_UINT>(bytes.size()));
 }
 
 /// Flags the glyphs of all characters, and every part they are built of: the library follows one level only.
@@ -105,7 +107,8 @@ HPDF_Font load_face(HPDF_Doc document, const Faces& faces, int face, const std::
   if (HPDF_Doc_FindFontDef(document, definition->base_font)) {
     const std::string name = definition->base_font;
     HPDF_FontDef_Free(definition);
-    throw WorldError("the font file " + faces.file(face).file.string() + " has the same name as another face: " + name);
+    throw WorldError("the font file " + faces.file(face).file.string() +
+                     " has the same name as another face: " + name);
   }
   HPDF_List_Add(document->fontdef_list, definition);
   // A subset's name begins with six letters of its own (ISO 32000-1, 9.6.4).
@@ -134,7 +137,8 @@ void describe(HPDF_Doc document, const std::vector<Pages>& documents, const PdfO
   HPDF_Dict preferences = HPDF_Dict_New(document->mmgr);
   HPDF_Dict_Add(document->catalog, "ViewerPreferences", preferences);
   HPDF_Dict_AddBoolean(preferences, "DisplayDocTitle", HPDF_TRUE);
-  if (std::ranges::any_of(documents, &Pages::to_scale)) HPDF_Dict_AddName(preferences, "PrintScaling", "None");
+  if (std::ranges::any_of(documents, &Pages::to_scale))
+    HPDF_Dict_AddName(preferences, "PrintScaling", "None");
 }
 
 /// "A-12" is the prefix "A-" and the number 12; a label that ends in no number is all prefix.
@@ -171,7 +175,8 @@ void add_labels(HPDF_Doc document, const std::vector<const Page*>& pages) {
 }
 
 HPDF_Outline bookmark(HPDF_Doc document, HPDF_Outline parent, const std::string& title, HPDF_Page page) {
-  HPDF_Outline entry = HPDF_CreateOutline(document, parent, title.c_str(), HPDF_GetEncoder(document, "UTF-8"));
+  HPDF_Outline entry =
+      HPDF_CreateOutline(document, parent, title.c_str(), HPDF_GetEncoder(document, "UTF-8"));
   HPDF_Destination where = HPDF_Page_CreateDestination(page);
   HPDF_Destination_SetFit(where);
   HPDF_Outline_SetDestination(entry, where);

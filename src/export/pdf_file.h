@@ -15,10 +15,12 @@ struct PdfOptions {
   bool compress = true;  ///< off only to read the file by eye
 };
 
-/// One PDF of all documents, one after the other. The same pages give the same bytes. Only the faces that the pages
-/// use are embedded, cut down to the glyphs used. Asserts that every character of every text is in the face named
-/// (`Faces::pieces` sees to it), that every measure is finite and within 5 m, and that there is a page at all.
-/// Throws WorldError when a font file is missing or damaged or the PDF library fails.
-std::string pdf_bytes(const std::vector<Pages>& documents, const Faces& faces, const PdfOptions& options = {});
+/// One PDF of all documents, one after the other. The same pages give the same bytes. Only the faces that the
+/// pages use are embedded, cut down to the glyphs used. Asserts that every character of every text is in the
+/// face named
+/// (`Faces::pieces` sees to it), that every measure is finite and within 5 m, and that there is a page at
+/// all. Throws WorldError when a font file is missing or damaged or the PDF library fails.
+std::string pdf_bytes(const std::vector<Pages>& documents, const Faces& faces,
+                      const PdfOptions& options = {});
 
 }  // namespace dunnage

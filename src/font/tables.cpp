@@ -55,10 +55,13 @@ std::string directory_fault(std::string_view bytes) {
 }
 
 std::string sizes_fault(std::string_view bytes) {
-  struct Least { const char* tag; std::size_t size; };
-  for (const auto& [tag, size] : {Least{"head", 54}, Least{"maxp", 6}, Least{"hhea", 36}, Least{"hmtx", 4},
-                                  Least{"loca", 4}, Least{"glyf", 0}, Least{"cmap", 4}, Least{"name", 6},
-                                  Least{"OS/2", 78}, Least{"post", 32}}) {
+  struct Least {
+    const char* tag;
+    std::size_t size;
+  };
+  for (const auto& [tag, size] :
+       {Least{"head", 54}, Least{"maxp", 6}, Least{"hhea", 36}, Least{"hmtx", 4}, Least{"loca", 4},
+        Least{"glyf", 0}, Least{"cmap", 4}, Least{"name", 6}, Least{"OS/2", 78}, Least{"post", 32}}) {
     const std::optional<Table> found = table(bytes, tag);
     if (!found) return std::string("it has no ") + tag + " table";
     if (found->size() < size) return std::string("its ") + tag + " table is too short";
@@ -128,7 +131,8 @@ std::string names_fault(std::string_view bytes) {
 }
 
 // Flags of one part of a composite glyph ("glyf", component glyph flags).
-constexpr std::uint16_t kWords = 0x0001, kScale = 0x0008, kMore = 0x0020, kTwoScales = 0x0040, kMatrix = 0x0080;
+constexpr std::uint16_t kWords = 0x0001, kScale = 0x0008, kMore = 0x0020, kTwoScales = 0x0040,
+                        kMatrix = 0x0080;
 
 /// The parts that one glyph names itself; nothing when its record runs out of its bytes.
 std::optional<std::vector<std::uint16_t>> own_parts(std::string_view bytes, std::size_t glyph) {

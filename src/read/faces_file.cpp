@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The list is the program's own, staged with the fonts: a fault in it is a broken installation, told in one sentence.
+// The list is the program's own, staged with the fonts: a fault in it is a broken installation, told in one
+// sentence.
 #include "read/faces_file.h"
 
 #include <toml++/toml.h>

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The generator refuses a text that is too long before it does any real work, so dropping line by line is cheap.
+// The generator refuses a text that is too long before it does any real work, so dropping line by line is
+// cheap.
 #include "symbol/qr.h"
 
 #include <algorithm>
@@ -11,16 +12,20 @@ namespace {
 
 using Generator = qrcodegen::QrCode;
 
-/// Reader programs guess the character set of bytes beyond ASCII, some of them wrongly; this says that it is UTF-8
-/// (ISO/IEC 18004, extended channel interpretation 26).
+/// Reader programs guess the character set of bytes beyond ASCII, some of them wrongly; this says that it is
+/// UTF-8 (ISO/IEC 18004, extended channel interpretation 26).
 constexpr long kUtf8 = 26;
 
 Generator::Ecc level(char correction) {
   switch (correction) {
-    case 'L': return Generator::Ecc::LOW;
-    case 'M': return Generator::Ecc::MEDIUM;
-    case 'Q': return Generator::Ecc::QUARTILE;
-    case 'H': return Generator::Ecc::HIGH;
+    case 'L':
+      return Generator::Ecc::LOW;
+    case 'M':
+      return Generator::Ecc::MEDIUM;
+    case 'Q':
+      return Generator::Ecc::QUARTILE;
+    case 'H':
+      return Generator::Ecc::HIGH;
   }
   assert(false && "no such level of correction");
   return Generator::Ecc::MEDIUM;
@@ -31,7 +36,8 @@ std::vector<qrcodegen::QrSegment> segments(std::string_view text) {
   bool ascii = true;
   for (char c : text) ascii = ascii && static_cast<unsigned char>(c) < 0x80;
   if (!ascii) parts.push_back(qrcodegen::QrSegment::makeEci(kUtf8));
-  for (auto& part : qrcodegen::QrSegment::makeSegments(std::string(text).c_str())) parts.push_back(std::move(part));
+  for (auto& part : qrcodegen::QrSegment::makeSegments(std::string(text).c_str()))
+    parts.push_back(std::move(part));
   return parts;
 }
 
@@ -47,12 +53,14 @@ std::vector<std::string_view> lines_of(std::string_view text) {
 
 std::string counted(std::string_view more, int n) {
   std::string words(more);
-  if (const std::size_t at = words.find("{n}"); at != std::string::npos) words.replace(at, 3, std::to_string(n));
+  if (const std::size_t at = words.find("{n}"); at != std::string::npos)
+    words.replace(at, 3, std::to_string(n));
   return words;
 }
 
 /// The text without `dropped` lines before the last `keep_last`.
-std::string shortened(const std::vector<std::string_view>& lines, int dropped, int keep_last, std::string_view more) {
+std::string shortened(const std::vector<std::string_view>& lines, int dropped, int keep_last,
+                      std::string_view more) {
   std::string text;
   const int total = static_cast<int>(lines.size()), gap = total - keep_last - dropped;
   const auto add = [&](std::string_view line) {
@@ -90,8 +98,8 @@ std::optional<QrFit> qr_fit(std::string_view text, std::string_view more, char c
   assert(keep_last >= 0);
   const int most = static_cast<int>(lines.size()) - 1 - keep_last;
   for (int dropped = 0; dropped <= std::max(0, most); ++dropped)
-    if (auto code = qr(dropped == 0 ? std::string(text) : shortened(lines, dropped, keep_last, more), correction,
-                       max_side))
+    if (auto code = qr(dropped == 0 ? std::string(text) : shortened(lines, dropped, keep_last, more),
+                       correction, max_side))
       return QrFit{std::move(*code), dropped};
   return std::nullopt;
 }
