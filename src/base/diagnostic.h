@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "base/source.h"
@@ -39,6 +40,9 @@ class Diagnostics {
   std::vector<Diagnostic> all_;
   std::size_t errors_ = 0;
 };
+
+/// What was typed, as messages show it: in double quotes.
+inline std::string in_quotes(std::string_view typed) { return "\"" + std::string(typed) + "\""; }
 
 /// `file:line:column: error: cause`, the line, a caret, `hint: remedy`. Ends with a line end.
 /// Long lines are shown around the caret only.

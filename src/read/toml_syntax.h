@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: MIT
+// The TOML library's own words, said again for a person who runs sound.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace dunnage {
+
+struct SyntaxMistake {
+  std::string cause, hint;
+};
+
+/// Cause and remedy for a description that toml++ 3.3 gives. An unknown one is passed on as it is.
+SyntaxMistake in_plain_words(std::string_view description);
+
+}  // namespace dunnage
