@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: MIT
+// The one place that decides how small text may get, and the one that draws it.
+#include "layout/fit.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "base/unit.h"
+#include "base/utf8.h"
+
+namespace dunnage {
+namespace {
+
+using unit::paper_mm;
+using unit::point;
+
+constexpr Paper size_step = 0.25 * point;      ///< sizes in use stay few and round
+constexpr Paper hair = 0.001 * paper_mm;       ///< what rounding may cost
+
+std::string mm(Paper length) { return plain(length / paper_mm, 1) + " mm"; }
+std::string pt(Paper size) { return plain(size / point, 2) + " pt"; }
+
+/// The largest round size, at most `wanted` and the style's own, at least its floor.
+Paper round_size(const TypeStyle& style, Paper wanted) {
+  const Paper stepped = size_step * std::floor(wanted / size_step + 1e-6);
+  return std::clamp(stepped, std::min(style.floor, style.size), style.size);
+}
+
+Lines at_size(Setting& setting, const TypeStyle& style, std::string_view text, Paper width, Paper size) {
+  return break_lines(setting.faces, setting.face(style.face), size, leading_at(style, size), text, width);
+}
+
+bool fits(const Lines& lines, Paper height) { return lines.height() <= height + hair; }
+
+/// The largest size at which the text fits without a broken word; the floor where there is none.
+Lines shrink_into(Setting& setting, const TypeStyle& style, std::string_view text, Paper width, Paper height) {
+  Lines best = at_size(setting, style, text, width, style.size);
+  if (fits(best, height) && !best.split_word) return best;
+  const Paper floor = std::min(style.floor, style.size);
+  int low = 0, high = static_cast<int>((style.size - floor) / size_step + 1e-6);  // steps above the floor
+  best = at_size(setting, style, text, width, floor);
+  while (low < high) {
+    const int middle = (low + high + 1) / 2;
+    Lines tried = at_size(setting, style, text, width, floor + size_step * middle);
+    if (fits(tried, height) && !tried.split_word) {
+      low = middle;
+      best = std::move(tried);
+    } else {
+      high = middle - 1;
+    }
+  }
+  return best;
+}
+
+/// Leaves out whole lines at the end until the rest and a line that says so have room.
+void cut_lines(Setting& setting, Lines& lines, Paper height) {
+  const auto room = static_cast<std::size_t>(std::max(0.0, std::floor(height / lines.leading + 1e-6)));
+  if (room == 0) {
+    setting.problem(lines.lines.front(), "has no room for one line: " + mm(height) + " high");
+    return;
+  }
+  const std::size_t kept = room - 1, dropped = lines.lines.size() - kept;
+  lines.lines.resize(kept);
+  lines.ends.resize(kept);
+  lines.lines.push_back(more_words(setting.document, static_cast<int>(dropped)));
+  lines.ends.push_back(true);
+}
+
+void report_missing(Setting& setting, std::string_view text, const std::vector<char32_t>& missing) {
+  std::string which;
+  for (const char32_t c : missing) {
+    const std::string named = fmt::format("U+{:04X}", static_cast<unsigned>(c));
+    if (which.find(named) == std::string::npos) which += (which.empty() ? "" : ", ") + named;
+  }
+  setting.problem(std::string(text), "has a character that no face can set: " + which);
+}
+
+}  // namespace
+
+Paper leading_at(const TypeStyle& style, Paper size) {
+  if (style.leading <= Paper{}) return size * 1.3;
+  return style.leading * (size / style.size);
+}
+
+std::string more_words(const Document& document, int count) {
+  std::string said = document.more;
+  if (const auto at = said.find("{n}"); at != std::string::npos) said.replace(at, 3, std::to_string(count));
+  return said;
+}
+
+Lines fit_width(Setting& setting, const TypeStyle& style, std::string_view text, Paper width) {
+  Paper size = style.size;
+  if (style.fit == Fit::shrink) {
+    const double ems = natural_ems(setting.faces, setting.face(style.face), text);
+    if (ems > 0 && style.size * ems > width) size = round_size(style, width / ems);
+  }
+  Lines lines = at_size(setting, style, text, width, size);
+  if (style.fit == Fit::refuse && !lines.one_line_each())
+    setting.problem(std::string(text), "does not fit on one line of " + mm(width) + " at " + pt(size));
+  return lines;
+}
+
+Lines fit_box(Setting& setting, const TypeStyle& style, std::string_view text, Paper width, Paper height) {
+  const bool may_shrink = style.fit == Fit::shrink || style.fit == Fit::cut;
+  Lines lines = may_shrink ? shrink_into(setting, style, text, width, height)
+                           : at_size(setting, style, text, width, style.size);
+  if (style.fit == Fit::refuse && lines.split_word)
+    setting.problem(std::string(text), "has a word wider than " + mm(width) + " at " + pt(lines.size));
+  if (fits(lines, height)) return lines;
+  if (style.fit == Fit::cut) {
+    cut_lines(setting, lines, height);
+  } else {
+    setting.problem(std::string(text), "does not fit into " + mm(width) + " x " + mm(height) + " at " +
+                                           pt(lines.size));
+  }
+  return lines;
+}
+
+Lines fit_words(Setting& setting, const TypeStyle& style, std::string_view text, Paper width) {
+  const double ems = widest_word_ems(setting.faces, setting.face(style.face), text);
+  Paper size = style.size;
+  if (ems > 0 && size * ems > width) size = round_size(style, width / ems);
+  return at_size(setting, style, text, width, size);
+}
+
+void put_lines(Setting& setting, std::vector<Ink>& ink, const Lines& lines, const TypeStyle& style, Spot at,
+               Paper width) {
+  const int face = setting.face(style.face);
+  const Paper cap = lines.size * setting.faces.metrics(face).cap_height;
+  Paper baseline = at.y + (lines.leading + cap) / 2;
+  for (const std::string& line : lines.lines) {
+    if (!line.empty()) {
+      Pieces pieces = setting.faces.pieces(face, line);
+      if (!pieces.missing.empty()) report_missing(setting, line, pieces.missing);
+      const Paper room = width - lines.size * (pieces.width / 1000.0);
+      Paper x = at.x + room * (style.align == Align::right ? 1.0 : style.align == Align::centre ? 0.5 : 0.0);
+      for (Piece& piece : pieces.pieces) {
+        const Paper wide = lines.size * (piece.width / 1000.0);
+        ink.push_back(ink::Words{{x, baseline}, piece.face, lines.size, wide, std::move(piece.text)});
+        x += wide;
+      }
+    }
+    baseline += lines.leading;
+  }
+}
+
+}  // namespace dunnage

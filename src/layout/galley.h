@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MIT
+// Set matter before anyone has thought of pages: strips of known height, one below the other.
+#pragma once
+
+#include <vector>
+
+#include "model/page.h"
+
+namespace dunnage {
+
+/// What is never divided unless it is taller than a page. Ink is placed from the strip's own top left corner.
+struct Strip {
+  std::vector<Ink> ink;
+  Paper height;
+  Paper before;            ///< white space above; lost at the top of a page
+  bool keep_next = false;  ///< must not be parted from the strip that follows
+  int resume = -1;         ///< what is said again when a page begins with this strip: index into `resumes`
+};
+
+struct Galley {
+  std::vector<Strip> strips;
+  std::vector<std::vector<Strip>> resumes;  ///< heads, and "... (continued)"
+};
+
+/// Moves ink right and down.
+void move_ink(std::vector<Ink>& ink, Paper right, Paper down);
+/// The same for a copy, added to `onto`.
+void add_moved(std::vector<Ink>& onto, std::vector<Ink> ink, Paper right, Paper down);
+
+/// All strips of a galley as one, `pad` of white on each side, framed with a line of `stroke` where it is not zero.
+/// The strip is `width` wide; the galley was set 2 x pad narrower.
+Strip framed(Galley galley, Paper width, Paper pad, Paper stroke);
+
+/// Parts a strip that is too tall: the first part is at most `height` high and ends between lines of text.
+/// The second part keeps the rest. False when there is no such place.
+bool part(Strip& strip, Strip& rest, Paper height);
+
+}  // namespace dunnage

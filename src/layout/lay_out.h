@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: MIT
+// A document in words becomes pages.
+#pragma once
+
+#include <vector>
+
+#include "font/faces.h"
+#include "layout/layout_problem.h"
+#include "model/document.h"
+#include "model/page.h"
+#include "model/sheet.h"
+
+namespace dunnage {
+
+/// Pages of `page_width` x `page_height` (given upright; the layout turns them where it is landscape). Each section
+/// begins a page, or a card where the layout has several on a sheet, and numbers its own. What cannot be set as asked
+/// is added to `problems`; the pages are then not fit to print. Throws WorldError when a font file is damaged.
+Pages lay_out(const Document& document, const Layout& layout, Paper page_width, Paper page_height,
+              const Faces& faces, std::vector<LayoutProblem>& problems);
+
+}  // namespace dunnage

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: MIT
+// How a problem of layout is said.
+#include "layout/layout_problem.h"
+
+namespace dunnage {
+
+std::string sentence(const LayoutProblem& problem) {
+  std::string said = problem.document;
+  if (!problem.section.empty()) said += ", " + problem.section;
+  if (!problem.block.empty()) said += ", block \"" + problem.block + "\"";
+  said += ": ";
+  if (!problem.text.empty()) said += "\"" + problem.text + "\" ";
+  return said + problem.cause;
+}
+
+}  // namespace dunnage

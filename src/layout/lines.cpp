@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: MIT
+// A small part of Unicode's line breaking (UAX #14), enough for names, codes and plain sentences.
+#include "layout/lines.h"
+
+#include <algorithm>
+#include <cstdint>
+
+#include "base/utf8.h"
+
+namespace dunnage {
+namespace {
+
+bool is_space(char32_t c) { return c == U' ' || c == U'\t'; }
+bool is_digit(char32_t c) { return c >= U'0' && c <= U'9'; }
+bool is_combining(char32_t c) { return c >= 0x300 && c <= 0x36F; }
+
+/// May a line end between `c` and the `next` that follows it? A hyphen or slash before a digit holds together:
+/// "FOH-1", "1/2", "2027-06-19".
+bool breaks_after(char32_t c, char32_t next) {
+  const bool joint = c == U'-' || c == U'/' || c == 0x2010 || c == 0x2013 || c == 0x2014;
+  return joint && !is_digit(next) && !is_space(next) && next != c;
+}
+
+/// One paragraph, broken as it is read.
+class Breaker {
+ public:
+  Breaker(const Faces& faces, int face, std::u32string_view text, double room) : text_(text), room_(room) {
+    advance_.reserve(text.size());
+    for (const char32_t c : text) advance_.push_back(faces.advance(face, is_space(c) ? U' ' : c));
+  }
+
+  void run(Lines& out) {
+    std::size_t from = 0;
+    do {
+      const auto [end, next] = line(from, out.split_word);
+      out.lines.push_back(utf8::encode(text_.substr(from, end - from)));
+      std::replace(out.lines.back().begin(), out.lines.back().end(), '\t', ' ');
+      out.ends.push_back(next >= text_.size());
+      from = next;
+    } while (from < text_.size());
+  }
+
+ private:
+  struct Cut { std::size_t end, next; };
+
+  /// Where the line that begins at `from` ends, and where the next one begins.
+  Cut line(std::size_t from, bool& split) const {
+    Cut cut{from, from};
+    bool can_cut = false;
+    std::int64_t wide = 0;
+    std::size_t i = from;
+    for (; i < text_.size(); ++i) {
+      if (is_space(text_[i]) && i > from) {
+        cut = {is_space(text_[i - 1]) && can_cut ? cut.end : i, i + 1};
+        can_cut = true;
+      }
+      wide += advance_[i];
+      if (is_space(text_[i])) continue;
+      if (static_cast<double>(wide) > room_ && i > from) break;
+      if (i + 1 < text_.size() && breaks_after(text_[i], text_[i + 1])) {
+        cut = {i + 1, i + 1};
+        can_cut = true;
+      }
+    }
+    if (i == text_.size()) return {trimmed(from, i), i};
+    if (can_cut) return {cut.end, skip_spaces(cut.next)};
+    split = true;
+    while (i > from + 1 && is_combining(text_[i])) --i;
+    return {i, i};
+  }
+
+  std::size_t trimmed(std::size_t from, std::size_t end) const {
+    while (end > from && is_space(text_[end - 1])) --end;
+    return end;
+  }
+  std::size_t skip_spaces(std::size_t at) const {
+    while (at < text_.size() && is_space(text_[at])) ++at;
+    return at;
+  }
+
+  std::u32string_view text_;
+  double room_;
+  std::vector<int> advance_;
+};
+
+template <class Each>
+void for_paragraphs(std::string_view text, Each&& each) {
+  const std::u32string all = utf8::decode(text);
+  std::size_t from = 0;
+  while (true) {
+    const std::size_t end = std::min(all.find(U'\n', from), all.size());
+    std::u32string_view paragraph(all.data() + from, end - from);
+    if (!paragraph.empty() && paragraph.back() == U'\r') paragraph.remove_suffix(1);
+    each(paragraph);
+    if (end == all.size()) return;
+    from = end + 1;
+  }
+}
+
+}  // namespace
+
+bool Lines::one_line_each() const { return std::find(ends.begin(), ends.end(), false) == ends.end(); }
+
+Lines break_lines(const Faces& faces, int face, Paper size, Paper leading, std::string_view text, Paper width) {
+  Lines out;
+  out.size = size;
+  out.leading = leading;
+  const double room = width / size * 1000 + 1e-6;
+  for_paragraphs(text, [&](std::u32string_view paragraph) { Breaker(faces, face, paragraph, room).run(out); });
+  return out;
+}
+
+double natural_ems(const Faces& faces, int face, std::string_view text) {
+  std::int64_t widest = 0;
+  for_paragraphs(text, [&](std::u32string_view paragraph) {
+    std::int64_t wide = 0;
+    for (const char32_t c : paragraph) wide += faces.advance(face, is_space(c) ? U' ' : c);
+    widest = std::max(widest, wide);
+  });
+  return static_cast<double>(widest) / 1000;
+}
+
+double widest_word_ems(const Faces& faces, int face, std::string_view text) {
+  std::int64_t widest = 0;
+  for_paragraphs(text, [&](std::u32string_view paragraph) {
+    std::int64_t wide = 0;
+    for (std::size_t i = 0; i < paragraph.size(); ++i) {
+      if (is_space(paragraph[i])) {
+        wide = 0;
+        continue;
+      }
+      wide += faces.advance(face, paragraph[i]);
+      widest = std::max(widest, wide);
+      if (i + 1 < paragraph.size() && breaks_after(paragraph[i], paragraph[i + 1])) wide = 0;
+    }
+  });
+  return static_cast<double>(widest) / 1000;
+}
+
+}  // namespace dunnage

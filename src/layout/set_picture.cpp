@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: MIT
+// Setting of pictures. Sizes follow the printer's dots only for codes: the rest is drawn, not scanned.
+#include "layout/set_picture.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "base/unit.h"
+#include "layout/fit.h"
+#include "symbol/qr.h"
+
+namespace dunnage {
+namespace {
+
+using unit::paper_in;
+using unit::paper_mm;
+
+constexpr Paper least_picture = 5 * paper_mm;
+constexpr int least_side = 21;  ///< modules of the smallest code (ISO/IEC 18004)
+
+/// How far into the room something of that width begins.
+Paper offset(Align align, Paper room, Paper wide) {
+  return (room - wide) * (align == Align::left ? 0.0 : align == Align::right ? 1.0 : 0.5);
+}
+
+Sign sign_of(Mark mark) {
+  switch (mark) {
+    case Mark::this_way_up: return Sign::this_way_up;
+    case Mark::fragile: return Sign::fragile;
+    case Mark::keep_dry: return Sign::keep_dry;
+    case Mark::keep_cool: return Sign::keep_cool;
+    case Mark::no_hand_truck: return Sign::no_hand_truck;
+    case Mark::no_stack: return Sign::no_stack;
+    case Mark::heavy: return Sign::heavy;
+  }
+  return Sign::warning;
+}
+
+/// The code of as much of the text as has room; its last lines too where they can stay.
+std::optional<QrFit> code_of(const block::Qr& qr, char correction, int max_side) {
+  if (max_side < least_side) return std::nullopt;
+  if (auto fit = qr_fit(qr.text, qr.more, correction, max_side, qr.keep_last)) return fit;
+  return qr_fit(qr.text, qr.more, correction, max_side, 0);
+}
+
+struct Pictogram {
+  Figure figure;
+  std::string word;
+};
+
+void put_pictogram(Setting& setting, const BlockSpec& spec, const Pictogram& pictogram, const Box& box,
+                   std::vector<Ink>& ink) {
+  const Paper tall = spec.line_height > Paper{} ? std::min(spec.line_height, box.h) : box.h;
+  const Paper wide = tall * pictogram.figure.width;
+  const Paper gap = 2 * paper_mm;
+  put_figure(ink, pictogram.figure, {box.x, box.y + (box.h - tall) / 2}, tall);
+  const Paper room = box.w - wide - gap;
+  if (room < least_picture) {
+    setting.problem(pictogram.word, "has no room beside its picture");
+    return;
+  }
+  const Lines lines = fit_box(setting, spec.type, pictogram.word, room, box.h);
+  put_lines(setting, ink, lines, spec.type, {box.x + wide + gap, box.y + (box.h - lines.height()) / 2}, room);
+}
+
+}  // namespace
+
+void put_figure(std::vector<Ink>& ink, const Figure& figure, Spot at, Paper height) {
+  const auto spot = [&](double x, double y) { return Spot{at.x + height * x, at.y + height * y}; };
+  using From = Figure::Step::Kind;
+  using To = ink::Outline::Step::Kind;
+  for (const Figure::Path& path : figure.paths) {
+    ink::Outline outline{{}, height * path.stroke, path.grey};
+    for (const Figure::Step& step : path.steps) {
+      const To kind = step.kind == From::move    ? To::move
+                      : step.kind == From::line  ? To::line
+                      : step.kind == From::curve ? To::curve
+                                                 : To::close;
+      outline.steps.push_back({kind, spot(step.ax, step.ay), spot(step.bx, step.by), spot(step.cx, step.cy)});
+    }
+    if (!outline.steps.empty()) ink.push_back(std::move(outline));
+  }
+}
+
+void put_qr(Setting& setting, const BlockSpec& spec, const block::Qr& qr, const Box& box, std::vector<Ink>& ink) {
+  const Paper dot = (1.0 / setting.dpi) * paper_in;
+  const int room = static_cast<int>(steps_down(std::min(box.w, box.h) / dot)) - 1;  // one dot to come onto the grid
+  const int max_side = std::min(room / std::max(1, spec.dots) - 2 * qr_quiet, 177);
+  const std::optional<QrFit> fit = code_of(qr, spec.correction, max_side);
+  if (!fit) {
+    const std::string side = plain(std::min(box.w, box.h) / paper_mm, 1);
+    setting.problem(qr.text.substr(0, qr.text.find('\n')), "does not fit into a QR code of " + side + " mm at " +
+                                                               std::to_string(spec.dots) + " printer dots a module");
+    return;
+  }
+  const int side = fit->code.side;
+  const Paper module = dot * (room / (side + 2 * qr_quiet));
+  const Paper whole = module * (side + 2 * qr_quiet);
+  const Spot at{box.x + offset(spec.type.align, box.w, whole) + module * qr_quiet, box.y + module * qr_quiet};
+  ink.push_back(ink::Modules{at, module, side, fit->code.dark});
+}
+
+void put_marks(Setting& setting, const BlockSpec& spec, const block::Marks& marks, const Box& box,
+               std::vector<Ink>& ink) {
+  const std::size_t count = marks.marks.size();
+  if (count == 0) return;
+  const std::size_t across = spec.across > 1 ? static_cast<std::size_t>(spec.across) : count;
+  const std::size_t rows = (count + across - 1) / across;
+  const Paper cell = box.w / static_cast<double>(across), row = box.h / static_cast<double>(rows);
+  TypeStyle words = spec.type;
+  words.align = Align::centre;
+  std::vector<Lines> lines;
+  Paper words_high;
+  for (const std::string& word : marks.words) {
+    lines.push_back(fit_words(setting, words, word, cell - 1 * paper_mm));
+    words_high = std::max(words_high, lines.back().height());
+  }
+  const Paper tall = std::min(row - words_high, cell - 1 * paper_mm);
+  if (tall < least_picture) {
+    setting.problem({}, "the marks have no room: " + plain(box.h / paper_mm, 1) + " mm high");
+    return;
+  }
+  for (std::size_t i = 0; i < count; ++i) {
+    const Paper x = box.x + cell * static_cast<double>(i % across);
+    const Paper y = box.y + row * static_cast<double>(i / across);
+    const Figure picture = figure(sign_of(marks.marks[i]));
+    put_figure(ink, picture, {x + offset(Align::centre, cell, tall * picture.width), y}, tall);
+    if (i < lines.size())
+      put_lines(setting, ink, lines[i], words, {x + 0.5 * paper_mm, y + tall}, cell - 1 * paper_mm);
+  }
+}
+
+void put_handle(Setting& setting, const BlockSpec& spec, const block::Handle& handle, const Box& box,
+                std::vector<Ink>& ink) {
+  const Pictogram both[] = {
+      {handle.rolls ? roll_by(1) : figure(Sign::carry), handle.move_word},
+      {handle.people == 0 ? figure(Sign::aid) : lift_by(std::clamp(handle.people, 1, 4)), handle.lift_word}};
+  const bool beside = spec.across >= 2;
+  const Paper gap = 3 * paper_mm;
+  const Paper w = beside ? (box.w - gap) / 2 : box.w, h = beside ? box.h : (box.h - gap) / 2;
+  put_pictogram(setting, spec, both[0], {box.x, box.y, w, h}, ink);
+  put_pictogram(setting, spec, both[1], {box.x + (beside ? w + gap : Paper{}), box.y + (beside ? Paper{} : h + gap), w, h},
+                ink);
+}
+
+namespace {
+
+Paper height_or(const BlockSpec& spec, Paper usual) {
+  return spec.line_height > Paper{} ? spec.line_height : usual;
+}
+
+}  // namespace
+
+void set_qr(Setting& setting, const BlockSpec& spec, const block::Qr& qr, Paper width, Galley& galley) {
+  Strip strip;
+  strip.height = height_or(spec, 30 * paper_mm);
+  put_qr(setting, spec, qr, {{}, {}, width, strip.height}, strip.ink);
+  galley.strips.push_back(std::move(strip));
+}
+
+void set_marks(Setting& setting, const BlockSpec& spec, const block::Marks& marks, Paper width, Galley& galley) {
+  if (marks.marks.empty()) return;
+  Strip strip;
+  strip.height = height_or(spec, 20 * paper_mm);
+  put_marks(setting, spec, marks, {{}, {}, width, strip.height}, strip.ink);
+  galley.strips.push_back(std::move(strip));
+}
+
+void set_handle(Setting& setting, const BlockSpec& spec, const block::Handle& handle, Paper width, Galley& galley) {
+  Strip strip;
+  strip.height = height_or(spec, 14 * paper_mm);
+  if (spec.across < 2) strip.height = strip.height * 2 + 3 * paper_mm;
+  put_handle(setting, spec, handle, {{}, {}, width, strip.height}, strip.ink);
+  galley.strips.push_back(std::move(strip));
+}
+
+}  // namespace dunnage
