@@ -5,7 +5,6 @@
 #include <ft2build.h>
 #include FT_FREETYPE_H
 #include FT_ADVANCES_H
-#include FT_TRUETYPE_TABLES_H
 
 #include <array>
 #include <cassert>
@@ -44,6 +43,20 @@ struct Loaded {
   FT_Face face = nullptr;
   FaceMetrics metrics;
 };
+
+/// The height of a letter in font units, 0 when the face lacks it.
+double letter_height(FT_Face face, char32_t letter) {
+  const FT_UInt glyph = FT_Get_Char_Index(face, letter);
+  if (glyph == 0 || FT_Load_Glyph(face, glyph, FT_LOAD_NO_SCALE) != 0) return 0;
+  return static_cast<double>(face->glyph->metrics.horiBearingY);
+}
+
+/// Letter heights are measured: not every face states them.
+FaceMetrics measured(FT_Face face) {
+  const double em = face->units_per_EM;
+  return {face->ascender / em, -face->descender / em, letter_height(face, U'H') / em,
+          letter_height(face, U'x') / em};
+}
 
 std::string read_font(const FaceFile& file) {
   std::ifstream in(file.file, std::ios::binary);
@@ -109,12 +122,7 @@ const Loaded& Faces::Impl::load(int face) {
   if (!fault.empty())
     throw WorldError("the font file " + file.file.string() + " (face \"" + file.role +
                      "\") is damaged: " + fault);
-  const double em = fresh->face->units_per_EM;
-  const auto* os2 = static_cast<const TT_OS2*>(FT_Get_Sfnt_Table(fresh->face, FT_SFNT_OS2));
-  const bool heights = os2 && os2->version >= 2 && os2->sCapHeight > 0 && os2->sxHeight > 0;
-  // Without heights of its own: common proportions of a sans (from memory).
-  fresh->metrics = {fresh->face->ascender / em, -fresh->face->descender / em,
-                    heights ? os2->sCapHeight / em : 0.72, heights ? os2->sxHeight / em : 0.52};
+  fresh->metrics = measured(fresh->face);
   slot = std::move(fresh);
   return *slot;
 }

@@ -96,11 +96,13 @@ std::optional<QrFit> qr_fit(std::string_view text, std::string_view more, char c
                             int keep_last) {
   const std::vector<std::string_view> lines = lines_of(text);
   assert(keep_last >= 0);
-  const int most = static_cast<int>(lines.size()) - 1 - keep_last;
-  for (int dropped = 0; dropped <= std::max(0, most); ++dropped)
-    if (auto code = qr(dropped == 0 ? std::string(text) : shortened(lines, dropped, keep_last, more),
-                       correction, max_side))
+  const int droppable = static_cast<int>(lines.size()) - 1;
+  for (int dropped = 0; dropped <= droppable; ++dropped) {
+    const int kept = std::min(keep_last, droppable - dropped);
+    if (auto code = qr(shortened(lines, dropped, kept, more), correction, max_side))
       return QrFit{std::move(*code), dropped};
+  }
+  if (auto code = qr(lines.front(), correction, max_side)) return QrFit{std::move(*code), droppable};
   return std::nullopt;
 }
 

@@ -30,10 +30,10 @@ struct QrFit {
   int dropped = 0;  ///< lines left out
 };
 
-/// The code of as many lines of `text` as `max_side` modules hold. Whole lines are dropped from the end, or,
-/// where `keep_last` lines at the end must stay, from before those; in their place stands `more` with {n}
-/// replaced by their number. The first line is never dropped: nothing when it does not fit with what must
-/// stay, and the caller may then ask for less. An empty `more` says nothing of what was dropped.
+/// The code of as many lines of `text` as `max_side` modules hold. Whole lines are dropped from the end, but
+/// the last `keep_last` of them only when nothing else is left to drop; in their place stands `more` with {n}
+/// replaced by their number (nothing when `more` is empty). At the least the first line alone: nothing when
+/// even that does not fit.
 std::optional<QrFit> qr_fit(std::string_view text, std::string_view more, char correction, int max_side,
                             int keep_last = 0);
 
