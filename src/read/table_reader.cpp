@@ -299,6 +299,14 @@ void TableReader::entries(std::string_view key, const Fill& fill) {
   tables(key, fmt::format("an entry of {}", in_quotes(key)), fill);
 }
 
+void TableReader::entries_or_one(std::string_view key, const Fill& fill) {
+  const Node* node = table_.get(key);
+  if (node && node->is_table())
+    table(key, fmt::format("an entry of {}", in_quotes(key)), fill);
+  else
+    entries(key, fill);
+}
+
 bool TableReader::is_text(std::string_view key) const {
   const Node* node = table_.get(key);
   return node && node->is_string();

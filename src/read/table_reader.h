@@ -94,6 +94,10 @@ class TableReader {
   void tables(std::string_view key, std::string section, const Fill& fill);
   /// The entries of a list: `an entry of "holds"`.
   void entries(std::string_view key, const Fill& fill);
+  /// The same; a table by itself is taken for a list of one.
+  void entries_or_one(std::string_view key, const Fill& fill);
+  /// Notes a key as known without reading it.
+  void ignore(std::string_view key) { find(key, ""); }
 
   bool has(std::string_view key) const { return table_.contains(key); }
   bool is_text(std::string_view key) const;

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+// [house] and [house.lift].
+#include "read/kit_sections.h"
+
+namespace dunnage {
+namespace {
+
+HouseLift read_lift(TableReader& section) {
+  HouseLift lift;
+  lift.place = section.place();
+  lift.people = section.word<People>("people", {{"crew", People::crew}, {"volunteers", People::volunteers}},
+                                     People::volunteers);
+  lift.deck = section.quantity<Length>("deck", range::height);
+  lift.aid = section.text_or("aid", lift.aid).value;
+  lift.one = section.quantity<Mass>("one", range::case_mass);
+  lift.two = section.quantity<Mass>("two", range::case_mass);
+  lift.three = section.quantity<Mass>("three", range::case_mass);
+  lift.four = section.quantity<Mass>("four", range::case_mass);
+  return lift;
+}
+
+}  // namespace
+
+House read_house(TableReader& section) {
+  House house;
+  house.place = section.place();
+  house.name = section.text("name");
+  house.phone = section.text_or("phone");
+  house.units = section.word<UnitSystem>("units", {{"us", UnitSystem::us}, {"metric", UnitSystem::metric}},
+                                         UnitSystem::metric);
+  const bool us = house.units == UnitSystem::us;
+  house.paper = section.word<PaperSize>("paper", {{"letter", PaperSize::letter}, {"a4", PaperSize::a4}},
+                                        us ? PaperSize::letter : PaperSize::a4);
+  house.label_stock = section.text_or("label_stock").value;
+  std::vector<std::string> languages;
+  for (const Text& language : section.texts("languages")) languages.push_back(language.value);
+  if (!languages.empty()) house.languages = languages;
+  house.meter = section.word<std::string>(
+      "meter", {{"mph", "mph"}, {"km/h", "km/h"}, {"m/s", "m/s"}, {"knots", "knots"}}, us ? "mph" : "m/s");
+  house.packet = section.texts("packet");
+  house.lightest = section.word<std::string>("lightest", {{"mass", "mass"}, {"units", "units"}}, "mass");
+  house.words = section.texts("words");
+  section.table("lift", "[house.lift]", [&](TableReader& lift) { house.lift = read_lift(lift); });
+  return house;
+}
+
+}  // namespace dunnage

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: MIT
+// Codes are taken in order of the files, and units' codes (CODE-1 ... CODE-n) after all that were typed.
+#include "read/kit_codes.h"
+
+#include <map>
+#include <string>
+
+namespace dunnage {
+namespace {
+
+struct Holder {
+  Place place;
+  std::string what;  ///< "an item", "a case"
+};
+using Taken = std::map<std::string, Holder>;
+
+/// Takes the code, or tells that it is taken.
+bool take(Taken& taken, const Text& code, const std::string& what, Diagnostics& diagnostics) {
+  if (code.value.empty()) return false;
+  const auto [at, fresh] = taken.emplace(code.value, Holder{code.place, what});
+  if (!fresh)
+    diagnostics.error(code.place, "the code " + in_quotes(code.value) + " is given twice",
+                      "give one of them another code", at->second.place,
+                      at->second.what + " has it first");
+  return fresh;
+}
+
+template <class Thing>
+void keep_once(std::vector<Thing>& things, Taken& taken, const std::string& what, Diagnostics& diagnostics) {
+  std::erase_if(things, [&](const Thing& thing) { return !take(taken, thing.code, what, diagnostics); });
+}
+
+/// A case of several whose unit would bear a code that something else has.
+bool clashes(const Case& box, const Taken& taken, Diagnostics& diagnostics) {
+  for (int number = 1; box.count > 1 && number <= box.count; ++number) {
+    const std::string code = box.code.value + "-" + std::to_string(number);
+    const auto at = taken.find(code);
+    if (at == taken.end()) continue;
+    diagnostics.error(at->second.place, "the code " + in_quotes(code) + " is given twice",
+                      "give one of them another code", box.code.place,
+                      "the case " + in_quotes(box.code.value) + " counts " + std::to_string(box.count) + ", and one of them has it");
+    return true;
+  }
+  return false;
+}
+
+void keep_units_once(Kit& kit, Diagnostics& diagnostics) {
+  std::map<std::string, Place> first;
+  std::erase_if(kit.changes, [&](const UnitChange& change) {
+    if (change.code.value.empty()) return true;
+    const auto [at, fresh] = first.emplace(change.code.value, change.code.place);
+    if (!fresh)
+      diagnostics.error(change.code.place, "the unit " + in_quotes(change.code.value) + " is described twice",
+                        "put both under one [[unit]]", at->second, "described first here");
+    return !fresh;
+  });
+}
+
+}  // namespace
+
+void keep_codes_once(Kit& kit, Diagnostics& diagnostics) {
+  Taken pieces;
+  keep_once(kit.items, pieces, "an item", diagnostics);
+  keep_once(kit.cases, pieces, "a case", diagnostics);
+  std::erase_if(kit.cases, [&](const Case& box) { return clashes(box, pieces, diagnostics); });
+  Taken structures, vehicles;
+  keep_once(kit.structures, structures, "a structure", diagnostics);
+  keep_once(kit.vehicles, vehicles, "a vehicle", diagnostics);
+  keep_units_once(kit, diagnostics);
+}
+
+}  // namespace dunnage

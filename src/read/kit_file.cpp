@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: MIT
+// The folder's files into one kit. Which sections there are, one line each.
+#include "read/kit_file.h"
+
+#include <algorithm>
+#include <system_error>
+
+#include "read/kit_codes.h"
+#include "read/kit_sections.h"
+#include "read/not_used.h"
+
+namespace dunnage {
+namespace {
+
+namespace fs = std::filesystem;
+
+void read_sections(TableReader& top, Kit& kit) {
+  top.table("house", "[house]", [&](TableReader& section) {
+    if (kit.house.place.known())
+      section.diagnostics().error(section.place(), "[house] stands twice in this kit", "put all its keys under one [house]",
+                                  kit.house.place, "it stands first here");
+    House house = read_house(section);
+    if (!kit.house.place.known()) kit.house = std::move(house);
+  });
+  top.tables("item", "[[item]]", [&](TableReader& section) { kit.items.push_back(read_item(section)); });
+  top.tables("case", "[[case]]", [&](TableReader& section) { kit.cases.push_back(read_case(section)); });
+  top.tables("unit", "[[unit]]", [&](TableReader& section) { kit.changes.push_back(read_unit_change(section)); });
+  top.tables("structure", "[[structure]]",
+             [&](TableReader& section) { kit.structures.push_back(read_structure(section)); });
+  top.tables("vehicle", "[[vehicle]]", [&](TableReader& section) { kit.vehicles.push_back(read_vehicle(section)); });
+}
+
+/// The kit of files already parsed; `itself` is the place of the kit as a whole. Where a file could not be
+/// parsed (`complete` false) the mistakes of the others are told, but not what seems to be missing.
+std::optional<Kit> read_parsed(const std::string& folder, const std::vector<TomlFile>& files, bool complete,
+                               Place itself, Diagnostics& diagnostics) {
+  Kit kit;
+  kit.folder = folder;
+  for (const TomlFile& file : files)
+    read_top(file, {}, diagnostics, [&](TableReader& top) { read_sections(top, kit); });
+  const bool no_case = kit.cases.empty();
+  keep_codes_once(kit, diagnostics);
+  if (!complete) return std::nullopt;
+  if (!kit.house.place.known())
+    diagnostics.error(itself, "the kit has no [house]", "add [house] with name = \"...\" to one of its files");
+  if (no_case)
+    diagnostics.error(itself, "the kit is empty: it has no [[case]]",
+                      "add a [[case]] for each thing that is carried, with code, name and form");
+  if (!kit.vehicles.empty()) note_not_used("[[vehicle]]", kit.vehicles.front().place, diagnostics);
+  return kit;
+}
+
+/// The *.toml files of a folder by name.
+std::vector<fs::path> files_of(const fs::path& folder) {
+  std::vector<fs::path> out;
+  std::error_code error;
+  for (fs::directory_iterator at(folder, error), end; !error && at != end; at.increment(error))
+    if (at->path().extension() == ".toml" && !at->path().filename().string().starts_with("."))
+      out.push_back(at->path());
+  std::sort(out.begin(), out.end());
+  return out;
+}
+
+/// What keeps the folder from being read; empty: nothing.
+std::pair<std::string, std::string> refusal(const fs::path& folder) {
+  std::error_code error;
+  const std::string quoted_folder = in_quotes(folder.string());
+  const fs::file_status status = fs::status(folder, error);
+  if (status.type() == fs::file_type::not_found)
+    return {"there is no folder " + quoted_folder, "check the name; a kit is a folder of .toml files"};
+  if (!fs::is_directory(status))
+    return {quoted_folder + " is a file, not a folder", "a kit is a folder of .toml files: name the folder"};
+  fs::directory_iterator opened(folder, error);
+  if (error) return {quoted_folder + " cannot be read: " + error.message(), "check who may read it"};
+  return {};
+}
+
+}  // namespace
+
+std::optional<Kit> read_kit(const fs::path& folder, Sources& sources, Diagnostics& diagnostics, Place named_at) {
+  const auto itself = [&] { return Place{sources.add(folder.string(), {}), 0, 0, 1}; };
+  if (const auto [cause, hint] = refusal(folder); !cause.empty()) {
+    diagnostics.error(named_at.known() ? named_at : itself(), cause, hint);
+    return std::nullopt;
+  }
+  std::vector<TomlFile> parsed;
+  const std::vector<fs::path> paths = files_of(folder);
+  if (paths.empty()) {
+    diagnostics.error(named_at.known() ? named_at : itself(),
+                      "the kit is empty: " + in_quotes(folder.string()) + " holds no .toml file",
+                      "write its cases into a file such as cases.toml in that folder");
+    return std::nullopt;
+  }
+  for (const fs::path& path : paths)
+    if (auto file = load_toml(path, sources, diagnostics)) parsed.push_back(std::move(*file));
+  return read_parsed(folder.string(), parsed, parsed.size() == paths.size(), itself(), diagnostics);
+}
+
+std::optional<Kit> read_kit_texts(const std::string& folder, const std::vector<NamedText>& files, Sources& sources,
+                                  Diagnostics& diagnostics) {
+  std::vector<TomlFile> parsed;
+  for (const auto& [name, text] : files)
+    if (auto file = parse_toml(name, text, sources, diagnostics)) parsed.push_back(std::move(*file));
+  return read_parsed(folder, parsed, parsed.size() == files.size(), Place{sources.add(folder, {}), 0, 0, 1}, diagnostics);
+}
+
+}  // namespace dunnage

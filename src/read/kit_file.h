@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+// A kit: every *.toml of one folder, read together in order of name.
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "base/diagnostic.h"
+#include "model/kit.h"
+
+namespace dunnage {
+
+/// The kit of `folder`. Mistakes of meaning are collected and the kit is still returned, with what was wrong
+/// left out and each code there once, so that a run can go on to find more; the caller stops when
+/// `diagnostics` has errors. Nothing is returned when the folder or a file cannot be read as TOML.
+/// `named_at`: where the folder was named, for the message that it is missing.
+std::optional<Kit> read_kit(const std::filesystem::path& folder, Sources& sources, Diagnostics& diagnostics,
+                            Place named_at = {});
+
+/// The same from name and text, in the order given.
+using NamedText = std::pair<std::string, std::string>;
+std::optional<Kit> read_kit_texts(const std::string& folder, const std::vector<NamedText>& files, Sources& sources,
+                                  Diagnostics& diagnostics);
+
+}  // namespace dunnage
