@@ -137,7 +137,7 @@ void put_handle(Setting& setting, const BlockSpec& spec, const block::Handle& ha
       {handle.rolls ? roll_by(1) : figure(Sign::carry), handle.move_word},
       {handle.people == 0 ? figure(Sign::aid) : lift_by(std::clamp(handle.people, 1, 4)), handle.lift_word}};
   const bool beside = spec.across >= 2;
-  const Paper gap = 3 * paper_mm;
+  const Paper gap = (beside ? 3 : 1) * paper_mm;
   const Paper w = beside ? (box.w - gap) / 2 : box.w, h = beside ? box.h : (box.h - gap) / 2;
   put_pictogram(setting, spec, both[0], {box.x, box.y, w, h}, ink);
   put_pictogram(setting, spec, both[1], {box.x + (beside ? w + gap : Paper{}), box.y + (beside ? Paper{} : h + gap), w, h},
@@ -170,7 +170,7 @@ void set_marks(Setting& setting, const BlockSpec& spec, const block::Marks& mark
 void set_handle(Setting& setting, const BlockSpec& spec, const block::Handle& handle, Paper width, Galley& galley) {
   Strip strip;
   strip.height = height_or(spec, 14 * paper_mm);
-  if (spec.across < 2) strip.height = strip.height * 2 + 3 * paper_mm;
+  if (spec.across < 2) strip.height = strip.height * 2 + 1 * paper_mm;
   put_handle(setting, spec, handle, {{}, {}, width, strip.height}, strip.ink);
   galley.strips.push_back(std::move(strip));
 }

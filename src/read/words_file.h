@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+// layouts/words/*.toml: the printed words of one language.
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string>
+
+#include "base/diagnostic.h"
+#include "base/source.h"
+#include "model/document.h"
+
+namespace dunnage {
+
+/// The words that a text says: `language`, and [words] with keys that may be nested ("pull.title"). Mistakes are told
+/// in `diagnostics`; nothing is returned when there is one.
+std::optional<Words> read_words(std::string file, std::string text, Sources& sources, Diagnostics& diagnostics);
+
+/// The same from a file.
+std::optional<Words> load_words(const std::filesystem::path& path, Sources& sources, Diagnostics& diagnostics,
+                                Place named_at = {});
+
+}  // namespace dunnage
