@@ -23,11 +23,13 @@ run() {
   esac
 }
 
+mkdir -p examples/out
+before=build/before-printing
+: > "$before"
 run print examples/outdoor-evening.toml --out examples/out/outdoor-evening
 run print examples/indoor-afternoon.toml --out examples/out/indoor-afternoon
-mkdir -p examples/out/labels
-run label examples/kit --out examples/out/labels/labels.pdf
+run label examples/kit --out examples/out/labels.pdf
 
 echo
 echo "Written:"
-find examples/out -type f -name '*.pdf' | sort
+find examples/out -type f -newer "$before" | LC_ALL=C sort

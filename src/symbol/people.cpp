@@ -47,9 +47,9 @@ Figure lift_by(int people) {
 /// One pushes; the second, for a ramp, holds at the front.
 Figure roll_by(int people) {
   assert(people == 1 || people == 2);
-  const double from = 0.48, to = from + 0.58;
-  Brush b(people == 1 ? to + 0.03 : to + 0.48);
-  worker(b, 0.20, 1, {from + 0.02, 0.42}, true);
+  const double from = 0.52, to = from + 0.58;
+  Brush b(people == 1 ? to + 0.03 : to + 0.52);
+  worker(b, 0.24, 1, {from + 0.02, 0.42}, true);
   if (people == 2) worker(b, to + 0.28, -1, {to - 0.02, 0.42}, true);
   b.rect(from, 0.34, to - from, 0.49);
   wheels(b, from + 0.11, to - 0.11, 0.90);

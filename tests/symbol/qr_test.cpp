@@ -40,7 +40,7 @@ TEST_CASE("a text that is too long loses whole lines from its end and says how m
 }
 
 TEST_CASE("lines that must stay are dropped last") {
-  const std::string text = "FOH-1  Front trunk\n83 lb\n6 Mic\n3 Tape\n12 Cable\nThe house\n555-0100";
+  const std::string text = "FOH-1  Front trunk\n83 lb\n6 Mic\n3 Tape\n12 Mic cable, 50 ft, black\nThe house\n555-0100";
   CHECK(qr_fit(text, "+ {n} more", 'L', 33, 2)->code.text ==
         "FOH-1  Front trunk\n83 lb\n6 Mic\n3 Tape\n+ 1 more\nThe house\n555-0100");
   CHECK(qr_fit(text, "+ {n} more", 'M', 29, 2)->code.text == "FOH-1  Front trunk\n+ 5 more\n555-0100");
