@@ -12,24 +12,50 @@ namespace dunnage {
 namespace {
 
 /// One pitch: the largest downward, and the upward values with nothing and with all blocked below.
-struct Row { double pitch, down, up_clear, up_blocked; };
+struct Row {
+  double pitch, down, up_clear, up_blocked;
+};
 
 // EN 1991-1-4:2005+A1 Table 7.6, overall coefficients.
-constexpr std::array<Row, 7> kSingle{{{0, .2, -.5, -1.3}, {5, .4, -.7, -1.4}, {10, .5, -.9, -1.4},
-    {15, .7, -1.1, -1.4}, {20, .8, -1.3, -1.4}, {25, 1.0, -1.6, -1.4}, {30, 1.2, -1.8, -1.4}}};
+constexpr std::array<Row, 7> kSingle{{{0, .2, -.5, -1.3},
+                                      {5, .4, -.7, -1.4},
+                                      {10, .5, -.9, -1.4},
+                                      {15, .7, -1.1, -1.4},
+                                      {20, .8, -1.3, -1.4},
+                                      {25, 1.0, -1.6, -1.4},
+                                      {30, 1.2, -1.8, -1.4}}};
 // Table 7.7, overall coefficients; there is no row between -5 and 5 degrees.
-constexpr std::array<Row, 4> kValley{{{-20, .7, -.7, -1.3}, {-15, .5, -.6, -1.4}, {-10, .4, -.6, -1.4},
-    {-5, .3, -.5, -1.3}}};
-constexpr std::array<Row, 6> kRidge{{{5, .3, -.6, -1.3}, {10, .4, -.7, -1.3}, {15, .4, -.8, -1.3},
-    {20, .6, -.9, -1.3}, {25, .7, -1.0, -1.3}, {30, .9, -1.0, -1.3}}};
+constexpr std::array<Row, 4> kValley{
+    {{-20, .7, -.7, -1.3}, {-15, .5, -.6, -1.4}, {-10, .4, -.6, -1.4}, {-5, .3, -.5, -1.3}}};
+constexpr std::array<Row, 6> kRidge{{{5, .3, -.6, -1.3},
+                                     {10, .4, -.7, -1.3},
+                                     {15, .4, -.8, -1.3},
+                                     {20, .6, -.9, -1.3},
+                                     {25, .7, -1.0, -1.3},
+                                     {30, .9, -1.0, -1.3}}};
 // Table 7.6, zones A, B, C.
 constexpr std::array<std::array<Row, 7>, 3> kZones{{
-    {{{0, .5, -.6, -1.5}, {5, .8, -1.1, -1.6}, {10, 1.2, -1.5, -1.6}, {15, 1.4, -1.8, -1.6},
-      {20, 1.7, -2.2, -1.6}, {25, 2.0, -2.6, -1.5}, {30, 2.2, -3.0, -1.5}}},
-    {{{0, 1.8, -1.3, -1.8}, {5, 2.1, -1.7, -2.2}, {10, 2.4, -2.0, -2.6}, {15, 2.7, -2.4, -2.9},
-      {20, 2.9, -2.8, -2.9}, {25, 3.1, -3.2, -2.5}, {30, 3.2, -3.8, -2.2}}},
-    {{{0, 1.1, -1.4, -2.2}, {5, 1.3, -1.8, -2.5}, {10, 1.6, -2.1, -2.7}, {15, 1.8, -2.5, -3.0},
-      {20, 2.1, -2.9, -3.0}, {25, 2.3, -3.2, -2.8}, {30, 2.4, -3.6, -2.7}}},
+    {{{0, .5, -.6, -1.5},
+      {5, .8, -1.1, -1.6},
+      {10, 1.2, -1.5, -1.6},
+      {15, 1.4, -1.8, -1.6},
+      {20, 1.7, -2.2, -1.6},
+      {25, 2.0, -2.6, -1.5},
+      {30, 2.2, -3.0, -1.5}}},
+    {{{0, 1.8, -1.3, -1.8},
+      {5, 2.1, -1.7, -2.2},
+      {10, 2.4, -2.0, -2.6},
+      {15, 2.7, -2.4, -2.9},
+      {20, 2.9, -2.8, -2.9},
+      {25, 3.1, -3.2, -2.5},
+      {30, 3.2, -3.8, -2.2}}},
+    {{{0, 1.1, -1.4, -2.2},
+      {5, 1.3, -1.8, -2.5},
+      {10, 1.6, -2.1, -2.7},
+      {15, 1.8, -2.5, -3.0},
+      {20, 2.1, -2.9, -3.0},
+      {25, 2.3, -3.2, -2.8},
+      {30, 2.4, -3.6, -2.7}}},
 }};
 
 RoofForce at(const Row& row, double blockage) {
@@ -87,8 +113,8 @@ namespace {
 double pull_area(const CanopyStand& stand) {
   assert(stand.legs >= 1);
   const double tilt = stand.wind.span > Length{} ? stand.wind.tilt / stand.wind.span.si() : 0;
-  // Two legs, or half of them, stand on the side that the wind lifts.
-  const double lifted = std::max(1.0, stand.legs / 2.0);
+  // The end row that the wind lifts is taken to have two legs, however many there are.
+  const double lifted = stand.legs >= 4 ? 2 : 1;
   return stand.wind.lift * stand.lift_share / stand.legs + tilt / lifted;
 }
 }  // namespace

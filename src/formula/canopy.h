@@ -13,7 +13,9 @@ namespace dunnage {
 enum class RoofTable { single_slope, two_slope };
 
 /// Overall force coefficients of a roof: down at least 0, up at most 0.
-struct RoofForce { double down = 0, up = 0; };
+struct RoofForce {
+  double down = 0, up = 0;
+};
 
 /// Overall net force on a canopy roof. Pitch in degrees: single slope 0 to 30; two slopes 5 to 30, or
 /// -20 to -5 for a valley (there is no row between -5 and 5). Blockage 0 (nothing under the roof) to 1
@@ -29,22 +31,24 @@ std::optional<RoofForce> zone_force(RoofZone zone, double pitch, double blockage
 
 /// Partial factors of loss of balance: what holds counts 0.9, wind 1.5.
 /// Source: EN 1990:2002+A1, Table A1.2(A) (EQU).
-struct BalanceFactors { double holds = 0.9, wind = 1.5; };
+struct BalanceFactors {
+  double holds = 0.9, wind = 1.5;
+};
 inline constexpr BalanceFactors no_factors{1.0, 1.0};
 
 /// What the wind does to a canopy, of one gust, before factors.
 struct CanopyWind {
-  double lift = 0;             ///< uplift on the roof is pressure x this (m2)
-  double side = 0;             ///< sideways force is pressure x this (m2)
-  double tilt = 0;             ///< moment of the sideways force about the ground: pressure x this (m3)
-  Length span;                 ///< between the legs that tilt lifts and those it presses on
+  double lift = 0;  ///< uplift on the roof is pressure x this (m2)
+  double side = 0;  ///< sideways force is pressure x this (m2)
+  double tilt = 0;  ///< moment of the sideways force about the ground: pressure x this (m3)
+  Length span;      ///< between the legs that tilt lifts and those it presses on
 };
 
 /// The canopy that stands in it.
 struct CanopyStand {
-  Mass own;                    ///< of the structure, shared equally by the legs
+  Mass own;  ///< of the structure, shared equally by the legs
   int legs = 4;
-  double lift_share = 1;       ///< the worst leg's share of the uplift over an equal share, at least 1
+  double lift_share = 1;  ///< the worst leg's share of the uplift over an equal share, at least 1
   CanopyWind wind;
 };
 

@@ -23,12 +23,12 @@ enum class LiftConstants { metric, us };
 
 /// One lift, seen at its origin or at its destination.
 struct LiftPoint {
-  Length out;            ///< H: hands ahead of the middle of the ankles
-  Length up;             ///< V: hands above the floor at the point looked at
-  Length up_at_origin;   ///< V where the lift begins, which picks the column of Table 5
-  Length travel;         ///< D: how far the hands rise or sink
-  double turn = 0;       ///< A: degrees away from straight ahead
-  double per_minute = 0; ///< F: lifts a minute, averaged over 15 minutes
+  Length out;             ///< H: hands ahead of the middle of the ankles
+  Length up;              ///< V: hands above the floor at the point looked at
+  Length up_at_origin;    ///< V where the lift begins, which picks the column of Table 5
+  Length travel;          ///< D: how far the hands rise or sink
+  double turn = 0;        ///< A: degrees away from straight ahead
+  double per_minute = 0;  ///< F: lifts a minute, averaged over 15 minutes
   WorkSpan span = WorkSpan::one_hour;
   Coupling coupling = Coupling::fair;
 };
@@ -65,7 +65,7 @@ double spread_frequency(double per_minute, double minutes);
 /// One task of several, for the composite index (pp. 21-24).
 struct LiftTask {
   Mass heaviest, average;
-  LiftPoint point;       ///< at origin, or at the destination where control is needed there
+  LiftPoint point;  ///< at origin, or at the destination where control is needed there
 };
 /// CLI (p. 24). Empty where a task is not liftable by this method.
 std::optional<double> composite_lifting_index(const std::vector<LiftTask>& tasks,

@@ -18,12 +18,19 @@ std::optional<Length> tipping_lever(int feet, Length radius);
 Length tipping_lever(Length base_length, Length base_width);
 
 /// An area that the wind meets, with its force coefficient and the height of its middle.
-struct WindArea { Area area; double coefficient = 1.8; Length height; };
+struct WindArea {
+  Area area;
+  double coefficient = 1.8;
+  Length height;
+};
 /// Force coefficient of a flat panel clear of the ground. Source: EN 1991-1-4:2005 clause 7.4.3.
 inline constexpr double panel_coefficient = 1.8;
 
 /// A mass and how far inside of the tipping line it stands (negative: outside, it then helps to tip).
-struct HoldingMass { Mass mass; Length inside; };
+struct HoldingMass {
+  Mass mass;
+  Length inside;
+};
 
 /// Overturning moment of these areas at a pressure.
 Moment overturning_moment(const std::vector<WindArea>& areas, Pressure pressure);

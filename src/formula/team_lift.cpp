@@ -9,9 +9,11 @@
 namespace dunnage {
 namespace {
 
-struct FilterRow { double anyone_close, anyone_far, crew_close, crew_far; };
-constexpr std::array<FilterRow, 5> kFilter{{
-    {7, 3, 10, 5}, {13, 7, 20, 10}, {16, 10, 25, 15}, {13, 7, 20, 10}, {7, 3, 10, 5}}};
+struct FilterRow {
+  double anyone_close, anyone_far, crew_close, crew_far;
+};
+constexpr std::array<FilterRow, 5> kFilter{
+    {{7, 3, 10, 5}, {13, 7, 20, 10}, {16, 10, 25, 15}, {13, 7, 20, 10}, {7, 3, 10, 5}}};
 
 }  // namespace
 
@@ -23,9 +25,7 @@ Mass filter_limit(Lifter lifter, HandZone zone, Reach reach) {
   return kg * unit::kilogram;
 }
 
-Mass best_zone_limit(Lifter lifter) {
-  return filter_limit(lifter, HandZone::elbow_to_knuckle, Reach::close);
-}
+Mass best_zone_limit(Lifter lifter) { return filter_limit(lifter, HandZone::elbow_to_knuckle, Reach::close); }
 
 std::optional<Mass> filter_limit(Lifter lifter, const std::vector<HandZone>& zones, Reach reach) {
   std::optional<Mass> least;
@@ -53,10 +53,14 @@ std::optional<Mass> team_limit(const std::vector<Mass>& each) {
   Mass sum;
   for (Mass one : each) sum += one;
   switch (each.size()) {
-    case 1: return sum;
-    case 2: return sum * (2.0 / 3.0);
-    case 3: return sum * 0.5;
-    default: return std::nullopt;
+    case 1:
+      return sum;
+    case 2:
+      return sum * (2.0 / 3.0);
+    case 3:
+      return sum * 0.5;
+    default:
+      return std::nullopt;
   }
 }
 

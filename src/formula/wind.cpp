@@ -19,7 +19,9 @@ Speed gust_of(Pressure pressure, Density air) {
 }
 
 std::optional<ExposureFigures> exposure_at(Terrain terrain, Length height, Speed basic_wind) {
-  struct Row { double roughness, least_height; };
+  struct Row {
+    double roughness, least_height;
+  };
   constexpr std::array<Row, 5> kTable41{{{0.003, 1}, {0.01, 1}, {0.05, 2}, {0.3, 5}, {1.0, 10}}};
   const double above = height / metre;
   if (above < 0 || above > 200) return std::nullopt;
@@ -37,7 +39,9 @@ std::optional<ExposureFigures> exposure_at(Terrain terrain, Length height, Speed
 }
 
 std::optional<double> height_factor_asce(Exposure exposure, Length height) {
-  struct Row { double power, gradient_feet; };
+  struct Row {
+    double power, gradient_feet;
+  };
   constexpr std::array<Row, 3> kRows{{{7, 1200}, {9.5, 900}, {11.5, 700}}};
   const Row row = kRows[static_cast<std::size_t>(exposure)];
   const double feet = std::max(height / foot, 15.0);
@@ -51,7 +55,10 @@ Pressure wind_pressure_asce(Speed gust, double height_factor, double ground_fact
 }
 
 namespace {
-struct ForceRow { int from, to; std::string_view name, signs; };
+struct ForceRow {
+  int from, to;
+  std::string_view name, signs;
+};
 constexpr std::array<ForceRow, 13> kForces{{
     {0, 0, "calm", "smoke rises straight up"},
     {1, 3, "light air", "smoke drifts; vanes do not turn"},

@@ -23,12 +23,12 @@ Speed gust_of(Pressure pressure, Density air = air_density);
 enum class Terrain { zero, one, two, three, four };
 /// How much stronger the peak pressure is at a height than the basic one.
 struct ExposureFigures {
-  double terrain_factor = 0;      ///< kr
-  double roughness = 0;           ///< cr
-  double turbulence = 0;          ///< Iv
-  Speed mean;                     ///< vm
-  Pressure basic, peak;           ///< qb, qp
-  double exposure = 0;            ///< ce = qp / qb
+  double terrain_factor = 0;  ///< kr
+  double roughness = 0;       ///< cr
+  double turbulence = 0;      ///< Iv
+  Speed mean;                 ///< vm
+  Pressure basic, peak;       ///< qb, qp
+  double exposure = 0;        ///< ce = qp / qb
 };
 /// EN 1991-1-4:2005 clauses 4.3 to 4.5, flat ground (c0 = 1). Empty above 200 m or below ground.
 std::optional<ExposureFigures> exposure_at(Terrain terrain, Length height, Speed basic_wind);
@@ -49,7 +49,9 @@ std::string_view wind_force_name(int force);
 /// What is seen on land, for those without a meter (from memory: WMO land signs).
 std::string_view wind_force_signs(int force);
 /// Least and most mean speed of a force, in whole knots. The most of force 12 is 0: none.
-struct ForceBand { int from, to; };
+struct ForceBand {
+  int from, to;
+};
 ForceBand wind_force_knots(int force);
 
 /// 3-second gust over hourly mean in open country, about 1.53. Source: Durst curve, ASCE 7 commentary

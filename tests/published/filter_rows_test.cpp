@@ -8,7 +8,8 @@ using namespace dunnage;
 using namespace dunnage::unit;
 
 TEST_CASE("HSE INDG143: the filter, kg") {
-  const double rows[5][4] = {{7, 3, 10, 5}, {13, 7, 20, 10}, {16, 10, 25, 15}, {13, 7, 20, 10}, {7, 3, 10, 5}};
+  const double rows[5][4] = {
+      {7, 3, 10, 5}, {13, 7, 20, 10}, {16, 10, 25, 15}, {13, 7, 20, 10}, {7, 3, 10, 5}};
   for (int zone = 0; zone < 5; ++zone) {
     const auto z = static_cast<HandZone>(zone);
     CHECK(filter_limit(Lifter::anyone, z, Reach::close) / kilogram == rows[zone][0]);
@@ -21,7 +22,8 @@ TEST_CASE("HSE INDG143: the filter, kg") {
 }
 
 TEST_CASE("HSE INDG143: the least of the zones entered") {
-  const auto least = filter_limit(Lifter::crew, {HandZone::elbow_to_knuckle, HandZone::below_shin}, Reach::close);
+  const auto least =
+      filter_limit(Lifter::crew, {HandZone::elbow_to_knuckle, HandZone::below_shin}, Reach::close);
   REQUIRE(least);
   CHECK(*least / kilogram == 10);
   CHECK_FALSE(filter_limit(Lifter::crew, std::vector<HandZone>{}, Reach::close));

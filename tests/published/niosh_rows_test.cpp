@@ -3,7 +3,6 @@
 // NIOSH Lifting Equation, DHHS (NIOSH) 94-110, rev. 9/2021. The manual's sheets round each multiplier to
 // two decimals before multiplying; both that and the full-precision figure are checked.
 #include <catch2/catch.hpp>
-
 #include <cmath>
 
 #include "formula/niosh.h"
@@ -17,11 +16,11 @@ double two_places(double x) { return std::round(x * 100) / 100; }
 double one_place(double x) { return std::round(x * 10) / 10; }
 
 struct Sheet {
-  const char* row;                            // example, page
+  const char* row;                             // example, page
   double load, h, v, v_origin, d, turn, rate;  // lb, in, lifts a minute
   WorkSpan span;
-  double printed_h;                           // as the manual prints it: some rows of Table 1 are misprints
-  double sheet, full, index;                  // lb, lb, LI of the sheet
+  double printed_h;           // as the manual prints it: some rows of Table 1 are misprints
+  double sheet, full, index;  // lb, lb, LI of the sheet
 };
 
 const Sheet kSheets[] = {
@@ -35,8 +34,8 @@ const Sheet kSheets[] = {
      18.52, 2.1},
     {"Example 4, origin, pp. 44-46", 26, 10, 22, 22, 37, 0, 3, WorkSpan::one_hour, 1.0, 34.9, 34.81, 0.7},
     {"Example 4, destination", 26, 20, 59, 22, 37, 0, 3, WorkSpan::one_hour, .50, 15.2, 15.25, 1.7},
-    {"Example 6, origin, pp. 51-54 (from memory)", 25, 14, 24, 24, 16, 90, 1, WorkSpan::eight_hours, .71, 16.4,
-     16.46, 1.5},
+    {"Example 6, origin, pp. 51-54 (from memory)", 25, 14, 24, 24, 16, 90, 1, WorkSpan::eight_hours, .71,
+     16.4, 16.46, 1.5},
 };
 
 LiftPoint point_of(const Sheet& s) {
@@ -66,8 +65,9 @@ TEST_CASE("NIOSH manual: worked examples") {
 }
 
 TEST_CASE("NIOSH manual: Table 4, asymmetry") {
-  const std::pair<double, double> rows[] = {{0, 1.00}, {15, .95}, {30, .90}, {45, .86}, {60, .81}, {75, .76},
-                                            {90, .71}, {105, .66}, {120, .62}, {135, .57}, {136, 0}};
+  const std::pair<double, double> rows[] = {{0, 1.00},  {15, .95},  {30, .90}, {45, .86},
+                                            {60, .81},  {75, .76},  {90, .71}, {105, .66},
+                                            {120, .62}, {135, .57}, {136, 0}};
   LiftPoint p;
   for (auto [turn, printed] : rows) {
     p.turn = turn;
@@ -82,18 +82,26 @@ TEST_CASE("NIOSH manual: Tables 1 and 3 print these away from their formulas") {
   p.out = 23 * inch;
   CHECK(lift_factors(p, LiftConstants::us).horizontal == Approx(.4348).margin(5e-5));  // printed .44
   p.travel = 130 * centimetre;
-  CHECK(lift_factors(p).distance == Approx(.8546).margin(5e-5));                       // printed .86
+  CHECK(lift_factors(p).distance == Approx(.8546).margin(5e-5));  // printed .86
 }
 
 TEST_CASE("NIOSH manual: Table 5, frequency") {
   const auto low = 20 * inch, high = 30 * inch;
   const auto us = LiftConstants::us;
-  struct Row { double rate; double f[6]; };
-  const Row rows[] = {{0.2, {1.00, 1.00, .95, .95, .85, .85}}, {0.5, {.97, .97, .92, .92, .81, .81}},
-                      {1, {.94, .94, .88, .88, .75, .75}},     {5, {.80, .80, .60, .60, .35, .35}},
-                      {9, {.52, .52, .30, .30, .00, .15}},     {10, {.45, .45, .26, .26, .00, .13}},
-                      {11, {.41, .41, .00, .23, .00, .00}},    {12, {.37, .37, .00, .21, .00, .00}},
-                      {13, {.00, .34, .00, .00, .00, .00}},    {15, {.00, .28, .00, .00, .00, .00}},
+  struct Row {
+    double rate;
+    double f[6];
+  };
+  const Row rows[] = {{0.2, {1.00, 1.00, .95, .95, .85, .85}},
+                      {0.5, {.97, .97, .92, .92, .81, .81}},
+                      {1, {.94, .94, .88, .88, .75, .75}},
+                      {5, {.80, .80, .60, .60, .35, .35}},
+                      {9, {.52, .52, .30, .30, .00, .15}},
+                      {10, {.45, .45, .26, .26, .00, .13}},
+                      {11, {.41, .41, .00, .23, .00, .00}},
+                      {12, {.37, .37, .00, .21, .00, .00}},
+                      {13, {.00, .34, .00, .00, .00, .00}},
+                      {15, {.00, .28, .00, .00, .00, .00}},
                       {16, {0, 0, 0, 0, 0, 0}}};
   for (const Row& row : rows)
     for (int column = 0; column < 6; ++column)

@@ -2,7 +2,6 @@
 // Wind: pressures, exposure, roof tables, ballast, tipping and the wind scale, each row with its source.
 // Rows named "own" are worked from the stated formula by hand, not published.
 #include <catch2/catch.hpp>
-
 #include <cmath>
 
 #include "formula/canopy.h"
@@ -13,9 +12,12 @@ using namespace dunnage;
 using namespace dunnage::unit;
 
 TEST_CASE("ASCE 7-16 Table 26.10-1: Kz, as printed within 0.01") {
-  struct Row { double feet, b, c, d; };
-  const Row rows[] = {{15, .57, .85, 1.03}, {20, .62, .90, 1.08}, {25, .66, .94, 1.12}, {30, .70, .98, 1.16},
-                      {40, .76, 1.04, 1.22}, {50, .81, 1.09, 1.27}, {60, .85, 1.13, 1.31}};
+  struct Row {
+    double feet, b, c, d;
+  };
+  const Row rows[] = {{15, .57, .85, 1.03}, {20, .62, .90, 1.08},  {25, .66, .94, 1.12},
+                      {30, .70, .98, 1.16}, {40, .76, 1.04, 1.22}, {50, .81, 1.09, 1.27},
+                      {60, .85, 1.13, 1.31}};
   for (const Row& r : rows) {
     CHECK(*height_factor_asce(Exposure::b, r.feet * foot) == Approx(r.b).margin(0.0101));
     CHECK(*height_factor_asce(Exposure::c, r.feet * foot) == Approx(r.c).margin(0.0101));
@@ -54,7 +56,10 @@ TEST_CASE("EN 1991-1-4: published chain, 25 m/s, category 0, 77.36 m") {
 }
 
 TEST_CASE("EN 1991-1-4 Figure 4.2: exposure near the ground (own rows from the formula)") {
-  struct Row { Terrain t; double at[4]; };
+  struct Row {
+    Terrain t;
+    double at[4];
+  };
   const Row rows[] = {{Terrain::two, {1.42, 1.64, 1.93, 2.35}},
                       {Terrain::three, {1.28, 1.28, 1.28, 1.71}},
                       {Terrain::four, {1.18, 1.18, 1.18, 1.18}}};
@@ -69,10 +74,14 @@ TEST_CASE("EN 1991-1-4 Figure 4.2: exposure near the ground (own rows from the f
 TEST_CASE("WMO wind scale: bands in knots, m/s and km/h") {
   // Knots define the scale. The printed m/s bands begin up to half a knot lower (10.8 m/s is 20.99 kn, which
   // is force 5 in knots, 6 in m/s), so their middles are read back.
-  struct Row { int force; double from_ms, to_ms; int from_kn, to_kn; };
-  const Row rows[] = {{0, 0, .2, 0, 0},       {1, .3, 1.5, 1, 3},       {2, 1.6, 3.3, 4, 6},
-                      {3, 3.4, 5.4, 7, 10},   {4, 5.5, 7.9, 11, 16},    {5, 8.0, 10.7, 17, 21},
-                      {6, 10.8, 13.8, 22, 27}, {7, 13.9, 17.1, 28, 33}, {8, 17.2, 20.7, 34, 40},
+  struct Row {
+    int force;
+    double from_ms, to_ms;
+    int from_kn, to_kn;
+  };
+  const Row rows[] = {{0, 0, .2, 0, 0},        {1, .3, 1.5, 1, 3},       {2, 1.6, 3.3, 4, 6},
+                      {3, 3.4, 5.4, 7, 10},    {4, 5.5, 7.9, 11, 16},    {5, 8.0, 10.7, 17, 21},
+                      {6, 10.8, 13.8, 22, 27}, {7, 13.9, 17.1, 28, 33},  {8, 17.2, 20.7, 34, 40},
                       {9, 20.8, 24.4, 41, 47}, {10, 24.5, 28.4, 48, 55}, {11, 28.5, 32.6, 56, 63}};
   for (const Row& r : rows) {
     INFO("force " << r.force);
@@ -107,14 +116,22 @@ TEST_CASE("EN 1991-1-4 Table 7.6: single slope, overall coefficients") {
 }
 
 TEST_CASE("EN 1991-1-4 Table 7.6: single slope, zones A, B, C") {
-  struct Zone { RoofZone zone; double down[7], clear[7], blocked[7]; };
-  const Zone zones[] = {
-      {RoofZone::middle, {.5, .8, 1.2, 1.4, 1.7, 2.0, 2.2}, {-.6, -1.1, -1.5, -1.8, -2.2, -2.6, -3.0},
-       {-1.5, -1.6, -1.6, -1.6, -1.6, -1.5, -1.5}},
-      {RoofZone::side_edge, {1.8, 2.1, 2.4, 2.7, 2.9, 3.1, 3.2}, {-1.3, -1.7, -2.0, -2.4, -2.8, -3.2, -3.8},
-       {-1.8, -2.2, -2.6, -2.9, -2.9, -2.5, -2.2}},
-      {RoofZone::wind_edge, {1.1, 1.3, 1.6, 1.8, 2.1, 2.3, 2.4}, {-1.4, -1.8, -2.1, -2.5, -2.9, -3.2, -3.6},
-       {-2.2, -2.5, -2.7, -3.0, -3.0, -2.8, -2.7}}};
+  struct Zone {
+    RoofZone zone;
+    double down[7], clear[7], blocked[7];
+  };
+  const Zone zones[] = {{RoofZone::middle,
+                         {.5, .8, 1.2, 1.4, 1.7, 2.0, 2.2},
+                         {-.6, -1.1, -1.5, -1.8, -2.2, -2.6, -3.0},
+                         {-1.5, -1.6, -1.6, -1.6, -1.6, -1.5, -1.5}},
+                        {RoofZone::side_edge,
+                         {1.8, 2.1, 2.4, 2.7, 2.9, 3.1, 3.2},
+                         {-1.3, -1.7, -2.0, -2.4, -2.8, -3.2, -3.8},
+                         {-1.8, -2.2, -2.6, -2.9, -2.9, -2.5, -2.2}},
+                        {RoofZone::wind_edge,
+                         {1.1, 1.3, 1.6, 1.8, 2.1, 2.3, 2.4},
+                         {-1.4, -1.8, -2.1, -2.5, -2.9, -3.2, -3.6},
+                         {-2.2, -2.5, -2.7, -3.0, -3.0, -2.8, -2.7}}};
   for (const Zone& z : zones)
     for (int i = 0; i < 7; ++i) {
       CHECK(zone_force(z.zone, 5 * i, 0)->down == Approx(z.down[i]));
@@ -124,7 +141,9 @@ TEST_CASE("EN 1991-1-4 Table 7.6: single slope, zones A, B, C") {
 }
 
 TEST_CASE("EN 1991-1-4 Table 7.7: two slopes, overall coefficients") {
-  struct Row { double pitch, down, clear, blocked; };
+  struct Row {
+    double pitch, down, clear, blocked;
+  };
   const Row rows[] = {{-20, .7, -.7, -1.3}, {-15, .5, -.6, -1.4}, {-10, .4, -.6, -1.4}, {-5, .3, -.5, -1.3},
                       {5, .3, -.6, -1.3},   {10, .4, -.7, -1.3},  {15, .4, -.8, -1.3},  {20, .6, -.9, -1.3},
                       {25, .7, -1.0, -1.3}, {30, .9, -1.0, -1.3}};
@@ -156,7 +175,10 @@ CanopyStand canopy(double area, double kg) {
 }  // namespace
 
 TEST_CASE("Ballast a leg, EN 1990 Table A1.2(A) factors 0.9 and 1.5 (own rows, cf -1.3)") {
-  struct Row { const char* id; double area, kg, v, plain, factored; };
+  struct Row {
+    const char* id;
+    double area, kg, v, plain, factored;
+  };
   const Row rows[] = {{"3 x 3 m, 10 m/s", 9, 20, 10, 13.64, 26.07},
                       {"3 x 3 m, 12 m/s", 9, 20, 12, 21.84, 39.74},
                       {"3 x 6 m, 10 m/s", 18, 35, 10, 28.53, 53.39}};

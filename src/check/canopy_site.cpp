@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: MIT
+// From a use of a canopy to what the formulas need, saying what is missing or assumed.
+#include "check/canopy_site.h"
+
+#include <algorithm>
+#include <cassert>
+
+#include "formula/overturning.h"
+
+namespace dunnage {
+namespace {
+
+RoofShape shape_of(Roof roof) {
+  switch (roof) {
+    case Roof::flat:
+      return RoofShape::flat;
+    case Roof::single_slope:
+      return RoofShape::single_slope;
+    case Roof::two_slope:
+      return RoofShape::two_slope;
+    case Roof::four_slope:
+      return RoofShape::four_slope;
+  }
+  return RoofShape::flat;
+}
+
+std::optional<double> blockage_of(Under under) {
+  switch (under) {
+    case Under::empty:
+      return 0.0;
+    case Under::half_full:
+      return 0.5;
+    case Under::full:
+      return 1.0;
+    case Under::not_stated:
+      break;
+  }
+  return std::nullopt;
+}
+
+template <class T>
+std::optional<T> value(const Maybe<T>& typed) {
+  return typed ? std::optional<T>(typed->value) : std::nullopt;
+}
+
+int wall_count(const Use& use) {
+  for (const Text& wall : use.walls)
+    if (wall.value == "all" || wall.value == "each") return 4;
+  return static_cast<int>(use.walls.size());
+}
+
+void read_hung(CanopySite& site, const Use& use) {
+  for (const Hung& hung : use.hung) {
+    if (hung.area)
+      site.shape.hung.push_back({hung.area->value, value(hung.at)});
+    else
+      site.missing.push_back("the area of " + hung.what.value);
+  }
+  for (const Carried& carried : use.carries)
+    if (carried.area) site.shape.hung.push_back({carried.area->value, value(carried.at)});
+  if (!use.hung.empty() || !use.carries.empty())
+    site.assumptions.push_back("what hangs on it adds its area; its weight on the frame was not checked");
+}
+
+void read_shape(CanopySite& site, const Use& use) {
+  const Structure& s = *site.structure;
+  site.shape.roof = shape_of(s.roof);
+  if (s.plan_length && s.plan_width) {
+    site.shape.length = s.plan_length->value;
+    site.shape.width = s.plan_width->value;
+  } else {
+    site.missing.push_back("plan");
+  }
+  if (s.legs.empty()) site.missing.push_back("legs");
+  site.shape.eaves = value(s.eaves);
+  site.shape.peak = value(s.peak);
+  site.shape.blockage = blockage_of(use.under);
+  site.shape.walls = wall_count(use);
+  site.shape.own = value(s.standing);
+  site.shape.legs = static_cast<int>(s.legs.size());
+  site.shape.own_uplift = value(s.own_uplift);
+  read_hung(site, use);
+}
+
+void read_legs(CanopySite& site, const Catalogue& catalogue, const Plan& plan) {
+  for (const Text& leg : site.structure->legs) site.legs.push_back({leg.value, {}, {}, false});
+  bool estimated = false, off_leg = false;
+  for (const BallastPiece& piece : plan.ballast) {
+    if (piece.use != site.use) continue;
+    if (piece.leg < 0 || piece.leg >= static_cast<int>(site.legs.size())) {
+      off_leg = true;
+      continue;
+    }
+    LegLoad& leg = site.legs[static_cast<std::size_t>(piece.leg)];
+    const UnitMass mass = catalogue.mass_of(piece.unit);
+    const Case& box = catalogue.case_at(piece.unit);
+    if (mass.known || box.filled)
+      leg.mass += mass.as_ballast;
+    else
+      leg.unknown = true;
+    estimated = estimated || (mass.estimated && !box.filled);
+    const std::string& code = box.code.value;
+    const auto same = std::find_if(leg.pieces.begin(), leg.pieces.end(),
+                                   [&](const auto& known) { return known.first == code; });
+    if (same != leg.pieces.end())
+      ++same->second;
+    else
+      leg.pieces.emplace_back(code, 1);
+  }
+  if (estimated) site.assumptions.push_back("ballast added up, not weighed");
+  if (off_leg) site.assumptions.push_back("ballast that stands on no leg is not counted");
+}
+
+}  // namespace
+
+bool is_indoor(const Show& show) { return show.setting && show.setting->value == "indoor"; }
+
+Place setting_place(const Show& show) { return show.setting ? show.setting->place : show.show_place; }
+
+std::optional<std::string> ground_of(const Show& show, const Use& use) {
+  if (use.ground) return use.ground->value;
+  if (show.site.ground) return show.site.ground->value;
+  return std::nullopt;
+}
+
+std::vector<CanopySite> canopy_sites(const Catalogue& catalogue, const Show& show, const Plan& plan) {
+  std::vector<CanopySite> sites;
+  for (int i = 0; i < static_cast<int>(show.uses.size()); ++i) {
+    const Use& use = show.uses[static_cast<std::size_t>(i)];
+    const Structure* structure = catalogue.structure(use.structure.value);
+    if (!structure || structure->kind != StructureKind::canopy) continue;
+    CanopySite site;
+    site.use = i;
+    site.structure = structure;
+    site.name = use.as.value.empty() ? use.structure.value : use.as.value;
+    site.indoor = is_indoor(show);
+    if (!show.setting) site.assumptions.push_back("setting not stated: taken as outdoors");
+    site.ground = ground_of(show, use);
+    site.maker = value(structure->maker_gust);
+    if (show.forecast) site.forecast = value(show.forecast->gust);
+    read_shape(site, use);
+    read_legs(site, catalogue, plan);
+    if (site.missing.empty()) site.reading = read_canopy(site.shape);
+    for (const std::string& m : site.reading.missing) site.missing.push_back(m);
+    for (const std::string& a : site.reading.assumptions) site.assumptions.push_back(a);
+    sites.push_back(std::move(site));
+  }
+  return sites;
+}
+
+Mass ballast_in_all(const CanopySite& site) {
+  Mass sum;
+  for (const LegLoad& leg : site.legs) sum += leg.mass;
+  return sum;
+}
+
+Mass least_ballast(const CanopySite& site) {
+  assert(!site.legs.empty());
+  Mass least = site.legs.front().mass;
+  for (const LegLoad& leg : site.legs) least = std::min(least, leg.mass);
+  return least;
+}
+
+std::optional<Speed> lifting_gust_of(const CanopySite& site, Mass more) {
+  return lifting_gust(site.reading.stand, least_ballast(site) + more);
+}
+
+std::optional<Speed> sliding_gust_of(const CanopySite& site, Mass more) {
+  const auto friction = site.ground ? steel_friction(*site.ground) : std::nullopt;
+  if (!friction || !site.reading.side_known) return std::nullopt;
+  return sliding_gust(site.reading.stand, ballast_in_all(site) + more * static_cast<double>(site.legs.size()),
+                      *friction);
+}
+
+std::optional<Speed> holding_gust_of(const CanopySite& site, Mass more) {
+  if (!site.missing.empty() || (site.reading.needs_maker_limit && !site.maker)) return std::nullopt;
+  std::optional<Speed> gust = lifting_gust_of(site, more);
+  for (const std::optional<Speed>& other : {sliding_gust_of(site, more), site.maker})
+    if (other) gust = gust ? std::min(*gust, *other) : *other;
+  return gust;
+}
+
+}  // namespace dunnage

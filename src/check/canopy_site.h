@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+// One canopy where it stands: its shape, its weights on each leg, the wind it must meet. Read once here for
+// every rule about canopies.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "formula/canopy_shape.h"
+#include "model/finding.h"
+#include "model/plan.h"
+#include "model/show.h"
+
+namespace dunnage {
+
+/// What stands on one leg. Units of unknown mass count nothing.
+struct LegLoad {
+  std::string name;
+  Mass mass;
+  std::vector<std::pair<std::string, int>> pieces;  ///< case code and how many
+  bool unknown = false;                             ///< a unit's mass is not given
+};
+
+struct CanopySite {
+  int use = 0;
+  const Structure* structure = nullptr;
+  std::string name;  ///< of the use, for findings
+  CanopyShape shape;
+  CanopyReading reading;
+  std::vector<LegLoad> legs;
+  std::vector<std::string> missing;  ///< what is not given, so that nothing can be worked out
+  std::vector<std::string> assumptions;
+  std::optional<Speed> forecast, maker;
+  std::optional<std::string> ground;
+  bool indoor = false;
+};
+
+/// The canopies in use, in the order of the show.
+std::vector<CanopySite> canopy_sites(const Catalogue& catalogue, const Show& show, const Plan& plan);
+bool is_indoor(const Show& show);
+/// "setting", as typed: what makes a wind rule not apply.
+Place setting_place(const Show& show);
+/// What the feet stand on: of the use, else of the site.
+std::optional<std::string> ground_of(const Show& show, const Use& use);
+
+/// Mass in all that stands on the legs.
+Mass ballast_in_all(const CanopySite& site);
+/// The least ballast of any leg.
+Mass least_ballast(const CanopySite& site);
+/// Factored gust at which the lightest leg lifts, with `more` on every leg. Empty where nothing lifts it.
+std::optional<Speed> lifting_gust_of(const CanopySite& site, Mass more = {});
+/// Factored gust at which it slides; empty where friction or heights are not known, or nothing pushes.
+std::optional<Speed> sliding_gust_of(const CanopySite& site, Mass more_a_leg = {});
+/// The lower of the two and the maker's limit; empty when the ballast cannot be judged.
+std::optional<Speed> holding_gust_of(const CanopySite& site, Mass more_a_leg = {});
+
+}  // namespace dunnage

@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: MIT
+// The lifting rule: mass and grips against what a team may lift.
+#include "check/lifting.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "formula/niosh.h"
+#include "formula/team_lift.h"
+
+namespace dunnage {
+namespace {
+
+constexpr int kLargestTeam = 4;
+
+const Maybe<Mass>& own_figure(int people, const HouseLift& lift) {
+  switch (people) {
+    case 1:
+      return lift.one;
+    case 2:
+      return lift.two;
+    case 3:
+      return lift.three;
+    default:
+      return lift.four;
+  }
+}
+
+bool aid_typed(const HouseLift& lift) { return !lift.aid.empty() && lift.aid != HouseLift{}.aid; }
+
+const char* count_word(int people) {
+  constexpr const char* words[] = {"nobody", "one person", "two people", "three people", "four people"};
+  return words[std::clamp(people, 0, kLargestTeam)];
+}
+
+Finding lifting_finding(const Catalogue& c, int unit, const Handling& handling) {
+  const Case& box = c.case_at(unit);
+  const UnitMass mass = c.mass_of(unit);
+  const UnitSystem units = c.kit.house.units;
+  Finding f;
+  f.rule = "lifting";
+  f.subject = c.units[static_cast<std::size_t>(unit)].code;
+  f.source = handling.house_limit ? "house limit" : "HSE INDG143, L23";
+  f.caution =
+      "A screen for an easy lift, not a legal maximum: wide, low, wet, steps or a turn need a new look.";
+  f.place = box.place;
+  f.detail = handling;
+  if (!handling.known) {
+    f.outcome = Outcome::not_checked;
+    f.says = "Its mass, or that of a part of it, is not given.";
+    return f;
+  }
+  f.measured = mass.mass;
+  const std::string limit = print(handling.limit, units, Rounding::down).text();
+  if (mass.estimated) f.assumption = "mass added up, not weighed";
+  if (handling.people > 0) {
+    f.outcome = Outcome::within;
+    f.limit = handling.limit;
+    f.says = fmt::format("{} lift{} it: limit {}.", count_word(handling.people),
+                         handling.people == 1 ? "s" : "", limit);
+    f.says[0] = static_cast<char>(f.says[0] - 'a' + 'A');
+  } else if (box.wheels || aid_typed(c.kit.house.lift)) {
+    f.outcome = Outcome::does_not_apply;
+    f.place = box.wheels ? box.place : c.kit.house.lift.place;
+    f.says = fmt::format("Not lifted by hand, beyond {}: {}.", limit, handling.aid);
+  } else {
+    f.outcome = Outcome::over;
+    f.limit = handling.limit;
+    f.says = fmt::format("Beyond {} by hand, and it has neither wheels nor an aid.", limit);
+  }
+  return f;
+}
+
+}  // namespace
+
+std::optional<TeamFigure> team_figure(int people, const HouseLift& lift) {
+  if (people < 1 || people > kLargestTeam) return std::nullopt;
+  if (const Maybe<Mass>& own = own_figure(people, lift)) return TeamFigure{own->value, true};
+  const Lifter lifter = lift.people == People::crew ? Lifter::crew : Lifter::anyone;
+  const Mass each = lift.one ? lift.one->value : best_zone_limit(lifter);
+  const auto together = team_limit(std::vector<Mass>(static_cast<std::size_t>(people), each));
+  if (!together) return std::nullopt;
+  return TeamFigure{*together, lift.one.has_value()};
+}
+
+Handling handling_of(const Case& box, const UnitMass& mass, const HouseLift& lift) {
+  Handling h;
+  h.known = mass.known;
+  h.move = box.wheels ? Handling::Move::roll : Handling::Move::carry;
+  const int most = std::clamp(box.grips, 1, kLargestTeam);
+  for (int people = 1; people <= most && h.people == 0; ++people) {
+    const auto figure = team_figure(people, lift);
+    if (!figure) continue;
+    // Compared at 1e-9 so that a limit converted from pounds still covers its own figure.
+    const bool covers = h.known && mass.mass <= figure->limit * (1 + 1e-9);
+    if (covers) h.people = people;
+    if (covers || figure->limit >= h.limit) {
+      h.limit = figure->limit;
+      h.house_limit = figure->of_house;
+    }
+  }
+  if (h.known && h.people == 0) h.aid = lift.aid;
+  if (box.wheels) h.ramp_people = h.people == 1 ? 1 : 2;
+  return h;
+}
+
+std::optional<LoadingLift> loading_lift(const Case& box, const UnitMass& mass, const HouseLift& lift) {
+  if (!box.grip_height || !box.size || !lift.deck || !mass.known) return std::nullopt;
+  LiftPoint from;
+  from.up = from.up_at_origin = box.grip_height->value;
+  from.out = hands_out(std::min(box.size->value.length, box.size->value.width), from.up);
+  from.travel = lift.deck->value;
+  from.coupling = box.hold == Hold::good   ? Coupling::good
+                  : box.hold == Hold::fair ? Coupling::fair
+                                           : Coupling::poor;
+  LiftPoint to = from;
+  to.up = from.up + lift.deck->value;
+  LoadingLift out;
+  out.limit = std::min(recommended_weight(lift_factors(from)), recommended_weight(lift_factors(to)));
+  out.index = lifting_index(mass.mass, out.limit);
+  return out;
+}
+
+void check_lifting(const Catalogue& catalogue, const Show&, const Plan& plan, Findings& findings) {
+  const HouseLift& lift = catalogue.kit.house.lift;
+  for (int unit = 0; unit < static_cast<int>(catalogue.units.size()); ++unit)
+    findings.handling.push_back(handling_of(catalogue.case_at(unit), catalogue.mass_of(unit), lift));
+  for (int unit : plan.pulled())
+    findings.list.push_back(
+        lifting_finding(catalogue, unit, findings.handling[static_cast<std::size_t>(unit)]));
+}
+
+}  // namespace dunnage

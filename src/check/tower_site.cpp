@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: MIT
+// From a use of a tower to areas and masses about its tipping line.
+#include "check/tower_site.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "check/canopy_site.h"
+
+namespace dunnage {
+namespace {
+
+/// Width of a mast for the wind where nobody gives one: an assumption, said on the sheet.
+Length assumed_mast_width(StructureKind kind) {
+  return (kind == StructureKind::tower ? 0.10 : 0.05) * unit::metre;
+}
+constexpr double kTubeCoefficient = 1.2;  // round tube, common practice, no source
+
+void read_base(TowerSite& site) {
+  const Structure& s = *site.structure;
+  if (s.feet && s.foot_radius) {
+    if (const auto lever = tipping_lever(s.feet->value, s.foot_radius->value))
+      site.lever = *lever;
+    else
+      site.missing.push_back("three feet or more");
+  } else if (s.base_length && s.base_width) {
+    site.lever = tipping_lever(s.base_length->value, s.base_width->value);
+  } else {
+    site.missing.push_back("feet and their radius, or the base");
+  }
+}
+
+std::optional<Mass> carried_mass(const Catalogue& c, const Carried& carried) {
+  if (carried.mass) return carried.mass->value;
+  if (const int i = c.case_index(carried.code.value); i >= 0) {
+    const UnitMass mass = c.mass_of(c.units_of[static_cast<std::size_t>(i)].first);
+    return mass.known ? std::optional<Mass>(mass.mass) : std::nullopt;
+  }
+  const Item* item = c.item(carried.code.value);
+  return item && item->mass ? std::optional<Mass>(item->mass->value) : std::nullopt;
+}
+
+std::optional<Area> carried_area(const Catalogue& c, const Carried& carried) {
+  if (carried.area) return carried.area->value;
+  const Case* box = c.case_of(carried.code.value);
+  return box && box->wind_area ? std::optional<Area>(box->wind_area->value) : std::nullopt;
+}
+
+std::optional<Length> head_height(const Structure& s) {
+  if (s.head_height) return s.head_height->value;
+  if (s.mast_height) return s.mast_height->value;
+  return std::nullopt;
+}
+
+void read_carried(TowerSite& site, const Catalogue& c, const Use& use, Mass& middle) {
+  for (const Carried& carried : use.carries) {
+    const auto mass = carried_mass(c, carried);
+    const auto area = carried_area(c, carried);
+    const auto height = carried.at ? std::optional<Length>(carried.at->value) : head_height(*site.structure);
+    if (mass) {
+      site.carried += *mass * carried.count;
+      middle += *mass * carried.count;
+    } else {
+      site.missing_load.push_back("the mass of " + carried.code.value);
+    }
+    if (height) site.highest = site.highest ? std::max(*site.highest, *height) : *height;
+    if (area && height)
+      site.areas.push_back({*area * carried.count, panel_coefficient, *height});
+    else
+      site.missing.push_back((area ? "the height of " : "the wind area of ") + carried.code.value);
+  }
+  for (const Hung& hung : use.hung) {
+    const auto height = hung.at ? std::optional<Length>(hung.at->value) : head_height(*site.structure);
+    if (hung.mass)
+      site.carried += hung.mass->value;
+    else
+      site.missing_load.push_back("the mass of " + hung.what.value);
+    if (hung.area && height)
+      site.areas.push_back({hung.area->value, panel_coefficient, *height});
+    else
+      site.missing.push_back((hung.area ? "the height of " : "the area of ") + hung.what.value);
+  }
+}
+
+void read_own_area(TowerSite& site) {
+  const Structure& s = *site.structure;
+  const auto height = head_height(s);
+  if (s.head_area && height)
+    site.areas.push_back({s.head_area->value, panel_coefficient, *height});
+  else if (s.head_area)
+    site.missing.push_back("the head's height");
+  if (site.areas.empty()) site.missing.push_back("head area");
+  if (!s.mast_height) {
+    site.missing.push_back("mast height");
+    return;
+  }
+  const Length mast = s.mast_height->value;
+  site.areas.push_back({mast * assumed_mast_width(s.kind), kTubeCoefficient, mast / 2.0});
+  site.assumptions.push_back(s.kind == StructureKind::tower ? "mast taken as 100 mm wide"
+                                                            : "mast taken as 50 mm wide");
+}
+
+void read_ballast(TowerSite& site, const Catalogue& c, const Plan& plan, Mass middle) {
+  double east = 0, north = 0;  // kg m: how far the ballast lies off the middle
+  for (const BallastPiece& piece : plan.ballast) {
+    if (piece.use != site.use) continue;
+    const UnitMass mass = c.mass_of(piece.unit);
+    if (!mass.known && !c.case_at(piece.unit).filled) {
+      site.assumptions.push_back("a ballast piece without a mass is not counted");
+      continue;
+    }
+    site.ballast += mass.as_ballast;
+    east += mass.as_ballast.si() * piece.at.first.si();
+    north += mass.as_ballast.si() * piece.at.second.si();
+  }
+  // The wind may come from anywhere, so the line that the ballast is farthest from is not the one that
+  // counts: over all directions the least holding moment is lever x mass less the ballast's pull off the
+  // middle.
+  const Moment centred = holding_moment({{middle + site.ballast, site.lever}});
+  const double off = std::hypot(east, north);
+  site.holds = centred - Moment::from_si(off * standard_gravity.si());
+  if (off > 1e-9) site.assumptions.push_back("ballast off the middle: the worst wind direction counts");
+}
+
+}  // namespace
+
+std::vector<TowerSite> tower_sites(const Catalogue& catalogue, const Show& show, const Plan& plan) {
+  std::vector<TowerSite> sites;
+  for (int i = 0; i < static_cast<int>(show.uses.size()); ++i) {
+    const Use& use = show.uses[static_cast<std::size_t>(i)];
+    const Structure* structure = catalogue.structure(use.structure.value);
+    if (!structure || structure->kind == StructureKind::canopy) continue;
+    TowerSite site;
+    site.use = i;
+    site.structure = structure;
+    site.name = use.as.value.empty() ? use.structure.value : use.as.value;
+    site.indoor = is_indoor(show);
+    if (!show.setting) site.assumptions.push_back("setting not stated: taken as outdoors");
+    if (structure->maker_gust) site.maker = structure->maker_gust->value;
+    if (show.forecast && show.forecast->gust) site.forecast = show.forecast->gust->value;
+    Mass middle;
+    if (structure->standing)
+      middle = structure->standing->value;
+    else
+      site.assumptions.push_back("the structure's own mass is not stated: none counted");
+    read_base(site);
+    read_carried(site, catalogue, use, middle);
+    read_own_area(site);
+    read_ballast(site, catalogue, plan, middle);
+    sites.push_back(std::move(site));
+  }
+  return sites;
+}
+
+}  // namespace dunnage

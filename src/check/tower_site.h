@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+// One tower, light stand, banner or screen where it stands: what the wind meets, what holds it, what it
+// carries.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "formula/overturning.h"
+#include "model/finding.h"
+#include "model/plan.h"
+#include "model/show.h"
+
+namespace dunnage {
+
+struct TowerSite {
+  int use = 0;
+  const Structure* structure = nullptr;
+  std::string name;
+  std::vector<WindArea> areas;
+  Length lever;                      ///< from the middle to the nearest tipping line
+  Moment holds;                      ///< about the worst tipping line, ballast where it really is
+  Mass ballast;                      ///< in all
+  Mass carried;                      ///< load on the head
+  std::optional<Length> highest;     ///< of what it carries
+  std::vector<std::string> missing;  ///< for tipping
+  std::vector<std::string> missing_load;
+  std::vector<std::string> assumptions;
+  std::optional<Speed> forecast, maker;
+  bool indoor = false;
+};
+
+/// Uses of structures other than canopies, in the order of the show.
+std::vector<TowerSite> tower_sites(const Catalogue& catalogue, const Show& show, const Plan& plan);
+
+}  // namespace dunnage

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: MIT
+// Rule tower-tip: overturning about the nearest tipping line, both ways.
+#include "check/tower_tip.h"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+
+#include "check/canopy_site.h"
+#include "check/meter.h"
+#include "check/tower_site.h"
+
+namespace dunnage {
+namespace {
+
+void judge(Finding& f, const TowerSite& site, const House& house) {
+  const std::string_view meter = meter_of(house);
+  std::optional<Speed> limit = tipping_gust(site.areas, site.holds);
+  if (site.maker) limit = limit ? std::min(*limit, *site.maker) : *site.maker;
+  f.limit = *limit;
+  const std::string down = gust_words(*limit, meter);
+  if (!site.forecast) {
+    f.says = fmt::format("No forecast gust, so the ballast asked was not worked out. Down at {} gust.", down);
+    return;
+  }
+  f.measured = *site.forecast;
+  const std::string forecast = forecast_words(*site.forecast, meter);
+  const Moment over = overturning_moment(site.areas, wind_pressure(*site.forecast));
+  const Mass more = mass_against_tipping(over, site.holds, site.lever);
+  if (*site.forecast <= *limit * (1 + 1e-9)) {
+    f.outcome = Outcome::within;
+    f.says = fmt::format("Stands in the forecast gust of {}. Down at {} gust.", forecast, down);
+  } else if (more > Mass{}) {
+    f.outcome = Outcome::over;
+    f.says = fmt::format("Lacks {} in the middle of its base at the forecast gust of {}. Down at {} gust.",
+                         print(more, house.units, Rounding::up).text(), forecast, down);
+  } else {
+    f.outcome = Outcome::over;
+    f.says =
+        fmt::format("The forecast gust of {} is above the maker's limit. Down at {} gust.", forecast, down);
+  }
+}
+
+Finding finding_of(const Catalogue& c, const Show& show, const TowerSite& site) {
+  Finding f;
+  f.rule = "tower-tip";
+  f.subject = site.name;
+  f.source = "EN 1991-1-4 7.4.3; EN 1990 A1.2(A)";
+  f.caution =
+      "Level, outriggers locked, cables tied at the foot. Maker, venue and a competent person decide.";
+  f.place = show.uses[static_cast<std::size_t>(site.use)].place;
+  if (site.indoor) {
+    f.outcome = Outcome::does_not_apply;
+    f.place = setting_place(show);
+    f.says = "Indoors: no wind load.";
+    return f;
+  }
+  if (!site.missing.empty()) {
+    f.says = fmt::format("Not given: {}.", fmt::join(site.missing, ", "));
+    return f;
+  }
+  f.assumption = fmt::format("{}{}factors 0.9 and 1.5; sliding not checked",
+                             fmt::join(site.assumptions, "; "), site.assumptions.empty() ? "" : "; ");
+  judge(f, site, c.kit.house);
+  return f;
+}
+
+}  // namespace
+
+void check_tower_tip(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
+  for (const TowerSite& site : tower_sites(catalogue, show, plan))
+    findings.list.push_back(finding_of(catalogue, show, site));
+}
+
+}  // namespace dunnage

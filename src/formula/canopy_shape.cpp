@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: MIT
+// Reading a canopy for the wind, on the safe side wherever something is not stated.
+#include "formula/canopy_shape.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "formula/overturning.h"
+
+namespace dunnage {
+namespace {
+
+std::optional<double> pitch_of(const CanopyShape& shape) {
+  if (shape.roof == RoofShape::flat) return 0.0;
+  if (shape.pitch) return shape.pitch;
+  if (!shape.eaves || !shape.peak) return std::nullopt;
+  // Over the shorter side the slope is the steeper one.
+  const Length short_side = std::min(shape.length, shape.width);
+  const double run = short_side / unit::metre * (shape.roof == RoofShape::single_slope ? 1.0 : 0.5);
+  return std::atan2((*shape.peak - *shape.eaves) / unit::metre, run) * 180 / std::numbers::pi;
+}
+
+RoofForce larger(RoofForce a, RoofForce b) { return {std::max(a.down, b.down), std::min(a.up, b.up)}; }
+
+/// Table values at a pitch, or the nearest row with a word about it.
+RoofForce table_force(CanopyReading& r, RoofTable table, double pitch) {
+  if (auto inside = roof_force(table, pitch, r.blockage)) return *inside;
+  if (table == RoofTable::two_slope && std::abs(pitch) < 5) {
+    r.assumptions.push_back(fmt::format("pitch {:.0f} deg: the larger of -5 and +5 deg", pitch));
+    return larger(*roof_force(table, -5, r.blockage), *roof_force(table, 5, r.blockage));
+  }
+  const double nearest = pitch > 0 ? 30 : table == RoofTable::two_slope ? -20 : 0;
+  r.needs_maker_limit = true;
+  r.assumptions.push_back(
+      fmt::format("pitch {:.0f} deg is beyond the table: read at {:.0f} deg", pitch, nearest));
+  return *roof_force(table, nearest, r.blockage);
+}
+
+void read_blockage(CanopyReading& r, const CanopyShape& shape) {
+  r.blockage = shape.blockage.value_or(1.0);
+  if (shape.walls > 0 && r.blockage < 1) {
+    r.blockage = 1;
+    r.assumptions.push_back("walls up: full blockage");
+  } else if (!shape.blockage) {
+    r.assumptions.push_back("what is under the roof is not stated: full blockage");
+  }
+}
+
+void read_roof(CanopyReading& r, const CanopyShape& shape) {
+  const bool sloping_once = shape.roof == RoofShape::flat || shape.roof == RoofShape::single_slope;
+  const RoofTable table = sloping_once ? RoofTable::single_slope : RoofTable::two_slope;
+  r.pitch = pitch_of(shape);
+  if (shape.roof == RoofShape::four_slope) {
+    r.needs_maker_limit = true;
+    r.assumptions.push_back("four slopes read as two slopes");
+  }
+  if (r.pitch) {
+    r.force = table_force(r, table, *r.pitch);
+  } else {
+    r.force = worst_roof_force(table, r.blockage);
+    r.assumptions.push_back("pitch not stated: the largest of the table");
+  }
+  if (shape.own_uplift) {
+    r.force.up = -std::abs(*shape.own_uplift);
+    r.needs_maker_limit = false;
+    r.assumptions.push_back("the maker's own uplift coefficient");
+  }
+  r.stand.wind.lift = -r.force.up * (shape.length * shape.width).si();
+  if (sloping_once && shape.legs > 1) {
+    // Rows of legs along the wind, the pull a quarter in from the edge: 1.5 for two rows, 1.75 for three.
+    const double rows = std::max(2.0, shape.legs / 2.0);
+    r.stand.lift_share = 1 + 1.5 * (rows - 1) / (rows + 1);
+    r.assumptions.push_back("the legs at the windward edge take the larger share");
+  }
+}
+
+void push(CanopyReading& r, double area, Length height) {
+  r.stand.wind.side += area;
+  r.stand.wind.tilt += area * height.si();
+}
+
+void read_sides(CanopyReading& r, const CanopyShape& shape) {
+  const Length long_side = std::max(shape.length, shape.width);
+  r.stand.wind.span = std::min(shape.length, shape.width);
+  r.side_known = shape.roof == RoofShape::flat || (shape.eaves && shape.peak);
+  if (shape.walls > 0 && !shape.eaves) r.missing.push_back("eaves");
+  if (shape.walls > 0 && shape.eaves) {
+    const int facing = std::min(shape.walls, 2);
+    push(r, wall_coefficient * facing * (long_side * *shape.eaves).si(), *shape.eaves / 2.0);
+    r.assumptions.push_back(fmt::format("{} of the longer side, coefficient 1.3 (common practice, no source)",
+                                        facing == 1 ? "one wall" : "two walls"));
+  }
+  if (shape.roof != RoofShape::flat && r.side_known) {
+    const double face =
+        shape.roof == RoofShape::four_slope ? 0.5 : 1.0;  // a triangle is seen, not a rectangle
+    const Length rise = std::max(Length{}, *shape.peak - *shape.eaves);
+    r.stand.wind.side += wall_coefficient * face * (long_side * rise).si();
+  }
+  for (const HungArea& hung : shape.hung) {
+    const std::optional<Length> height = hung.height ? hung.height : shape.peak ? shape.peak : shape.eaves;
+    if (!height)
+      r.missing.push_back("the height of what hangs on it");
+    else
+      push(r, panel_coefficient * hung.area.si(), *height);
+  }
+}
+
+}  // namespace
+
+CanopyReading read_canopy(const CanopyShape& shape) {
+  CanopyReading r;
+  r.stand.legs = std::max(1, shape.legs);
+  if (shape.own)
+    r.stand.own = *shape.own;
+  else
+    r.assumptions.push_back("the structure's own mass is not stated: none counted");
+  read_blockage(r, shape);
+  read_roof(r, shape);
+  read_sides(r, shape);
+  return r;
+}
+
+}  // namespace dunnage

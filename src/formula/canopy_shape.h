@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+// From a canopy as people describe it to what the wind does to it, with every assumption in words. The check
+// and the single question both read a canopy here, so they cannot disagree.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/quantity.h"
+#include "formula/canopy.h"
+
+namespace dunnage {
+
+enum class RoofShape { flat, single_slope, two_slope, four_slope };
+
+/// A banner, screen or sign tied to a canopy.
+struct HungArea {
+  Area area;
+  std::optional<Length> height;
+};
+
+struct CanopyShape {
+  RoofShape roof = RoofShape::flat;
+  Length length, width;               ///< plan
+  std::optional<Length> eaves, peak;  ///< heights
+  std::optional<double> pitch;        ///< degrees, where known without heights
+  std::optional<double> blockage;     ///< 0 to 1; absent: full
+  int walls = 0;                      ///< sides with a wall up
+  std::vector<HungArea> hung;
+  std::optional<Mass> own;  ///< absent: nothing
+  int legs = 4;
+  std::optional<double> own_uplift;  ///< the maker's coefficient, as a magnitude
+};
+
+struct CanopyReading {
+  CanopyStand stand;
+  RoofForce force;
+  std::optional<double> pitch;  ///< as used, degrees
+  double blockage = 1;
+  bool needs_maker_limit = false;  ///< the table does not cover this roof by itself
+  bool side_known = true;          ///< false: heights are missing, so nothing is known of sliding
+  std::vector<std::string> assumptions;
+  std::vector<std::string> missing;  ///< without these there is no figure
+};
+
+/// Reads a canopy conservatively:
+/// - blockage not stated, or any wall up: full;
+/// - pitch not known: the largest coefficients of the table;
+/// - two slopes below 5 degrees: the larger of -5 and +5; above 30: the row of 30, maker's limit needed;
+/// - four slopes: as two slopes, maker's limit needed (no table has them);
+/// - flat and single slope: the force acts a quarter in from the windward edge, so that the legs there take
+///   more (EN 1991-1-4 clause 7.3, Figure 7.16, from memory);
+/// - walls: up to two, each the longer side by the eaves height, 1.3 (common practice, no source), tilting
+///   the canopy over its shorter side and pushing it sideways;
+/// - the upright face of the roof pushes sideways only.
+CanopyReading read_canopy(const CanopyShape& shape);
+
+}  // namespace dunnage

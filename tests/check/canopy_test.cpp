@@ -1,0 +1,212 @@
+// SPDX-License-Identifier: MIT
+// Canopies: required ballast, down level, sliding, and everything that is said when something is missing.
+#include <catch2/catch.hpp>
+
+#include "check/meter.h"
+#include "small_show.h"
+
+using namespace dunnage;
+using namespace dunnage::test;
+using namespace dunnage::unit;
+
+TEST_CASE("Enough ballast is within, with the level at which it must be down") {
+  SmallShow s;
+  s.bags_a_leg = 3;
+  const Finding f = s.one("canopy-ballast");
+  CHECK(f.outcome == Outcome::within);
+  CHECK(f.says == "Each leg has the 38 lb that the forecast gust of 20 mph asks. Down at 28 mph gust.");
+  CHECK(f.assumption == "four slopes read as two slopes; factors 0.9 and 1.5");
+  const CanopyDetail d = s.canopy();
+  CHECK(d.legs.size() == 4);
+  CHECK(d.legs[0].leg == "NW");
+  CHECK(d.legs[0].stands == "3 x BAG");
+  CHECK(d.legs[0].more == 0);
+  CHECK(d.improvement == "one more BAG a leg: down at 32 mph");
+}
+
+TEST_CASE("Too little ballast is over, and says how many more") {
+  SmallShow s;
+  s.bags_a_leg = 1;
+  const Finding f = s.one("canopy-ballast");
+  CHECK(f.outcome == Outcome::over);
+  CHECK(f.says ==
+        "Each leg needs 38 lb at the forecast gust of 20 mph; the least has 30 lb. Down at 18 mph gust.");
+  CHECK(s.canopy().legs[2].more == 1);
+  CHECK(s.canopy().legs[2].more_of == "BAG");
+}
+
+TEST_CASE("The lightest leg governs") {
+  SmallShow s;
+  s.bags_a_leg = 3;
+  const Speed full = *s.canopy().down_at;
+  s.kit.changes.push_back({text("BAG-4"), {}, given(5 * pound), {}, {}});
+  CHECK(*s.canopy().down_at < full);
+}
+
+TEST_CASE("No ballast at all: over, and the weights that serve are named") {
+  SmallShow s;
+  s.kit.cases[0].serves = {text("ballast")};
+  const Finding f = s.one("canopy-ballast");
+  CHECK(f.outcome == Outcome::over);
+  CHECK(s.canopy().legs[0].stands == "nothing");
+  CHECK(s.canopy().legs[0].more == 2);
+  CHECK(s.canopy().legs[0].more_of == "BAG");
+}
+
+TEST_CASE("No forecast gust: not checked, but still the level at which it must be down") {
+  SmallShow s;
+  s.bags_a_leg = 3;
+  s.show.forecast.reset();
+  const Finding f = s.one("canopy-ballast");
+  CHECK(f.outcome == Outcome::not_checked);
+  CHECK(f.says == "No forecast gust, so the ballast asked was not worked out. Down at 28 mph gust.");
+  CHECK(s.canopy().down_at);
+  CHECK_FALSE(s.canopy().legs[0].required_known);
+}
+
+TEST_CASE("Indoors no rule of wind applies, and the typed line is named") {
+  SmallShow s;
+  SourceFile file{"show.toml", "setting = \"indoor\""};
+  s.show.setting = Sourced<std::string>{"indoor", Place{&file, 1, 1, 1}};
+  for (const char* rule : {"canopy-ballast", "canopy-sliding"}) {
+    const Finding f = s.one(rule);
+    CHECK(f.outcome == Outcome::does_not_apply);
+    CHECK(f.place.words() == "show.toml:1:1");
+  }
+}
+
+TEST_CASE("The maker's limit is never exceeded, and is asked for where no table covers the roof") {
+  SmallShow s;
+  s.bags_a_leg = 5;
+  s.kit.structures[0].maker_gust = given(25 * mile_per_hour);
+  CHECK(*s.canopy().down_at / mile_per_hour == Approx(25));
+  CHECK(s.canopy().improvement == "more ballast does not help: the maker's limit governs");
+  s.forecast(26 * mile_per_hour);
+  CHECK(s.one("canopy-ballast").outcome == Outcome::over);
+  CHECK(s.one("canopy-ballast").says ==
+        "The forecast gust of 26 mph is above the maker's limit. Down at 25 mph gust.");
+  s.kit.structures[0].maker_gust.reset();
+  CHECK(s.one("canopy-ballast").outcome == Outcome::not_checked);
+  CHECK(s.one("canopy-ballast").says == "No table covers this roof and the maker's gust limit is not given.");
+  s.kit.structures[0].roof = Roof::two_slope;
+  CHECK(s.one("canopy-ballast").outcome == Outcome::within);
+}
+
+TEST_CASE("What is not stated is taken on the safe side and said") {
+  SmallShow s;
+  s.bags_a_leg = 3;
+  const Speed half = *s.canopy().down_at;
+  s.show.uses[0].under = Under::not_stated;
+  CHECK(*s.canopy().down_at < half);
+  CHECK(s.canopy().assumption.find("what is under the roof is not stated: full blockage") !=
+        std::string::npos);
+  s.kit.structures[0].peak.reset();
+  CHECK(s.canopy().assumption.find("pitch not stated: the largest of the table") != std::string::npos);
+  s.kit.structures[0].plan_length.reset();
+  CHECK(s.one("canopy-ballast").says == "Not given: plan.");
+  CHECK(s.one("canopy-ballast").outcome == Outcome::not_checked);
+}
+
+TEST_CASE("A wall raises blockage and tilts: the level falls, and taking it down is offered") {
+  SmallShow s;
+  s.bags_a_leg = 3;
+  const Speed open = *s.canopy().down_at;
+  s.show.uses[0].walls = {text("N")};
+  CHECK(*s.canopy().down_at < open);
+  CHECK(s.canopy().improvement.find("walls off: down at 28 mph") != std::string::npos);
+}
+
+TEST_CASE("Sliding: checked on known ground, not checked on grass") {
+  SmallShow s;
+  s.bags_a_leg = 3;
+  CHECK(s.one("canopy-sliding").says == "Not given: what it stands on.");
+  s.show.site.ground = given<std::string>("grass");
+  CHECK(s.one("canopy-sliding").outcome == Outcome::not_checked);
+  CHECK(s.one("canopy-sliding").says ==
+        "No friction is published for grass: pull each foot, or stake and guy it.");
+  const Speed before = *s.canopy().down_at;
+  s.show.site.ground = given<std::string>("asphalt");
+  s.forecast(25 * mile_per_hour);
+  const Finding f = s.one("canopy-sliding");
+  CHECK(f.outcome == Outcome::over);
+  CHECK(std::get<Speed>(f.limit) / mile_per_hour == Approx(22.9).margin(0.05));
+  CHECK(*s.canopy().down_at < before);
+  CHECK(s.one("canopy-ballast").assumption.find("the down level comes from sliding") != std::string::npos);
+}
+
+TEST_CASE("More gust never needs less ballast; more ballast never lowers the gust") {
+  for (Roof roof : {Roof::flat, Roof::single_slope, Roof::two_slope, Roof::four_slope})
+    for (int walls = 0; walls < 3; ++walls) {
+      SmallShow s;
+      s.kit.structures[0].roof = roof;
+      s.show.uses[0].walls.assign(static_cast<std::size_t>(walls), text("N"));
+      s.show.site.ground = given<std::string>("asphalt");
+      Speed level;
+      for (int bags = 0; bags <= 5; ++bags) {
+        s.bags_a_leg = bags;
+        CHECK(*s.canopy().down_at >= level);
+        level = *s.canopy().down_at;
+      }
+      Mass needed;
+      for (double mph = 5; mph < 40; mph += 1) {
+        s.forecast(mph * mile_per_hour);
+        CHECK(s.canopy().legs[0].required >= needed);
+        needed = s.canopy().legs[0].required;
+      }
+    }
+}
+
+TEST_CASE("At the down level the ballast there is enough: rounding never favours danger") {
+  for (const char* meter : {"mph", "km/h", "m/s", "knots"})
+    for (int bags = 1; bags <= 5; ++bags) {
+      SmallShow s;
+      s.kit.house.meter = meter;
+      s.bags_a_leg = bags;
+      s.forecast(*s.canopy().down_at);
+      INFO(meter << " " << bags);
+      CHECK(s.one("canopy-ballast").outcome == Outcome::within);
+      CHECK(s.canopy().legs[0].more == 0);
+    }
+}
+
+TEST_CASE("The weights said to be lacking are enough once they stand there") {
+  SmallShow s;
+  s.bags_a_leg = 1;
+  for (double mph = 10; mph <= 24; mph += 1) {
+    s.bags_a_leg = 1;
+    s.forecast(mph * mile_per_hour);
+    s.bags_a_leg += s.canopy().legs[0].more;
+    CHECK(s.one("canopy-ballast").outcome == Outcome::within);
+  }
+}
+
+TEST_CASE("The same show in metric and US units has the same outcomes") {
+  for (int bags = 0; bags <= 4; ++bags)
+    for (double mph = 8; mph < 36; mph += 3) {
+      SmallShow us;
+      us.bags_a_leg = bags;
+      us.forecast(mph * mile_per_hour);
+      SmallShow metric = us;
+      metric.kit.house.units = UnitSystem::metric;
+      metric.kit.house.meter = "m/s";
+      metric.kit.cases[0].weighed = given(30 * 0.45359237 * kilogram);
+      metric.forecast(mph * 0.44704 * metre_per_second);
+      CHECK(us.one("canopy-ballast").outcome == metric.one("canopy-ballast").outcome);
+      CHECK(us.canopy().legs[0].more == metric.canopy().legs[0].more);
+    }
+}
+
+TEST_CASE("The curve falls through 1 at the gust that the ballast holds") {
+  SmallShow s;
+  s.bags_a_leg = 3;
+  const CanopyDetail d = s.canopy();
+  REQUIRE(d.curve.size() >= 42);  // 1.5 x 28 mph
+  for (const CurvePoint& p : d.curve) CHECK((p.margin >= 1) == (p.gust <= *d.down_at * (1 + 1e-9)));
+}
+
+TEST_CASE("Levels are said in the meter's whole units, never above what holds") {
+  CHECK(gust_words(10 * metre_per_second, "mph") == "22 mph");
+  CHECK(gust_words(10 * metre_per_second, "km/h") == "36 km/h");
+  CHECK(gust_words(10 * metre_per_second, "knots") == "19 knots");
+  CHECK(gust_words(10.9 * metre_per_second, "m/s") == "10 m/s");
+}

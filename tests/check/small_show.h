@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: MIT
+// A kit and a show of a few structs, so that a test states only what it is about.
+#pragma once
+
+#include <string>
+
+#include "check/rules.h"
+
+namespace dunnage::test {
+
+template <class T>
+Maybe<T> given(T value) {
+  return Sourced<T>{value, {}};
+}
+inline Text text(std::string word) { return {std::move(word), {}}; }
+
+/// A square canopy of 10 ft with four legs and a maker's limit, ten bags, nothing assigned; outdoors.
+struct SmallShow {
+  Kit kit;
+  Show show;
+  int bags_a_leg = 0;
+
+  SmallShow() {
+    kit.house.units = UnitSystem::us;
+    kit.house.meter = "mph";
+    Case bag;
+    bag.code = text("BAG");
+    bag.form = Form::bag;
+    bag.count = 20;
+    bag.grips = 1;
+    bag.weighed = given(30 * unit::pound);
+    kit.cases.push_back(bag);
+    Structure canopy;
+    canopy.code = text("CANOPY");
+    canopy.legs = {text("NW"), text("NE"), text("SE"), text("SW")};
+    canopy.roof = Roof::four_slope;
+    canopy.plan_length = canopy.plan_width = given(10 * unit::foot);
+    canopy.eaves = given(7 * unit::foot);
+    canopy.peak = given(9 * unit::foot);
+    canopy.standing = given(44 * unit::pound);
+    canopy.maker_gust = given(35 * unit::mile_per_hour);
+    kit.structures.push_back(canopy);
+    Use use;
+    use.structure = text("CANOPY");
+    use.as = text("foh canopy");
+    use.under = Under::half_full;
+    show.uses.push_back(use);
+    show.setting = given<std::string>("outdoor");
+    forecast(20 * unit::mile_per_hour);
+  }
+  void forecast(Speed gust) {
+    show.forecast.emplace();
+    show.forecast->gust = given(gust);
+  }
+  Findings check() const {
+    const Catalogue catalogue = make_catalogue(kit);
+    Plan plan;
+    int unit = 0;
+    for (int i = 0; i < static_cast<int>(catalogue.units.size()); ++i) {
+      PlanRow row;
+      row.unit = i;
+      row.goes = true;
+      plan.rows.push_back(row);
+    }
+    for (int leg = 0; leg < 4; ++leg)
+      for (int n = 0; n < bags_a_leg; ++n) plan.ballast.push_back({0, leg, {}, unit++, {}});
+    return check_all(catalogue, show, plan);
+  }
+  Finding one(std::string_view rule) const {
+    for (const Finding& f : check().list)
+      if (f.rule == rule && (rule != "lifting" || f.subject == kit.cases.front().code.value + "-1" ||
+                             f.subject == kit.cases.front().code.value))
+        return f;
+    return {};
+  }
+  CanopyDetail canopy() const { return std::get<CanopyDetail>(one("canopy-ballast").detail); }
+};
+
+}  // namespace dunnage::test
