@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: MIT
+#include "document/cover_sheet.h"
+
+#include <algorithm>
+
+#include "document/form.h"
+#include "document/phrase.h"
+#include "document/said.h"
+#include "document/shelf_walk.h"
+
+namespace dunnage {
+namespace {
+
+std::string number_words(const Maybe<int>& number) { return number ? std::to_string(number->value) : std::string(); }
+
+block::Facts show_facts(const Context& context) {
+  const Words& words = context.words;
+  const Show& show = context.show;
+  const House& house = context.catalogue.kit.house;
+  std::vector<std::string> with;
+  for (const Text& word : show.with) with.push_back(word.value);
+  block::Facts facts;
+  add_fact(facts, words("fact.address"), show.site.address);
+  add_fact(facts, words("fact.setting"), joined({show.setting ? show.setting->value : std::string(),
+                                                 show.floor ? show.floor->value : std::string()}, ", "));
+  if (show.after_dark) add_fact(facts, words("fact.after-dark"), words(show.after_dark->value ? "say.yes" : "say.no"));
+  add_fact(facts, words("fact.crew"), number_words(show.crew));
+  add_fact(facts, words("fact.volunteers"), number_words(show.volunteers));
+  add_fact(facts, words("fact.audience"), number_words(show.audience));
+  if (show.hours) add_fact(facts, words("fact.hours"), plain(show.hours->value / unit::hour, 1) + " h");
+  if (show.preparation_days > 0)
+    add_fact(facts, words("fact.preparation-days"), std::to_string(show.preparation_days));
+  if (show.travel_days > 0) add_fact(facts, words("fact.travel-days"), std::to_string(show.travel_days));
+  if (show.console)
+    add_fact(facts, words("fact.console"), what_words(context.catalogue, show.console->value, words.language));
+  add_fact(facts, words("fact.with"), joined(with, ", "));
+  add_fact(facts, words("fact.kit"), joined({house.name.value, house.phone.value}, ", "));
+  return facts;
+}
+
+std::vector<std::string> short_lines(const Context& context) {
+  const Words& words = context.words;
+  std::vector<std::string> lines;
+  for (const Shortage& shortage : context.plan.shortages) {
+    std::string line = words.say("cover.short-line",
+                                 {{"what", what_words(context.catalogue, shortage.what, words.language)},
+                                  {"wanted", std::to_string(shortage.wanted)},
+                                  {"missing", std::to_string(shortage.missing)}});
+    if (!shortage.because.empty()) line += words.say("say.for", {{"because", shortage.because}});
+    if (!shortage.nearest.empty())
+      line += words.say("cover.nearest", {{"what", what_words(context.catalogue, shortage.nearest, words.language)}});
+    lines.push_back(std::move(line));
+  }
+  return lines;
+}
+
+/// Everything that a reader must see first.
+void add_notices(const Context& context, Section& section) {
+  const Words& words = context.words;
+  const std::size_t before = section.blocks.size();
+  add_notice(section, "over", words("notice.over"), said_lines(context.findings, Outcome::over));
+  add_notice(section, "short", words("notice.short"), short_lines(context));
+  add_notice(section, "unchecked", words("notice.unchecked"), said_lines(context.findings, Outcome::not_checked));
+  add_notice(section, "override", words("notice.override"), context.plan.remarks);
+  if (section.blocks.size() == before) add(section, "clear", block::Paragraph{words("cover.clear")});
+}
+
+Row total_row(const Context& context, const std::string& who, const std::vector<const PlanRow*>& rows) {
+  return {{text_cell(who), text_cell(std::to_string(rows.size())),
+           text_cell(sum_of(rows, context.units).text(context.words))}};
+}
+
+block::Table totals(const Context& context) {
+  const Words& words = context.words;
+  block::Table table =
+      make_table(words, {{"who", "cover.who"}, {"pieces", "pull.pieces"}, {"mass", "unit.mass"}});
+  const std::vector<const PlanRow*> rows = rows_to_pull(context);
+  if (!context.show.teams.empty()) {
+    Group group{words("cover.by-team"), {}};
+    for (const Walk& walk : walks(context)) group.rows.push_back(total_row(context, walk.team, walk.rows));
+    table.groups.push_back(std::move(group));
+  }
+  Group by_vehicle{words("cover.by-vehicle"), {}};
+  for (const VehicleLoad& load : vehicle_loads(context))
+    by_vehicle.rows.push_back(total_row(context, load.says, load.rows));
+  table.groups.push_back(std::move(by_vehicle));
+  set_total(table, {{"who", words("cover.all")},
+                    {"pieces", std::to_string(rows.size())},
+                    {"mass", sum_of(rows, context.units).text(words)}});
+  return table;
+}
+
+std::vector<std::string> skipped_lines(const Context& context) {
+  std::vector<std::string> lines;
+  for (const Skipped& skipped : context.skipped) lines.push_back(skipped.document + ": " + skipped.reason);
+  return lines;
+}
+
+std::vector<std::string> site_lines(const Context& context) {
+  const Words& words = context.words;
+  std::vector<std::string> lines;
+  for (const SiteHas& has : context.show.site.has) {
+    std::string line = words.say("thing.count", {{"n", std::to_string(has.count)},
+                                                 {"name", what_words(context.catalogue, has.what.value, words.language)}});
+    if (!has.from.empty()) line += words.say("cover.from", {{"from", has.from}});
+    lines.push_back(std::move(line));
+  }
+  return lines;
+}
+
+std::vector<std::string> want_lines(const Context& context) {
+  const Words& words = context.words;
+  std::vector<std::string> lines;
+  for (const Want& want : context.show.wants) {
+    std::string line = words.say("thing.count", {{"n", std::to_string(want.count)},
+                                                 {"name", what_words(context.catalogue, want.what.value, words.language)}});
+    if (want.length) line += ", " + print(want.length->value, context.units, Rounding::up).text();
+    if (!want.because.empty()) line += words.say("say.for", {{"because", want.because}});
+    lines.push_back(std::move(line));
+  }
+  return lines;
+}
+
+/// "CODE  Name" of the rows that `picks`, in order of the walk.
+template <class Picks>
+std::vector<std::string> unit_lines(const Context& context, Picks picks) {
+  std::vector<std::string> lines;
+  for (const PlanRow* row : rows_to_pull(context))
+    if (picks(*row))
+      lines.push_back(joined({code_of(context.catalogue, *row),
+                              name_in(context.catalogue.case_at(row->unit), context.words.language)}, "  "));
+  return lines;
+}
+
+std::string override_line(const Words& words, const std::string& key, const Override& typed) {
+  const std::string code = typed.count > 0 ? words.say("thing.count", {{"n", std::to_string(typed.count)},
+                                                                       {"name", typed.code.value}})
+                                           : typed.code.value;
+  return words.say(key, {{"what", code}, {"because", typed.because}});
+}
+
+std::vector<std::string> change_lines(const Context& context) {
+  std::vector<std::string> lines;
+  for (const Override& typed : context.show.bring)
+    lines.push_back(override_line(context.words, "cover.bring", typed));
+  for (const Override& typed : context.show.leave)
+    lines.push_back(override_line(context.words, "cover.leave", typed));
+  return lines;
+}
+
+std::vector<std::string> out_lines(const Catalogue& catalogue) {
+  std::vector<std::string> lines;
+  for (const CaseUnit& unit : catalogue.units)
+    if (unit.out_of_service) lines.push_back(unit.code + ": " + unit.out_of_service->value);
+  return lines;
+}
+
+/// Which masses are estimates, and which are not known; empty where all were weighed.
+std::string estimate_words(const Context& context) {
+  std::vector<std::string> estimated, unknown;
+  for (const PlanRow* row : rows_to_pull(context)) {
+    if (!row->mass_known) unknown.push_back(code_of(context.catalogue, *row));
+    else if (row->estimated) estimated.push_back(code_of(context.catalogue, *row));
+  }
+  const auto told = [&](const char* key, const std::vector<std::string>& codes) {
+    return codes.empty() ? std::string() : context.words.say(key, {{"codes", joined(codes, ", ")}});
+  };
+  return joined({told("cover.unknown", unknown), told("cover.estimated", estimated)}, "\n");
+}
+
+std::vector<std::string> not_applying(const Context& context) {
+  std::vector<std::string> lines;
+  for (const Finding& finding : context.findings.list)
+    if (finding.outcome == Outcome::does_not_apply)
+      lines.push_back(joined({finding.rule, said(finding)}, ", ") +
+                      (finding.place.known() ? " (" + finding.place.words() + ")" : std::string()));
+  return lines;
+}
+
+/// How good the choice of cases for the show's demands is known to be.
+std::string proof_words(const Context& context) {
+  const CoverReport& cover = context.plan.cover;
+  if (cover.mass <= Mass()) return context.words("cover.nothing-chosen");
+  const std::string mass = print(cover.mass, context.units, Rounding::up).text();
+  if (cover.proved) return context.words.say("cover.proved", {{"mass", mass}});
+  return context.words.say(
+      "cover.not-proved",
+      {{"mass", mass}, {"heavier", print(cover.mass - cover.bound, context.units, Rounding::up).text()}});
+}
+
+}  // namespace
+
+Made cover(const Context& context) {
+  const Words& words = context.words;
+  Document document = begin_document(context, "cover", "cover.title");
+  Section section;
+  add_facts(section, "facts", show_facts(context));
+  add_notices(context, section);
+  add(section, "totals", totals(context));
+  add_listing(section, "packet", words("cover.packet"), context.made);
+  add_listing(section, "skipped", words("cover.skipped"), skipped_lines(context));
+  add_listing(section, "site", words("cover.site"), site_lines(context));
+  add_listing(section, "wants", words("cover.wants"), want_lines(context));
+  if (!context.show.teams.empty())
+    add_listing(section, "no-team", words("cover.no-team"),
+                unit_lines(context, [](const PlanRow& row) { return row.team.empty(); }));
+  add_listing(section, "changes", words("cover.changes"), change_lines(context));
+  add_listing(section, "out", words("cover.out"), out_lines(context.catalogue));
+  const std::string estimates = estimate_words(context);
+  if (!estimates.empty()) add(section, "estimates", block::Paragraph{estimates});
+  add_listing(section, "not-applying", words("cover.not-applying"), not_applying(context));
+  add(section, "proof", block::Paragraph{proof_words(context)});
+  add(section, "decide", block::Paragraph{who_decides(context)});
+  document.sections.push_back(std::move(section));
+  return document;
+}
+
+}  // namespace dunnage

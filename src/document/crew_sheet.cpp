@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: MIT
+#include "document/crew_sheet.h"
+
+#include <algorithm>
+#include <array>
+
+#include "document/form.h"
+#include "document/phrase.h"
+#include "document/said.h"
+
+namespace dunnage {
+namespace {
+
+/// At most four lines that are read when someone is hurt.
+std::vector<std::string> danger_lines(const Context& context) {
+  const Words& words = context.words;
+  const Site& site = context.show.site;
+  std::vector<std::string> lines;
+  if (!site.emergency_address.empty())
+    lines.push_back(words.say("crew.emergency-address", {{"address", site.emergency_address}}));
+  if (!site.hospital.empty()) lines.push_back(words.say("crew.hospital", {{"hospital", site.hospital}}));
+  if (!site.radio_channel.empty()) lines.push_back(words.say("crew.radio", {{"channel", site.radio_channel}}));
+  lines.push_back(who_decides(context));
+  return lines;
+}
+
+block::Table times_table(const Context& context) {
+  block::Table table = make_table(context.words, {{"at", "crew.at"}, {"what", "crew.what"}});
+  Group group;
+  for (const ClockTime& time : context.show.times)
+    group.rows.push_back({{text_cell(time.at), text_cell(time.what.value)}});
+  table.groups.push_back(std::move(group));
+  return table;
+}
+
+block::Table contacts_table(const Context& context) {
+  block::Table table =
+      make_table(context.words, {{"role", "crew.role"}, {"name", "crew.name"}, {"phone", "crew.phone"}});
+  Group group;
+  for (const Contact& contact : context.show.site.contacts)
+    group.rows.push_back(
+        {{text_cell(contact.role.value), text_cell(contact.name.value), text_cell(contact.phone.value)}});
+  const House& house = context.catalogue.kit.house;
+  group.rows.push_back(
+      {{text_cell(context.words("crew.kit-owner")), text_cell(house.name.value), text_cell(house.phone.value)}});
+  table.groups.push_back(std::move(group));
+  return table;
+}
+
+block::Facts site_facts(const Context& context) {
+  const Words& words = context.words;
+  const Site& site = context.show.site;
+  block::Facts facts;
+  add_fact(facts, words("fact.address"), site.address);
+  add_fact(facts, words("fact.gate"), site.gate);
+  add_fact(facts, words("fact.curfew"), site.curfew);
+  if (site.altitude)
+    add_fact(facts, words("fact.altitude"), print(site.altitude->value, context.units, Rounding::nearest).text());
+  if (!context.show.forecast) return facts;
+  const Forecast& forecast = *context.show.forecast;
+  if (forecast.temperature)
+    add_fact(facts, words("fact.temperature"),
+             print(forecast.temperature->value, context.units, Rounding::nearest).text());
+  if (forecast.humidity) add_fact(facts, words("fact.humidity"), plain(forecast.humidity->value, 0) + " %");
+  if (forecast.rain) add_fact(facts, words("fact.rain"), plain(forecast.rain->value, 0) + " %");
+  add_fact(facts, words("fact.forecast"), joined({forecast.issued_by, forecast.issued_at}, ", "));
+  return facts;
+}
+
+std::vector<std::string> place_lines(const Context& context) {
+  std::vector<std::string> lines;
+  for (const ShowPlace& place : context.show.places)
+    lines.push_back(joined({place.code.value, place.name}, "  "));
+  return lines;
+}
+
+/// What the checks say of water, heat and cold.
+std::vector<std::string> water_lines(const Context& context) {
+  static constexpr std::array<std::string_view, 3> rules = {"water", "heat", "cold"};
+  std::vector<std::string> lines;
+  for (const Finding& finding : context.findings.list)
+    if (finding.outcome != Outcome::does_not_apply &&
+        std::find(rules.begin(), rules.end(), finding.rule) != rules.end())
+      lines.push_back(said(finding));
+  return lines;
+}
+
+std::vector<std::string> permit_lines(const Show& show) {
+  std::vector<std::string> lines;
+  for (const Text& permit : show.site.permits) lines.push_back(permit.value);
+  return lines;
+}
+
+}  // namespace
+
+Made crew_sheet(const Context& context) {
+  const Words& words = context.words;
+  const Site& site = context.show.site;
+  Document document = begin_document(context, "crew-sheet", "crew.title");
+  if (context.show.times.empty() && site.contacts.empty() && site.address.empty() && site.emergency_address.empty())
+    return Skipped{document.title, words("skip.no-site")};
+  Section section;
+  add_notice(section, "danger", words("crew.danger"), danger_lines(context));
+  if (!context.show.times.empty()) {
+    add(section, "times-head", block::Heading{words("crew.times")});
+    add(section, "times", times_table(context));
+  }
+  add(section, "contacts-head", block::Heading{words("crew.contacts")});
+  add(section, "contacts", contacts_table(context));
+  add_facts(section, "site", site_facts(context));
+  add_listing(section, "places", words("crew.places"), place_lines(context));
+  add_listing(section, "water", words("crew.water"), water_lines(context));
+  add_listing(section, "permits", words("crew.permits"), permit_lines(context.show));
+  document.sections.push_back(std::move(section));
+  return document;
+}
+
+}  // namespace dunnage

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: MIT
+#include "document/form.h"
+
+#include <algorithm>
+#include <cassert>
+
+#include "document/phrase.h"
+
+namespace dunnage {
+
+Document begin_document(const Context& context, const std::string& name, const std::string& title) {
+  const Words& words = context.words;
+  Document document;
+  document.name = name;
+  document.title = words(title);
+  document.show = context.show.title.value;
+  document.date = context.show.date ? date_words(words, context.show.date->value) : words("page.no-date");
+  document.revision = words.say("page.revision", {{"revision", context.revision}});
+  document.page_words = words("page.of");
+  document.continued = words("page.continued");
+  document.more = words("page.more");
+  document.language = words.language;
+  return document;
+}
+
+block::Table make_table(const Words& words, std::initializer_list<std::pair<const char*, const char*>> columns) {
+  block::Table table;
+  for (const auto& [id, head] : columns) {
+    table.columns.emplace_back(id);
+    table.heads[id] = *head ? words(head) : std::string();
+  }
+  return table;
+}
+
+void drop_empty_columns(block::Table& table, std::initializer_list<std::string_view> ids) {
+  for (const std::string_view id : ids) {
+    const auto column = std::find(table.columns.begin(), table.columns.end(), id);
+    assert(column != table.columns.end() && "the table has this column");
+    const auto at = column - table.columns.begin();
+    bool said = false;
+    for (const Group& group : table.groups)
+      for (const Row& row : group.rows) said = said || !row.cells[static_cast<std::size_t>(at)].text.empty();
+    if (said) continue;
+    table.heads.erase(std::string(id));
+    table.columns.erase(column);
+    for (Group& group : table.groups)
+      for (Row& row : group.rows) row.cells.erase(row.cells.begin() + at);
+    if (!table.total.empty()) table.total.erase(table.total.begin() + at);
+  }
+}
+
+void set_total(block::Table& table, std::initializer_list<std::pair<std::string_view, std::string>> texts) {
+  table.total.assign(table.columns.size(), Cell{});
+  for (const auto& [id, text] : texts) {
+    const auto column = std::find(table.columns.begin(), table.columns.end(), id);
+    assert(column != table.columns.end() && "the table has this column");
+    table.total[static_cast<std::size_t>(column - table.columns.begin())] = strong_cell(text);
+  }
+}
+
+void add(Section& section, std::string id, BlockContent content) {
+  section.blocks.push_back({std::move(id), std::move(content)});
+}
+
+void add_fact(block::Facts& facts, std::string label, std::string value) {
+  if (!value.empty()) facts.facts.push_back({std::move(label), std::move(value)});
+}
+
+void add_facts(Section& section, std::string id, block::Facts facts) {
+  if (!facts.facts.empty()) add(section, std::move(id), std::move(facts));
+}
+
+void add_listing(Section& section, const std::string& id, const std::string& heading, std::vector<std::string> lines) {
+  if (lines.empty()) return;
+  add(section, id + "-head", block::Heading{heading});
+  add(section, id, block::Listing{std::move(lines)});
+}
+
+void add_notice(Section& section, const std::string& id, const std::string& word, std::vector<std::string> lines) {
+  if (!lines.empty()) add(section, id, block::Notice{word, std::move(lines)});
+}
+
+}  // namespace dunnage

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+// Findings as lines of a sheet. Their sentences come from the checks and are printed as they are.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "document/context.h"
+
+namespace dunnage {
+
+/// "SUBJECT: sentence"; the sentence alone where it begins with the subject.
+std::string said(const Finding& finding);
+/// One line a sentence, subjects that share it together: "A, B, C: the mass is not given". In the findings' order.
+std::vector<std::string> said_lines(const Findings& findings, Outcome outcome);
+/// The first `most` lines, then one that counts the rest ("+ 4 more on the cover").
+std::vector<std::string> first_lines(std::vector<std::string> lines, std::size_t most, const Words& words);
+/// Findings of the lifting rule, the worst first: over, then what only the house's aid moves, then by measured over
+/// limit; what was not checked last, since the notices name it.
+std::vector<const Finding*> worst_lifts(const Findings& findings);
+/// Who may stop the show, or that nobody is named: the figures decide nothing.
+std::string who_decides(const Context& context);
+
+}  // namespace dunnage

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: MIT
+// The stops of the safety walk and their lines: the fixed ones that the show's facts call for, and those that the
+// checks give.
+#pragma once
+
+#include <vector>
+
+#include "document/context.h"
+
+namespace dunnage {
+
+/// Columns item, state, ok, not. A stop without a line is left out. A fact that the show does not state keeps its
+/// lines: what is unknown is walked.
+block::Table walk_table(const Context& context);
+
+/// How a structure in use stands: "at FOH; walls N; half full under the roof; carries 1 x SPK-TOP at 8 ft".
+std::string use_words(const Context& context, const Use& use);
+
+/// Findings that the walk prints beside its lines.
+std::vector<const Finding*> findings_on_walk(const Context& context);
+
+}  // namespace dunnage
