@@ -56,6 +56,12 @@ std::string count_of(std::size_t n, const char* what) {
 
 }  // namespace
 
+std::string listed(const std::vector<std::string>& words) {
+  std::string out;
+  for (const std::string& word : words) out += (out.empty() ? "" : ", ") + word;
+  return out;
+}
+
 void Diagnostics::add(Diagnostic d) {
   if (d.severity == Severity::error) ++errors_;
   all_.push_back(std::move(d));

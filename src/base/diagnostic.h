@@ -44,6 +44,9 @@ class Diagnostics {
 /// What was typed, as messages show it: in double quotes.
 inline std::string in_quotes(std::string_view typed) { return "\"" + std::string(typed) + "\""; }
 
+/// "a, b, c".
+std::string listed(const std::vector<std::string>& words);
+
 /// `file:line:column: error: cause`, the line, a caret, `hint: remedy`. Ends with a line end.
 /// Long lines are shown around the caret only.
 std::string render(const Diagnostic& diagnostic);

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <system_error>
 
+#include "base/diagnostic.h"
 #include "base/nearest.h"
 #include "base/unit.h"
 
@@ -66,7 +67,7 @@ constexpr Spoken spoken[] = {
 };
 
 QuantityProblem unknown_unit(std::string_view typed, Measure measure) {
-  const std::string quoted = "\"" + std::string(typed) + "\"";
+  const std::string quoted = in_quotes(typed);
   for (const UnitName& unit : unit_names())
     if (unit.symbol == typed)
       return {quoted + " is a unit of " + name(unit.measure) + ", not of " + name(measure),
@@ -76,9 +77,7 @@ QuantityProblem unknown_unit(std::string_view typed, Measure measure) {
     for (const std::string& symbol : symbols(measure))
       if (s.written == typed && s.symbol == symbol) return {cause, "write \"" + symbol + "\""};
   std::string hint = did_you_mean(typed, symbols(measure));
-  if (hint.empty()) {
-    for (const std::string& symbol : symbols(measure)) hint += (hint.empty() ? "known units: " : ", ") + symbol;
-  }
+  if (hint.empty()) hint = "units of " + std::string(name(measure)) + ": " + listed(symbols(measure));
   return {cause, hint};
 }
 

@@ -64,6 +64,7 @@ struct Use {
   Text structure;
   Text as;                          ///< its name at the show
   std::string at_place;             ///< a place's code
+  Place at_place_typed;
   std::vector<Text> walls;
   Under under = Under::not_stated;
   Maybe<std::string> ground;
@@ -87,6 +88,7 @@ struct Input {
   std::optional<Sourced<int>> socket;
   Maybe<Length> cable;              ///< length to its box; absent: not asked
   std::string at_place, note;
+  Place at_place_typed;
   std::optional<Radio> radio;
   Place place;
 };

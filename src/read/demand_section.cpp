@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What the show asks for: [[want]], [[input]], [[mix]], [[run]].
+#include <algorithm>
+
 #include "read/show_sections.h"
 
 namespace dunnage {
@@ -33,7 +35,9 @@ Input read_input(TableReader& section) {
   input.box = section.maybe_text("box");
   input.socket = read_socket(section);
   input.cable = section.quantity<Length>("cable", range::run_length);
-  input.at_place = section.text_or("at").value;
+  const Text at = section.text_or("at");
+  input.at_place = at.value;
+  input.at_place_typed = at.place;
   input.note = section.text_or("note").value;
   section.table("radio", "\"radio\"", [&](TableReader& entry) { input.radio = read_radio(entry); });
   return input;
@@ -78,6 +82,11 @@ Run read_run(TableReader& section) {
   run.length = section.quantity<Length>("length", range::run_length);
   run.count = section.count("count", 1, most, 1);
   section.entries("over", [&](TableReader& entry) { run.over.push_back(read_crossing(entry)); });
+  const bool summed = !run.over.empty() && std::all_of(run.over.begin(), run.over.end(),
+                                                       [](const Crossing& part) { return part.length.has_value(); });
+  if (!section.has("length") && !summed)
+    section.error(section.place(), "[[run]] has no \"length\"",
+                  "add length = \"50 ft\", or a length to every part of \"over\"");
   return run;
 }
 

@@ -71,9 +71,7 @@ void read_values(TableReader& table, const std::string& key, const FactKind& kin
 void unknown_fact(TableReader& table, const Text& key) {
   const std::vector<std::string> known = known_keys();
   std::string hint = did_you_mean(key.value, known);
-  if (hint.empty()) {
-    for (const std::string& one : known) hint += (hint.empty() ? "a rule may ask for: " : ", ") + one;
-  }
+  if (hint.empty()) hint = "a rule may ask for: " + listed(known);
   table.error(key.place, in_quotes(key.value) + " is nothing that a show states", hint);
   table.ignore(key.value);
 }

@@ -30,18 +30,17 @@ void keep_once(std::vector<Thing>& things, Taken& taken, const std::string& what
   std::erase_if(things, [&](const Thing& thing) { return !take(taken, thing.code, what, diagnostics); });
 }
 
-/// A case of several whose unit would bear a code that something else has.
-bool clashes(const Case& box, const Taken& taken, Diagnostics& diagnostics) {
+/// Tells a case of several whose unit would bear a code that something else has.
+void tell_clash(const Case& box, const Taken& taken, Diagnostics& diagnostics) {
   for (int number = 1; box.count > 1 && number <= box.count; ++number) {
     const std::string code = box.code.value + "-" + std::to_string(number);
     const auto at = taken.find(code);
     if (at == taken.end()) continue;
     diagnostics.error(at->second.place, "the code " + in_quotes(code) + " is given twice",
                       "give one of them another code", box.code.place,
-                      "the case " + in_quotes(box.code.value) + " counts " + std::to_string(box.count) + ", and one of them has it");
-    return true;
+                      "one of the " + std::to_string(box.count) + " units of " + in_quotes(box.code.value) + " has it");
+    return;
   }
-  return false;
 }
 
 void keep_units_once(Kit& kit, Diagnostics& diagnostics) {
@@ -62,7 +61,7 @@ void keep_codes_once(Kit& kit, Diagnostics& diagnostics) {
   Taken pieces;
   keep_once(kit.items, pieces, "an item", diagnostics);
   keep_once(kit.cases, pieces, "a case", diagnostics);
-  std::erase_if(kit.cases, [&](const Case& box) { return clashes(box, pieces, diagnostics); });
+  for (const Case& box : kit.cases) tell_clash(box, pieces, diagnostics);
   Taken structures, vehicles;
   keep_once(kit.structures, structures, "a structure", diagnostics);
   keep_once(kit.vehicles, vehicles, "a vehicle", diagnostics);

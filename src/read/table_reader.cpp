@@ -29,12 +29,6 @@ std::string kind_of(const toml::node& node) {
   return "nothing";
 }
 
-std::string listed(const std::vector<std::string>& words) {
-  std::string out;
-  for (const std::string& word : words) out += (out.empty() ? "" : ", ") + word;
-  return out;
-}
-
 bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 
 bool well_formed_code(std::string_view code) {

@@ -68,6 +68,7 @@ void read_use_sections(TableReader& top, Show& show) {
     use.as = section.text("as");
     const Text at = section.text_or("at");
     use.at_place = at.value;
+    use.at_place_typed = at.place;
     use.walls = section.texts("walls");
     use.under = section.word<Under>(
         "under", {{"empty", Under::empty}, {"half full", Under::half_full}, {"full", Under::full}}, Under::not_stated);

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MIT
+// The kit against itself: what cases hold and need, what rules name, what structures are made of.
+#include <algorithm>
+
+#include "read/cross_rooms.h"
+
+namespace dunnage {
+namespace {
+
+/// What is left of something used up, against what full ones hold.
+template <class Q>
+void check_left(const References& refer, const Content& content, const Maybe<Q>& left, const Maybe<Q>& each,
+                const Item& item, const char* example) {
+  if (!left) return;
+  if (!each) {
+    refer.diagnostics().error(left->place, "\"left\" needs to know how much a full one holds",
+                              std::string("add each = \"") + example + "\" to the item " + in_quotes(item.code.value),
+                              item.code.place, "the item");
+    return;
+  }
+  if (left->value > each->value * content.count * (1 + 1e-9))
+    refer.diagnostics().error(left->place, "more is left than " + std::to_string(content.count) + " full ones hold",
+                              "\"left\" is over all of them together", each->place, "a full one holds this");
+}
+
+void check_contents(const References& refer, const Case& box) {
+  for (const Content& content : box.holds) {
+    if (!refer.item(content.item)) continue;
+    const Item& item = *refer.catalogue().item(content.item.value);
+    check_left(refer, content, content.left, item.each, item, "50 m");
+    check_left(refer, content, content.left_volume, item.each_volume, item, "20 l");
+  }
+}
+
+void check_rule_words(const References& refer, const Condition& condition) {
+  std::vector<std::string> house_words;
+  for (const Text& word : refer.catalogue().kit.house.words) house_words.push_back(word.value);
+  for (const auto& value : condition.values) {
+    const auto* text = std::get_if<std::string>(&value);
+    if (!text) continue;
+    const Text typed{*text, condition.place};
+    if (condition.fact == "structure") refer.structure_or_kind(typed);
+    if (condition.fact == "with")
+      refer.one_of(typed, house_words, in_quotes(*text) + " is not one of the house's own words",
+                   "add it to words = [...] in [house]");
+  }
+}
+
+void check_case(const References& refer, const Case& box) {
+  check_contents(refer, box);
+  for (const Need& need : box.needs) refer.word(need.code);
+  for (const Per& per : box.per)
+    if (per.of == "structure") refer.structure_or_kind(per.structure);
+  for (const ConditionTable& table : box.goes.any)
+    for (const Condition& condition : table.all) check_rule_words(refer, condition);
+  if (box.spare_for) refer.word(*box.spare_for);
+  refer.vehicle({box.vehicle, box.vehicle_place});
+}
+
+/// A change must name one unit.
+void check_unit(const References& refer, const UnitChange& change) {
+  const Catalogue& catalogue = refer.catalogue();
+  const Case* box = catalogue.case_of(change.code.value);
+  if (box && box->count > 1) {
+    const std::string code = box->code.value;
+    refer.diagnostics().error(change.code.place, in_quotes(code) + " is " + std::to_string(box->count) + " units",
+                              "name one of them: " + code + "-1 to " + code + "-" + std::to_string(box->count));
+    return;
+  }
+  std::vector<std::string> units;
+  for (const CaseUnit& unit : catalogue.units) units.push_back(unit.code);
+  refer.one_of(change.code, units, "no unit has the code " + in_quotes(change.code.value),
+               "a case of one has its case's code; of several, CODE-1, CODE-2 ...");
+}
+
+}  // namespace
+
+void check_kit(const References& refer, const std::vector<std::string>& documents) {
+  const Kit& kit = refer.catalogue().kit;
+  for (const Item& item : kit.items)
+    if (item.joins && item.joins->value != "itself") refer.item(*item.joins);
+  for (const Case& box : kit.cases) check_case(refer, box);
+  for (const UnitChange& change : kit.changes) check_unit(refer, change);
+  for (const Structure& structure : kit.structures)
+    for (const Part& part : structure.made_of) refer.box(part.code);
+  for (const Vehicle& vehicle : kit.vehicles)
+    if (vehicle.pulled_by) refer.vehicle(*vehicle.pulled_by);
+  if (documents.empty()) return;
+  for (const Text& name : kit.house.packet)
+    refer.one_of(name, documents, "there is no document " + in_quotes(name.value),
+                 "the documents are: " + listed(documents));
+}
+
+}  // namespace dunnage

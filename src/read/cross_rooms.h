@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: MIT
+// The parts of cross_check, one room each.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "read/references.h"
+
+namespace dunnage {
+
+/// What the kit says about itself.
+void check_kit(const References& refer, const std::vector<std::string>& documents);
+/// Codes and words of the show against the kit and against each other.
+void check_show_words(const References& refer, const Show& show);
+/// Facts that the kit's rules ask for: each must be stated by the show.
+void check_facts(const References& refer, const Show& show);
+/// Every unit stands in one place at most; every weight on a leg that is there.
+void check_standing(const References& refer, const Show& show);
+
+}  // namespace dunnage
