@@ -4,11 +4,11 @@
 
 #include <catch2/catch.hpp>
 
+#include "../shell.h"
 #include "base/error.h"
 #include "base/utf8.h"
 #include "export/pdf_file.h"
 #include "read/faces_file.h"
-#include "shell.h"
 
 using namespace dunnage;
 

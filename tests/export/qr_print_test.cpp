@@ -2,9 +2,9 @@
 // QR codes as printed: two readers read the rasters of label printers to the exact text.
 #include <catch2/catch.hpp>
 
+#include "../shell.h"
 #include "export/pdf_file.h"
 #include "read/faces_file.h"
-#include "shell.h"
 #include "symbol/qr.h"
 
 using namespace dunnage;
