@@ -16,7 +16,7 @@ namespace {
 using unit::paper_in;
 using unit::paper_mm;
 
-constexpr Paper least_picture = 5 * paper_mm;
+constexpr Paper least_picture = 4.5 * paper_mm;
 constexpr int least_side = 21;  ///< modules of the smallest code (ISO/IEC 18004)
 
 /// How far into the room something of that width begins.
@@ -44,6 +44,20 @@ std::optional<QrFit> code_of(const block::Qr& qr, char correction, int max_side)
   return qr_fit(qr.text, qr.more, correction, max_side, 0);
 }
 
+/// The words of marks, each in its cell.
+std::vector<Lines> mark_words(Setting& setting, const TypeStyle& style, const block::Marks& marks, Paper cell) {
+  std::vector<Lines> lines;
+  for (const std::string& word : marks.words)
+    lines.push_back(fit_words(setting, style, word, cell - 1 * paper_mm));
+  return lines;
+}
+
+Paper tallest(const std::vector<Lines>& all) {
+  Paper height;
+  for (const Lines& lines : all) height = std::max(height, lines.height());
+  return height;
+}
+
 struct Pictogram {
   Figure figure;
   std::string word;
@@ -51,9 +65,12 @@ struct Pictogram {
 
 void put_pictogram(Setting& setting, const BlockSpec& spec, const Pictogram& pictogram, const Box& box,
                    std::vector<Ink>& ink) {
-  const Paper tall = spec.line_height > Paper{} ? std::min(spec.line_height, box.h) : box.h;
-  const Paper wide = tall * pictogram.figure.width;
   const Paper gap = 2 * paper_mm;
+  const Paper least_words = std::max(spec.type.floor, spec.type.size * 0.75) *
+                            (widest_word_ems(setting.faces, setting.face(spec.type.face), pictogram.word) + 0.01);
+  Paper tall = spec.line_height > Paper{} ? std::min(spec.line_height, box.h) : box.h;
+  tall = std::clamp((box.w - gap - least_words) / pictogram.figure.width, std::min(least_picture, tall), tall);
+  const Paper wide = tall * pictogram.figure.width;
   put_figure(ink, pictogram.figure, {box.x, box.y + (box.h - tall) / 2}, tall);
   const Paper room = box.w - wide - gap;
   if (room < least_picture) {
@@ -107,22 +124,25 @@ void put_marks(Setting& setting, const BlockSpec& spec, const block::Marks& mark
   if (count == 0) return;
   const std::size_t across = spec.across > 1 ? static_cast<std::size_t>(spec.across) : count;
   const std::size_t rows = (count + across - 1) / across;
-  const Paper cell = box.w / static_cast<double>(across), row = box.h / static_cast<double>(rows);
+  const Paper row = box.h / static_cast<double>(rows);
+  const Paper cell = std::min(box.w / static_cast<double>(across), row * 1.5);  // few marks stand close together
+  const Paper left = box.x + offset(spec.type.align, box.w, cell * static_cast<double>(across));
   TypeStyle words = spec.type;
   words.align = Align::centre;
-  std::vector<Lines> lines;
-  Paper words_high;
-  for (const std::string& word : marks.words) {
-    lines.push_back(fit_words(setting, words, word, cell - 1 * paper_mm));
-    words_high = std::max(words_high, lines.back().height());
+  std::vector<Lines> lines = mark_words(setting, words, marks, cell);
+  if (std::min(row - tallest(lines), cell) < least_picture) {  // the words give way before the pictures do
+    words.size = words.floor;
+    words.leading = {};
+    lines = mark_words(setting, words, marks, cell);
   }
-  const Paper tall = std::min(row - words_high, cell - 1 * paper_mm);
+  const Paper tall = std::min(row - tallest(lines), cell - 1 * paper_mm);
   if (tall < least_picture) {
-    setting.problem({}, "the marks have no room: " + plain(box.h / paper_mm, 1) + " mm high");
+    setting.problem({}, std::to_string(count) + " marks with their words have no room in " +
+                            plain(box.w / paper_mm, 1) + " x " + plain(box.h / paper_mm, 1) + " mm");
     return;
   }
   for (std::size_t i = 0; i < count; ++i) {
-    const Paper x = box.x + cell * static_cast<double>(i % across);
+    const Paper x = left + cell * static_cast<double>(i % across);
     const Paper y = box.y + row * static_cast<double>(i / across);
     const Figure picture = figure(sign_of(marks.marks[i]));
     put_figure(ink, picture, {x + offset(Align::centre, cell, tall * picture.width), y}, tall);

@@ -17,6 +17,7 @@ using unit::point;
 constexpr Paper row_rule = 0.25 * point, head_rule = 0.5 * point, heavy_rule = 1 * point;
 constexpr Paper box_stroke = 0.8 * point, write_rule = 0.5 * point;
 constexpr Paper row_pad = 0.6 * paper_mm;      ///< above and below the words of a row
+constexpr Paper hair = 0.2 * paper_mm;         ///< between the heads of two columns, at least
 constexpr Paper write_rise = 1.6 * paper_mm;   ///< of the line to write on, above the row's rule
 
 class TableSetter {
@@ -54,7 +55,7 @@ class TableSetter {
     std::vector<Lines> heads;
     Strip strip;
     for (const Column& column : columns) {
-      heads.push_back(fit_words(setting, spec.head, column.head, column.text_width));
+      heads.push_back(fit_words(setting, spec.head, column.head, head_room(column).second));
       strip.height = std::max(strip.height, heads.back().height());
     }
     strip.height += row_pad;
@@ -62,12 +63,23 @@ class TableSetter {
       TypeStyle style = spec.head;
       style.align = columns[i].spec->type.align;
       const Paper y = strip.height - row_pad - heads[i].height();
-      if (!columns[i].head.empty())
-        put_lines(setting, strip.ink, heads[i], style, {columns[i].text_x, y}, columns[i].text_width);
+      const auto [x, room] = head_room(columns[i]);
+      if (!columns[i].head.empty()) put_lines(setting, strip.ink, heads[i], style, {x, y}, room);
     }
     rule(strip, strip.height - head_rule / 2, head_rule);
     strip.keep_next = true;
     return strip;
+  }
+
+  /// A head may use the white beside its column's text, on the side where it does not begin.
+  static std::pair<Paper, Paper> head_room(const Column& column) {
+    const Paper left = column.x + hair, right = column.x + column.width - hair;
+    switch (column.spec->type.align) {
+      case Align::left: return {column.text_x, right - column.text_x};
+      case Align::right: return {left, column.text_x + column.text_width - left};
+      case Align::centre: break;
+    }
+    return {left, right - left};
   }
 
   Strip title_strip(const std::string& title) {
