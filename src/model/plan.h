@@ -38,7 +38,8 @@ struct Demand {
   std::string what;                 ///< a serves word, item or case code
   int count = 0;
   Maybe<Length> length;             ///< each must reach this far
-  std::string because;              ///< "input 4 (voice)"
+  std::string because;              ///< who asks: "input 4 (Ana, voice)"
+  std::string reason;               ///< as typed with a want; may be empty
   Place place;
   int from_site = 0;                ///< lowered by what the site has
   int covered = 0;

@@ -138,7 +138,8 @@ std::string words(const Per& per) {
   if (per.every_is_length)
     return fmt::format("{} for every {} m ({} ft) of {}", per.send, plain(per.every, 2), plain(per.every / 0.3048, 1), of);
   if (per.every == 1) return fmt::format("{} for each {}", per.send, of);
-  return fmt::format("{} for every {} {}", per.send, plain(per.every, 2), of);
+  const bool plural = per.of != "crew" && per.of != "audience" && per.of != "volunteers";
+  return fmt::format("{} for every {} {}{}", per.send, plain(per.every, 2), of, plural ? (per.of == "mix" ? "es" : "s") : "");
 }
 
 std::optional<Length> length_of(const Run& run) {

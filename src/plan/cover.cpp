@@ -5,6 +5,7 @@
 #include <cmath>
 #include <map>
 #include <set>
+#include <utility>
 
 #include "plan/solver.h"
 
@@ -13,7 +14,7 @@ namespace dunnage {
 namespace {
 
 constexpr long nodes_for_mass = 200'000;
-constexpr long nodes_for_ties = 5'000;
+constexpr long nodes_for_ties = 1'000;
 constexpr double none = IntegerModel::no_limit;
 
 /// Units of one case that weigh the same are one column.
@@ -119,20 +120,21 @@ int add_missing(Build& b, double most) {
 }
 
 /// Pieces of an item, and whole units of a case, that units going anyway supply.
-int pieces_going(const Draft& draft, int item) {
-  const std::string& code = draft.catalogue.kit.items[static_cast<std::size_t>(item)].code.value;
+int pieces_going(const Build& b, int item) {
+  const auto at = b.holders.find(item);
   int sum = 0;
-  for (const PlanRow& row : draft.rows) {
-    if (!row.goes || row.spare) continue;
-    for (const Content& content : draft.catalogue.case_at(row.unit).holds)
-      if (content.item.value == code) sum += content.count;
+  if (at == b.holders.end()) return sum;
+  for (const auto& [k, count] : at->second) {
+    const auto [first, last] = b.draft.catalogue.units_of[static_cast<std::size_t>(k)];
+    for (int u = first; u < last; ++u)
+      if (b.draft.goes(u) && !b.draft.spare(u)) sum += count;
   }
   return sum;
 }
 int free_units(const Draft& draft, int case_index) {
   const auto [first, last] = draft.catalogue.units_of[static_cast<std::size_t>(case_index)];
   int sum = 0;
-  for (int u = first; u < last; ++u) sum += draft.goes(u) && !draft.taken(u) && !draft.spare(u);
+  for (int u = first; u < last; ++u) sum += draft.goes(u) && draft.may_serve(u) && !draft.spare(u);
   return sum;
 }
 
@@ -169,7 +171,7 @@ void item_rows(Build& b) {
         rows[item].terms.emplace_back(b.option_columns[g][o], count);
   for (auto& [item, row] : rows) {
     row.low = -none;
-    row.high = pieces_going(b.draft, item);
+    row.high = pieces_going(b, item);
     for (const auto& [k, count] : b.holders[item])
       for (const std::size_t i : b.by_case[k]) row.terms.emplace_back(b.candidates[i].column, -count);
     b.model.rows.push_back(std::move(row));
@@ -284,19 +286,16 @@ double grams_of(const Build& b, std::size_t i) { return static_cast<double>(b.ca
 double one(const Build&, std::size_t) { return 1; }
 double rank_of(const Build&, std::size_t i) { return static_cast<double>(i + 1); }
 
-/// First nothing missing; where that cannot be, as little as possible.
-void forbid_missing(Build& b, Ladder& ladder) {
+/// The first step with nothing missing; where that cannot be, with as little missing as possible.
+IntegerSolution first_step(Build& b, Ladder& ladder, const Costs& cost) {
   std::vector<double> uppers;
-  for (const int column : b.missing_columns) {
-    auto& upper = b.model.columns[static_cast<std::size_t>(column)].upper;
-    uppers.push_back(upper);
-    upper = 0;
-  }
-  IntegerModel trial = b.model;
-  if (solve(trial, nodes_for_ties).feasible) return;
+  for (const int column : b.missing_columns) uppers.push_back(std::exchange(b.model.columns[static_cast<std::size_t>(column)].upper, 0.0));
+  const IntegerSolution complete = ladder.step(cost, nodes_for_mass);
+  if (complete.feasible) return complete;
   for (std::size_t i = 0; i < uppers.size(); ++i)
     b.model.columns[static_cast<std::size_t>(b.missing_columns[i])].upper = uppers[i];
   ladder.step(missing_costs(b), nodes_for_mass);
+  return ladder.step(cost, nodes_for_mass);
 }
 
 void take_answer(Build& b, const IntegerSolution& answer) {
@@ -330,10 +329,9 @@ Cover find_cover(const Draft& draft) {
   case_rows(b);
   once_rows(b);
   Ladder ladder(b.model);
-  forbid_missing(b, ladder);
   const bool units_first = draft.catalogue.kit.house.lightest == "units";
   const Costs mass = costs(b, grams_of), units = costs(b, one);
-  const IntegerSolution main = ladder.step(units_first ? units : mass, nodes_for_mass);
+  const IntegerSolution main = first_step(b, ladder, units_first ? units : mass);
   b.cover.report.proved = main.proved;
   const double main_bound = main.bound;
   if (main.feasible) {

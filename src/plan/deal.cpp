@@ -46,7 +46,7 @@ class Pool {
     const Catalogue& c = draft_.catalogue;
     for (const Content& content : c.case_at(unit).holds)
       if (const int i = c.item_index(content.item.value); i >= 0) items_[i].emplace_back(unit, content.count);
-    if (!draft_.taken(unit)) cases_[c.units[static_cast<std::size_t>(unit)].case_index].push_back(unit);
+    if (draft_.may_serve(unit)) cases_[c.units[static_cast<std::size_t>(unit)].case_index].push_back(unit);
   }
   const Draft& draft_;
   std::map<int, std::vector<std::pair<int, int>>> items_;
@@ -103,6 +103,13 @@ std::string nearest_owned(const Draft& draft, const DemandGroup& group) {
   return cases.empty() ? "nothing owned serves it" : "all that is owned goes already";
 }
 
+/// "input 4 (Ana, voice) asks for vocal-dynamic", "the show asks for table: for the desk".
+std::string asking(const Demand& demand) {
+  std::string out = demand.because + " asks for " + demand.what;
+  if (!demand.reason.empty()) out += ": " + demand.reason;
+  return out;
+}
+
 void note_short(Draft& draft, const DemandGroup& group, const Demand& demand) {
   const int missing = demand.count - demand.from_site - demand.covered;
   if (missing <= 0) return;
@@ -111,7 +118,7 @@ void note_short(Draft& draft, const DemandGroup& group, const Demand& demand) {
   s.length = demand.length;
   s.wanted = demand.count;
   s.missing = missing;
-  s.because = demand.because;
+  s.because = asking(demand);
   s.place = demand.place;
   s.nearest = nearest_owned(draft, group);
   draft.shortages.push_back(std::move(s));
@@ -136,7 +143,7 @@ void deal(Draft& draft, const Cover& cover) {
     note_short(draft, group, demand);
     for (const Demand::By& by : demand.by) {
       const bool covers = std::binary_search(cover.units.begin(), cover.units.end(), by.unit);
-      if (covers) draft.send(by.unit, {Why::demand, demand.because + " asks for " + demand.what, demand.place});
+      if (covers) draft.send(by.unit, {Why::demand, asking(demand), demand.place});
     }
   }
 }

@@ -82,8 +82,10 @@ std::vector<Demand> demands_of(const Catalogue& catalogue, const Show& show) {
   ask_inputs(g, show);
   ask_mixes(g, show);
   ask_runs(g, show);
-  for (const Want& want : show.wants)
-    g.ask(want.what.value, want.count, want.because.empty() ? "it was asked for" : want.because, want.place, want.length);
+  for (const Want& want : show.wants) {
+    g.ask(want.what.value, want.count, "the show", want.place, want.length);
+    g.out.back().reason = want.because;
+  }
   deal_site(catalogue, show, g.out);
   return std::move(g.out);
 }

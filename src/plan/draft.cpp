@@ -18,7 +18,7 @@ void add_once(std::vector<Reason>& list, Reason reason) {
 }  // namespace
 
 Draft::Draft(const Catalogue& c, const Show& s)
-    : catalogue(c), show(s), rows(c.units.size()), taken_(c.units.size(), false) {
+    : catalogue(c), show(s), rows(c.units.size()), taken_(c.units.size(), false), carried_(c.units.size(), false) {
   for (std::size_t u = 0; u < rows.size(); ++u) {
     rows[u].unit = static_cast<int>(u);
     const auto& out = c.units[u].out_of_service;
@@ -39,6 +39,11 @@ Draft::Draft(const Catalogue& c, const Show& s)
 }
 
 bool Draft::available(int unit) const { return rows[static_cast<std::size_t>(unit)].stays.empty(); }
+
+bool Draft::left_by_show(int unit) const {
+  const auto& stays = rows[static_cast<std::size_t>(unit)].stays;
+  return !stays.empty() && stays.front().why == Why::bring;
+}
 
 void Draft::send(int unit, Reason reason) {
   send_for_cover(unit);

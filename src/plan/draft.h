@@ -19,9 +19,14 @@ class Draft {
 
   /// True when the unit may go: neither out of service nor left at home.
   bool available(int unit) const;
+  /// True when the show leaves it at home on purpose.
+  bool left_by_show(int unit) const;
   bool goes(int unit) const { return rows[static_cast<std::size_t>(unit)].goes; }
   /// True when a structure, ballast, or another unit has the unit for itself.
   bool taken(int unit) const { return taken_[static_cast<std::size_t>(unit)]; }
+  /// True unless it is spoken for; what a structure carries may still serve, as a loudspeaker on a tower does.
+  bool may_serve(int unit) const { return !taken(unit) || carried_[static_cast<std::size_t>(unit)]; }
+  void carry(int unit) { carried_[static_cast<std::size_t>(unit)] = true; }
   bool spare(int unit) const { return rows[static_cast<std::size_t>(unit)].spare; }
 
   /// The unit goes, for one more reason.
@@ -49,7 +54,7 @@ class Draft {
 
  private:
   void call_need(int unit, const Need& need);
-  std::vector<bool> taken_;
+  std::vector<bool> taken_, carried_;
   std::vector<int> uncalled_;          ///< units that go, in order of going
   std::size_t called_ = 0;             ///< so many of them have called what they need
   std::map<int, bool> once_called_;    ///< by case: its `once` needs are called

@@ -30,15 +30,16 @@ int ruled(const Draft& draft, const Case& box, std::vector<Reason>& reasons) {
   int total = 0;
   for (const Per& per : box.per) {
     const int n = sent(draft.catalogue, draft.show, per);
-    if (n > 0) reasons.push_back({Why::per, words(per) + (why ? ", as " + *why : ""), per.place});
+    if (n > 0) reasons.push_back({Why::per, words(per) + (conditioned && box.goes.kind == Goes::Kind::when ? ", as " + *why : ""), per.place});
     total += n;
   }
   return total;
 }
 
-void take_part(Draft& draft, const std::string& code, int count, const Reason& reason) {
+void take_part(Draft& draft, const std::string& code, int count, const Reason& reason, bool carried = false) {
   if (const int k = draft.catalogue.case_index(code); k >= 0) {
-    draft.take(k, count, reason);
+    for (const int u : draft.take(k, count, reason))
+      if (carried) draft.carry(u);
     return;
   }
   if (const int u = draft.catalogue.unit_index(code); u >= 0) {
@@ -46,6 +47,7 @@ void take_part(Draft& draft, const std::string& code, int count, const Reason& r
       draft.take_unit(u, reason);
     else
       draft.run_short(code, 1, 1, reason);
+    if (carried) draft.carry(u);
     return;
   }
   Demand d;
@@ -141,17 +143,19 @@ void send_ruled(Draft& draft) {
     const int wanted = ruled(draft, box, reasons);
     if (wanted <= 0 || box.spare_for) continue;
     const auto [first, last] = draft.catalogue.units_of[k];
-    int have = 0, left_out = 0;
+    int have = 0, left = 0;
     for (int u = first; u < last && have < wanted; ++u) {
       if (!draft.available(u)) {
-        ++left_out;
+        left += draft.left_by_show(u);
         continue;
       }
       for (const Reason& reason : reasons) draft.send(u, reason);
       ++have;
     }
-    // A rule without `per` sends all there are; only a count can be short.
-    if (have < wanted && !box.per.empty()) draft.run_short(box.code.value, wanted, wanted - have, reasons.front());
+    // A rule without `per` sends all there are; only a count can be short, and what the show leaves on purpose
+    // is not.
+    const int missing = wanted - have - left;
+    if (missing > 0 && !box.per.empty()) draft.run_short(box.code.value, wanted, missing, reasons.front());
   }
 }
 
@@ -163,7 +167,8 @@ void send_structures(Draft& draft) {
     for (const Part& part : structure->made_of)
       take_part(draft, part.code.value, part.count, {Why::structure, "it is part of " + use.as.value, use.place});
     for (const Carried& carried : use.carries)
-      take_part(draft, carried.code.value, carried.count, {Why::structure, use.as.value + " carries it", carried.place});
+      take_part(draft, carried.code.value, carried.count, {Why::structure, use.as.value + " carries it", carried.place},
+                true);
     take_ballast(draft, static_cast<int>(i), *structure);
   }
 }
