@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: MIT
+// Heat index by the NWS regression.
+#include "formula/heat.h"
+
+#include <cmath>
+
+namespace dunnage {
+namespace {
+
+double polynomial(double t, double r) {
+  return -42.379 + 2.04901523 * t + 10.14333127 * r - 0.22475541 * t * r - 0.00683783 * t * t -
+         0.05481717 * r * r + 0.00122874 * t * t * r + 0.00085282 * t * r * r - 0.00000199 * t * t * r * r;
+}
+
+}  // namespace
+
+Temperature heat_index_polynomial(Temperature air, double humidity) {
+  return Temperature::fahrenheit(polynomial(air.in_fahrenheit(), humidity));
+}
+
+std::optional<Temperature> heat_index(Temperature air, double humidity) {
+  const double t = air.in_fahrenheit(), r = humidity;
+  if (t < 68 - 1e-9 || t > 112 + 1e-9 || r < 0 || r > 100) return std::nullopt;
+  const double simple = 0.5 * (t + 61 + (t - 68) * 1.2 + 0.094 * r);
+  const double mean = (simple + t) / 2;
+  if (mean < 80) return Temperature::fahrenheit(mean);
+  double index = polynomial(t, r);
+  if (r < 13 && t >= 80) index -= (13 - r) / 4 * std::sqrt((17 - std::abs(t - 95)) / 17);
+  if (r > 85 && t >= 80 && t <= 87) index += (r - 85) / 10 * ((87 - t) / 5);
+  return Temperature::fahrenheit(index);
+}
+
+HeatBand heat_band(Temperature index) {
+  const double f = index.in_fahrenheit() + 1e-9;
+  if (f >= 125) return HeatBand::extreme_danger;
+  if (f >= 103) return HeatBand::danger;
+  if (f >= 90) return HeatBand::extreme_caution;
+  if (f >= 80) return HeatBand::caution;
+  return HeatBand::none;
+}
+
+std::string_view name(HeatBand band) {
+  switch (band) {
+    case HeatBand::none:
+      return "below the bands";
+    case HeatBand::caution:
+      return "caution";
+    case HeatBand::extreme_caution:
+      return "extreme caution";
+    case HeatBand::danger:
+      return "danger";
+    case HeatBand::extreme_danger:
+      return "extreme danger";
+  }
+  return "";
+}
+
+}  // namespace dunnage

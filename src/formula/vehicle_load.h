@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: MIT
+// Axle and tongue loads by moments, and how many tie-downs a load asks for.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "base/quantity.h"
+
+namespace dunnage {
+
+/// A mass and where it stands, measured rearwards.
+struct PlacedMass {
+  Mass mass;
+  Length behind;
+};
+
+/// A trailer: x from the coupling. Single axle, or an axle group at its middle (statics).
+struct TongueFigures {
+  Mass tongue, axle, gross;
+  double share = 0;
+};  ///< share: tongue / gross
+TongueFigures tongue_load(Mass empty, Mass empty_tongue, Length coupling_to_axle,
+                          const std::vector<PlacedMass>& load);
+/// How far rearwards cargo of this mass moves to lower the tongue by so much (statics).
+Length shift_for_tongue(Mass change, Mass moved, Length coupling_to_axle);
+
+/// A van or truck on two axles: x from the front axle. `tongue` at `hitch_behind` the rear axle.
+struct AxleFigures {
+  Mass front, rear, total;
+};
+AxleFigures axle_loads(Mass empty_front, Mass empty_rear, Length wheelbase,
+                       const std::vector<PlacedMass>& load, Mass tongue = {}, Length hitch_behind = {});
+
+/// Tie-downs by length and mass. Blocked forward: one for each 10 ft or part. Else one up to 5 ft and
+/// 1100 lb, two up to 10 ft, one more for each further 10 ft or part. Source: 49 CFR 393.110.
+int tie_downs(Length length, Mass mass, bool blocked_forward);
+/// Sum of working load limits: at least half the weight. Source: 49 CFR 393.106(d).
+Mass working_load_needed(Mass mass);
+enum class TieDownRoute { over_to_other_side, vehicle_to_cargo, back_to_same_side };
+/// How much of a tie-down's working load limit counts: over to the other side all, else half.
+Mass working_load_counted(Mass limit, TieDownRoute route);
+/// Forces that straps must hold, as shares of weight. Source: 49 CFR 393.102.
+struct SecureForce {
+  double forward, rearward, sideways;
+};
+inline constexpr SecureForce breaking_strength{0.8, 0.5, 0.5}, working_load{0.435, 0.5, 0.25};
+
+}  // namespace dunnage
