@@ -5,6 +5,7 @@
 #include <cassert>
 
 #include "symbol/brush.h"
+#include "symbol/people.h"
 
 namespace dunnage {
 namespace {
@@ -113,10 +114,6 @@ Figure warning() {
 }
 
 }  // namespace
-
-Figure carry_figure();
-Figure ramp_figure();
-Figure aid_figure();
 
 Figure figure(Sign sign) {
   switch (sign) {

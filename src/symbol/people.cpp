@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
 // Pictures of people moving and lifting: how many is what must be seen first, so they stand apart.
+#include "symbol/people.h"
+
 #include <cassert>
 
 #include "symbol/brush.h"
-#include "symbol/marks.h"
 
 namespace dunnage {
 namespace {
