@@ -4,7 +4,7 @@
 # besides. Does nothing, and needs no rights, when all are there.
 set -eu
 
-packages="g++ cmake ninja-build pkg-config libhpdf-dev libqrcodegencpp-dev libtomlplusplus-dev libcli11-dev
+packages="g++ cmake ninja-build pkg-config libhpdf-dev libqrcodegencpp-dev libtomlplusplus-dev libcli11-dev nlohmann-json3-dev
   libfmt-dev libfreetype-dev coinor-libcbc-dev fonts-noto-core fonts-noto-extra fonts-jetbrains-mono
   fonts-dejavu-core"
 if [ "${1:-}" = testing ]; then

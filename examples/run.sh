@@ -27,7 +27,7 @@ mkdir -p examples/out
 before=build/before-printing
 : > "$before"
 run print examples/outdoor-evening.toml --out examples/out/outdoor-evening
-run print examples/indoor-afternoon.toml --out examples/out/indoor-afternoon
+run print examples/indoor-afternoon.toml --units metric --paper a4 --out examples/out/indoor-afternoon
 run label examples/kit --out examples/out/labels.pdf
 
 echo

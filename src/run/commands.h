@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+// One function a command: each a recipe that calls the verbs in order and returns the exit code.
+#pragma once
+
+#include <filesystem>
+#include <ostream>
+
+#include "run/options.h"
+
+namespace dunnage {
+
+/// Where a command finds its data and says its say.
+struct Desk {
+  std::filesystem::path share;   ///< layouts, words, stocks, fonts
+  std::ostream& out;
+  std::ostream& err;
+};
+
+int print_packet(const PrintOptions& options, Desk& desk);
+int check_show(const CheckOptions& options, Desk& desk);
+int say_why(const WhyOptions& options, Desk& desk);
+int print_labels(const LabelOptions& options, Desk& desk);
+int reckon_figure(const ReckonOptions& options, Desk& desk);
+int list_things(const ListOptions& options, Desk& desk);
+int help_topic(const HelpOptions& options, Desk& desk);
+
+}  // namespace dunnage

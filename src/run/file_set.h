@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+// A packet's files, all or none: temporaries are written and synced first, then all renamed.
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+namespace dunnage {
+
+/// Holds its folder (made if need be) against a second run until it goes out of scope. Removes what a killed run left.
+/// Throws WorldError where the folder cannot be made or written, or another run holds it.
+class FileSet {
+ public:
+  explicit FileSet(std::filesystem::path folder);
+  ~FileSet();
+  FileSet(const FileSet&) = delete;
+  FileSet& operator=(const FileSet&) = delete;
+
+  /// Takes the bytes of one file to be. `name` has no separators.
+  void add(std::string name, std::string bytes);
+  /// Writes all. On failure no old file has changed, but for a failure between two renames, which the
+  /// message tells.
+  void commit();
+  /// Files left over from a killed run that this one removed.
+  const std::vector<std::string>& removed() const { return removed_; }
+
+ private:
+  struct File { std::string name, bytes; };
+  void clear_temporaries();
+  std::filesystem::path folder_;
+  std::vector<File> files_;
+  std::vector<std::string> removed_;
+  int lock_ = -1;
+};
+
+}  // namespace dunnage

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: MIT
+#include "run/load_show.h"
+
+#include <algorithm>
+
+#include "document/documents.h"
+#include "read/cross_check.h"
+#include "read/kit_file.h"
+#include "read/show_file.h"
+
+namespace dunnage {
+
+namespace {
+
+std::vector<std::string> document_names() {
+  std::vector<std::string> out;
+  for (const DocumentKind& kind : document_kinds()) out.emplace_back(kind.name);
+  return out;
+}
+
+bool finish(Loaded& loaded, std::ostream& err) {
+  err << render(loaded.diagnostics, loaded.sources);
+  return !loaded.diagnostics.has_errors();
+}
+
+}  // namespace
+
+bool load_show(const std::filesystem::path& file, Loaded& loaded, std::ostream& err) {
+  auto show = read_show(file, loaded.sources, loaded.diagnostics);
+  if (!show || show->kit_folder.value.empty()) return finish(loaded, err);
+  auto kit = read_kit(kit_folder_of(*show, file), loaded.sources, loaded.diagnostics, show->kit_folder.place);
+  if (!kit) return finish(loaded, err);
+  loaded.show = std::move(*show);
+  loaded.catalogue = make_catalogue(std::move(*kit));
+  cross_check(loaded.catalogue, &loaded.show, loaded.diagnostics, document_names());
+  return finish(loaded, err);
+}
+
+bool load_kit(const std::filesystem::path& folder, Loaded& loaded, std::ostream& err) {
+  auto kit = read_kit(folder, loaded.sources, loaded.diagnostics);
+  if (!kit) return finish(loaded, err);
+  loaded.catalogue = make_catalogue(std::move(*kit));
+  cross_check(loaded.catalogue, nullptr, loaded.diagnostics, document_names());
+  return finish(loaded, err);
+}
+
+int exit_code(const Plan& plan, const Findings& findings) {
+  const bool open = std::any_of(findings.list.begin(), findings.list.end(), [](const Finding& f) {
+    return f.outcome == Outcome::over || f.outcome == Outcome::not_checked;
+  });
+  return open || !plan.shortages.empty() ? 2 : 0;
+}
+
+}  // namespace dunnage

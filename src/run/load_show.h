@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+// Files to nouns, the same way for every command: read, cross-check, and stop with every mistake told.
+#pragma once
+
+#include <filesystem>
+#include <ostream>
+
+#include "base/diagnostic.h"
+#include "model/catalogue.h"
+#include "model/finding.h"
+#include "model/plan.h"
+#include "model/show.h"
+
+namespace dunnage {
+
+/// All that was read; places point into `sources`, so this outlives what is made from it.
+struct Loaded {
+  Sources sources;
+  Diagnostics diagnostics;
+  Catalogue catalogue;
+  Show show;
+};
+
+/// A show with its kit, or the kit alone. False when there are errors; messages of every severity have been
+/// written to `err` then, and notes and warnings otherwise.
+bool load_show(const std::filesystem::path& file, Loaded& loaded, std::ostream& err);
+bool load_kit(const std::filesystem::path& folder, Loaded& loaded, std::ostream& err);
+
+/// Exit code of a plan that was made: 2 when something is over, was not checked, or is short; else 0.
+int exit_code(const Plan& plan, const Findings& findings);
+
+}  // namespace dunnage

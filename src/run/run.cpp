@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+#include "run/run.h"
+
+#include "base/error.h"
+#include "run/command_line.h"
+#include "run/commands.h"
+
+namespace dunnage {
+
+int run(const std::vector<std::string>& arguments, const std::filesystem::path& share, std::ostream& out, std::ostream& err) {
+  Desk desk{share, out, err};
+  struct {
+    Desk& desk;
+    int operator()(const PrintOptions& o) const { return print_packet(o, desk); }
+    int operator()(const CheckOptions& o) const { return check_show(o, desk); }
+    int operator()(const WhyOptions& o) const { return say_why(o, desk); }
+    int operator()(const LabelOptions& o) const { return print_labels(o, desk); }
+    int operator()(const ReckonOptions& o) const { return reckon_figure(o, desk); }
+    int operator()(const ListOptions& o) const { return list_things(o, desk); }
+    int operator()(const HelpOptions& o) const { return help_topic(o, desk); }
+    int operator()(const SayOptions& o) const {
+      desk.out << o.text;
+      return 0;
+    }
+  } command{desk};
+  try {
+    return std::visit(command, read_command_line(arguments));
+  } catch (const UsageError& e) {
+    err << "error: " << e.what() << '\n';
+    return 1;
+  }
+}
+
+}  // namespace dunnage

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: MIT
+// The whole program but for the world around it.
+#pragma once
+
+#include <filesystem>
+#include <ostream>
+#include <string>
+#include <vector>
+
+namespace dunnage {
+
+/// Does what the arguments (without the program's name) ask for, with data from `share`. Returns the exit code: 0
+/// fine; 1 input or command line wrong, nothing written; 2 done, but something is over, short or not checked.
+/// Throws WorldError when the disk, a font or a library fails.
+int run(const std::vector<std::string>& arguments, const std::filesystem::path& share, std::ostream& out,
+        std::ostream& err);
+
+}  // namespace dunnage

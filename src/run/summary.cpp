@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: MIT
+#include "run/summary.h"
+
+#include <fmt/format.h>
+
+namespace dunnage {
+
+namespace {
+
+std::string cover_words(const CoverReport& cover, UnitSystem units) {
+  const std::string mass = print(cover.mass, units, Rounding::up).text();
+  if (cover.mass.si() == 0) return "Nothing had to be added to cover what the show asks for.\n";
+  if (cover.proved) return fmt::format("Cases added to cover what the show asks for: {}, proved least.\n", mass);
+  return fmt::format("Cases added to cover what the show asks for: {}, not proved least: at most {} heavier than the best possible.\n",
+                     mass, print(cover.mass - cover.bound, units, Rounding::up).text());
+}
+
+std::string at(const Place& place) { return place.known() ? " (" + place.words() + ")" : ""; }
+
+std::string totals(const Plan& plan, UnitSystem units) {
+  double printed = 0;
+  int count = 0, unknown = 0;
+  bool estimated = false;
+  Printed last = print(Mass(), units, Rounding::up);
+  for (const PlanRow& row : plan.rows) {
+    if (!row.goes) continue;
+    ++count;
+    if (!row.mass_known) {
+      ++unknown;
+      continue;
+    }
+    estimated = estimated || row.estimated;
+    printed += print(row.mass, units, Rounding::up).value;
+  }
+  last.value = printed;
+  std::string out = fmt::format("{} {} go, {}", count, count == 1 ? "piece" : "pieces", last.text());
+  if (estimated) out += ", some of it estimated";
+  if (unknown > 0) out += fmt::format(", without {} of unknown mass", unknown);
+  return out + ".\n";
+}
+
+}  // namespace
+
+std::string summary(const Catalogue&, const Plan& plan, const Findings& findings, UnitSystem units) {
+  std::string out = totals(plan, units) + cover_words(plan.cover, units);
+  for (const Shortage& s : plan.shortages)
+    out += fmt::format("short: {} of {} {}, as {}{}{}\n", s.missing, s.wanted, s.what, s.because,
+                       s.nearest.empty() ? "" : "; " + s.nearest, at(s.place));
+  int within = 0, elsewhere = 0;
+  for (const Finding& f : findings.list) {
+    within += f.outcome == Outcome::within;
+    elsewhere += f.outcome == Outcome::does_not_apply;
+    if (f.outcome == Outcome::over || f.outcome == Outcome::not_checked)
+      out += fmt::format("{}: {}, {}: {}{}\n", name(f.outcome), f.rule, f.subject, f.says, at(f.place));
+  }
+  for (const std::string& remark : plan.remarks) out += "remark: " + remark + "\n";
+  return out + fmt::format("{} checks within limit, {} that do not apply.\n", within, elsewhere);
+}
+
+std::string reasons(const Catalogue& catalogue, const Plan& plan, int unit, UnitSystem units) {
+  const PlanRow& row = plan.rows[static_cast<std::size_t>(unit)];
+  const std::string code = catalogue.units[static_cast<std::size_t>(unit)].code;
+  const std::string& title = catalogue.case_at(unit).name.value;
+  if (!row.goes) {
+    std::string out = fmt::format("{} ({}) stays at home.\n", code, title);
+    for (const Reason& r : row.stays) out += fmt::format("  because {}{}\n", r.text, at(r.place));
+    if (row.stays.empty()) out += "  because no rule sends it and nothing at the show asks for it that others do not serve already\n";
+    return out;
+  }
+  std::string out = fmt::format("{} ({}) goes{}", code, title, row.spare ? " as a spare" : "");
+  if (row.mass_known) out += ", " + print(row.mass, units, Rounding::up).text() + (row.estimated ? " estimated" : "");
+  out += ".\n";
+  for (const Reason& r : row.reasons) out += fmt::format("  because {}{}\n", r.text, at(r.place));
+  for (const Reason& r : row.stays) out += fmt::format("  although {}{}\n", r.text, at(r.place));
+  return out;
+}
+
+}  // namespace dunnage
