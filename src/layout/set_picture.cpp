@@ -131,8 +131,8 @@ void put_marks(Setting& setting, const BlockSpec& spec, const block::Marks& mark
   words.align = Align::centre;
   std::vector<Lines> lines = mark_words(setting, words, marks, cell);
   if (std::min(row - tallest(lines), cell) < least_picture) {  // the words give way before the pictures do
+    words.leading = leading_at(words, words.floor);
     words.size = words.floor;
-    words.leading = {};
     lines = mark_words(setting, words, marks, cell);
   }
   const Paper tall = std::min(row - tallest(lines), cell - 1 * paper_mm);

@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: MIT
+// How a document breaks into pages: what is said again, what stays together, what is never lost.
+#include <catch2/catch.hpp>
+
+#include "layout/small_document.h"
+
+using namespace dunnage;
+
+namespace {
+
+const std::string table_layout = R"(
+[page]
+margin = "15 mm"
+[type]
+size = "12 pt"
+[head]
+face = "narrow-bold"
+[[block]]
+id = "rows"
+row_height = "10 mm"
+tick = "8 mm"
+[[block.column]]
+id = "box"
+width = "14 mm"
+[[block.column]]
+id = "what"
+)";
+
+std::string many_words(int count) {
+  std::string text;
+  for (int i = 0; i < count; ++i) text += (i > 0 ? " " : "") + ("word" + std::to_string(i));
+  return text;
+}
+
+}  // namespace
+
+TEST_CASE("a long table repeats its heads and says that it continues") {
+  const LaidOut out = lay_out(document_of({rows(60)}), table_layout);
+  CHECK(sentences(out.problems).empty());
+  REQUIRE(out.pages.pages.size() == 3);
+  for (const Page& page : out.pages.pages) {
+    CHECK(says(page, "What\n"));
+    CHECK(says(page, "Walk\n"));
+    CHECK(says(page, "revision 1a2b"));
+  }
+  CHECK(says(out.pages.pages[0], "Shelf\n"));
+  CHECK(says(out.pages.pages[1], "Shelf (continued)"));
+  CHECK(says(out.pages.pages[0], "page 1 of 3"));
+  CHECK(says(out.pages.pages[2], "page 3 of 3"));
+}
+
+TEST_CASE("no row is lost, none stands twice, in order") {
+  const LaidOut out = lay_out(document_of({rows(60)}), table_layout);
+  std::vector<std::string> seen;
+  for (const Page& page : out.pages.pages)
+    for (const auto& words : all_of<ink::Words>(page))
+      if (words.text.rfind("row ", 0) == 0) seen.push_back(words.text);
+  REQUIRE(seen.size() == 60);
+  for (std::size_t i = 0; i < seen.size(); ++i) CHECK(seen[i] == "row " + std::to_string(i + 1));
+}
+
+TEST_CASE("nothing is drawn outside the margins") {
+  for (const int count : {1, 21, 22, 23, 24, 60}) {
+    const LaidOut out = lay_out(document_of({rows(count, "Shelf", true)}), table_layout);
+    for (const Page& page : out.pages.pages) {
+      const Box ink = reach(page);
+      CHECK(mm(ink.x) >= 14.99);
+      CHECK(mm(ink.y) >= 14.99);
+      CHECK(mm(ink.x + ink.w) <= 195.01);
+      CHECK(mm(ink.y + ink.h) <= 282.01);
+    }
+  }
+}
+
+TEST_CASE("a total never stands alone on a page") {
+  for (int count = 18; count <= 26; ++count) {
+    const LaidOut out = lay_out(document_of({rows(count, "Shelf", true)}), table_layout);
+    const Page& last = out.pages.pages.back();
+    CHECK(says(last, "in all"));
+    CHECK(says(last, "row " + std::to_string(count) + "\n"));
+  }
+}
+
+TEST_CASE("a group's title keeps with its first two rows") {
+  for (int before = 15; before <= 24; ++before) {
+    Block block = rows(before);
+    auto& table = std::get<block::Table>(block.content);
+    table.groups.push_back({"Cage", {{{tick(), cell("first")}}, {{tick(), cell("second")}}, {{tick(), cell("third")}}}});
+    const LaidOut out = lay_out(document_of({block}), table_layout);
+    for (const Page& page : out.pages.pages)
+      if (says(page, "Cage\n")) {
+        CHECK(says(page, "first"));
+        CHECK(says(page, "second"));
+      }
+  }
+}
+
+TEST_CASE("a heading keeps with what it heads") {
+  const std::string layout = table_layout + "[[block]]\nid = \"head\"\n[[block]]\nid = \"after\"\n";
+  for (int count = 18; count <= 25; ++count) {
+    const LaidOut out = lay_out(document_of({rows(count), {"head", block::Heading{"Heading"}},
+                                             {"after", block::Paragraph{many_words(40)}}}),
+                                layout);
+    for (const Page& page : out.pages.pages)
+      if (says(page, "Heading\n")) {
+        CHECK(says(page, "word0 word1"));
+        CHECK(all_of<ink::Words>(page).back().text != "Heading");
+      }
+  }
+}
+
+TEST_CASE("a paragraph leaves at least two lines on either page") {
+  const std::string layout = "[page]\nmargin = \"15 mm\"\n[[block]]\nid = \"rows\"\nrow_height = \"10 mm\"\ntick = \"8 mm\"\n"
+                             "[[block.column]]\nid = \"box\"\nwidth = \"14 mm\"\n[[block.column]]\nid = \"what\"\n"
+                             "[[block]]\nid = \"text\"\n";
+  for (int count = 12; count <= 24; ++count) {
+    const LaidOut out = lay_out(document_of({rows(count), {"text", block::Paragraph{many_words(90)}}}), layout);
+    for (const Page& page : out.pages.pages) {
+      int lines = 0;
+      for (const auto& words : all_of<ink::Words>(page)) lines += words.text.rfind("word", 0) == 0 ? 1 : 0;
+      CHECK(lines != 1);
+    }
+  }
+}
+
+TEST_CASE("a row that is taller than a page is parted, and nothing of it is lost") {
+  block::Table table;
+  table.columns = {"box", "what"};
+  table.groups.push_back({"", {{{tick(), cell(many_words(3000))}}}});
+  const LaidOut out = lay_out(document_of({{"rows", table}}), table_layout);
+  CHECK(sentences(out.problems).empty());
+  CHECK(out.pages.pages.size() > 1);
+  std::string all;
+  for (const Page& page : out.pages.pages) all += texts(page);
+  for (int i = 0; i < 3000; i += 7) CHECK(all.find("word" + std::to_string(i)) != std::string::npos);
+  for (const Page& page : out.pages.pages) CHECK(mm(reach(page).y + reach(page).h) <= 282.01);
+}
+
+TEST_CASE("a block that the layout neither places nor leaves out is a problem") {
+  const Document document = document_of({rows(2), {"stay", block::Paragraph{"these stay"}}});
+  CHECK(sentences(lay_out(document, table_layout).problems) ==
+        std::vector<std::string>{"walk, block \"stay\": the layout neither places this block nor leaves it out"});
+  const std::string omitted = "[page]\nomit = [\"stay\"]\n" + table_layout.substr(table_layout.find("[type]"));
+  CHECK(lay_out(document, omitted).problems.empty());
+}
+
+TEST_CASE("a column that the layout neither places nor leaves out is a problem") {
+  Block block = rows(2);
+  std::get<block::Table>(block.content).columns = {"boxx", "what"};
+  const auto problems = lay_out(document_of({block}), table_layout).problems;
+  REQUIRE(problems.size() == 1);
+  CHECK(sentence(problems[0]) == "walk, block \"rows\": \"boxx\" is a column that the layout neither places nor "
+                                 "leaves out; did you mean \"box\"?");
+  CHECK(problems[0].place.words() == "walk.toml:8:1");
+}
+
+TEST_CASE("each section numbers its own pages and begins a page of its own") {
+  Document document = empty_document();
+  document.sections = {{"Team A", {rows(30)}}, {"Team B", {rows(3)}}};
+  const LaidOut out = lay_out(document, table_layout);
+  REQUIRE(out.pages.pages.size() == 3);
+  CHECK(says(out.pages.pages[0], "page 1 of 2"));
+  CHECK(says(out.pages.pages[2], "page 1 of 1"));
+  CHECK(says(out.pages.pages[2], "Team B"));
+  CHECK(out.pages.pages[0].bookmark == "Team A");
+  CHECK(out.pages.pages[1].bookmark.empty());
+  CHECK(out.pages.pages[2].label == "3");
+}
+
+TEST_CASE("cards stand side by side on a lying sheet") {
+  Document document = empty_document();
+  for (const char* code : {"A", "B", "C"}) document.sections.push_back({code, {rows(3)}});
+  const std::string cards = "[page]\nlandscape = true\nmargin = \"10 mm\"\n[page.cards]\nacross = 2\ngutter = "
+                            "\"20 mm\"\ncut_marks = true\n" +
+                            table_layout.substr(table_layout.find("[type]"));
+  const LaidOut out = lay_out(document, cards);
+  CHECK(out.problems.empty());
+  REQUIRE(out.pages.pages.size() == 2);
+  CHECK(mm(out.pages.pages[0].width) == Approx(297));
+  CHECK(says(out.pages.pages[0], "A\n"));
+  CHECK(mm(words_on(out.pages.pages[0], "B").at.x) > 148.5);
+  CHECK(mm(words_on(out.pages.pages[1], "C").at.x) < 148.5);
+}

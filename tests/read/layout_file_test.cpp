@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: MIT
+// Layouts, stocks and words as text: what is inherited, and what is refused with a caret.
+#include "read/layout_file.h"
+
+#include <catch2/catch.hpp>
+
+#include "read/stock_file.h"
+#include "read/words_file.h"
+
+using namespace dunnage;
+
+namespace {
+
+/// What a reader tells of a text.
+template <class Read>
+std::string told(const Read& read) {
+  Sources sources;
+  Diagnostics diagnostics;
+  read(sources, diagnostics);
+  return render(diagnostics, sources);
+}
+
+std::string layout_told(const std::string& text) {
+  return told([&](Sources& sources, Diagnostics& diagnostics) {
+    CHECK(!read_layout("sheet", "sheet.toml", text, sources, diagnostics));
+  });
+}
+
+}  // namespace
+
+TEST_CASE("styles are inherited key by key") {
+  Sources sources;
+  Diagnostics diagnostics;
+  const auto layout = read_layout("sheet", "sheet.toml", R"(
+[page]
+margin = { left = "20 mm", top = "0.5 in" }
+[type]
+face = "narrow"
+size = "12 pt"
+floor = "11 pt"
+[head]
+face = "narrow-bold"
+[[block]]
+id = "rows"
+type = { size = "14 pt", align = "right" }
+[[block.column]]
+id = "code"
+width = "24 mm"
+type = { face = "code" }
+[[block.column]]
+id = "name"
+width = "content"
+[[block.column]]
+id = "note"
+share = 2
+type = "10 pt"
+)",
+                                  sources, diagnostics);
+  INFO(render(diagnostics, sources));
+  REQUIRE(layout);
+  CHECK(layout->margin_left / unit::paper_mm == Approx(20));
+  CHECK(layout->margin_top / unit::paper_mm == Approx(12.7));
+  CHECK(layout->margin_right / unit::paper_mm == Approx(12));
+  const BlockSpec& rows = layout->blocks.at(0);
+  CHECK(rows.head.face == "narrow-bold");
+  CHECK(rows.head.size / unit::point == Approx(12));
+  REQUIRE(rows.columns.size() == 3);
+  CHECK(rows.columns[0].kind == ColumnSpec::Kind::fixed);
+  CHECK(rows.columns[0].type.face == "code");
+  CHECK(rows.columns[0].type.size / unit::point == Approx(14));
+  CHECK(rows.columns[0].type.align == Align::right);
+  CHECK(rows.columns[1].kind == ColumnSpec::Kind::content);
+  CHECK(rows.columns[1].type.face == "narrow");
+  CHECK(rows.columns[2].share == 2);
+  CHECK(rows.columns[2].type.floor / unit::point == Approx(10));  // never above the size
+}
+
+TEST_CASE("a mistake in a layout is told like any other") {
+  CHECK(layout_told("[[block]]\nid = \"rows\"\nrow_hieght = \"10 mm\"\n") ==
+        "sheet.toml:3:1: error: unknown key \"row_hieght\" in [[block]]\n"
+        "  row_hieght = \"10 mm\"\n"
+        "  ^~~~~~~~~~\n"
+        "  hint: did you mean \"row_height\"?\n"
+        "1 error\n");
+  const std::string twice = layout_told("[[block]]\nid = \"rows\"\n[[block]]\nid = \"rows\"\n");
+  CHECK(twice.find("sheet.toml:3:1: error: the block \"rows\" is placed twice") == 0);
+  CHECK(twice.find("first placed here") != std::string::npos);
+  CHECK(layout_told("[type]\nsize = \"9 pt\"\nfloor = \"10 pt\"\n").find("the floor is larger than the size") !=
+        std::string::npos);
+  CHECK(layout_told("[type]\nsize = \"9 pt\"\nfit = \"srink\"\n").find("did you mean \"shrink\"?") !=
+        std::string::npos);
+  CHECK(layout_told("[[block]]\nid = \"qr\"\narea = { x = 0.5, y = 0, w = 0.6, h = 1 }\n")
+            .find("the area reaches beyond the label") != std::string::npos);
+  CHECK(layout_told("[type]\nsize = 9\n").find("sheet.toml:2:8: error:") == 0);
+}
+
+TEST_CASE("labels that do not fit on their page are refused") {
+  const auto stock_told = [](const std::string& tail) {
+    return told([&](Sources& sources, Diagnostics& diagnostics) {
+      const std::string text = "says = \"ours\"\nlayout = \"case-label\"\npage = { width = \"100 mm\", height = \"100 mm\" }\n" +
+                               tail;
+      CHECK(!read_stock("ours", "ours.toml", text, sources, diagnostics));
+    });
+  };
+  CHECK(stock_told("label = { width = \"60 mm\", height = \"40 mm\" }\nacross = 2\n")
+            .find("ours.toml:3:8: error: the labels reach beyond the page\n") == 0);
+  CHECK(stock_told("label = { width = \"60 mm\", height = \"40 mm\" }\nacross = 2\npitch = { x = \"40 mm\", y = \"40 mm\" }\n")
+            .find("the labels overlap") != std::string::npos);
+  CHECK(stock_told("").find("the stock has no \"label\"") != std::string::npos);
+  CHECK(stock_told("label = { width = \"60 mm\" }\n").find("\"label\" has no \"height\"") != std::string::npos);
+}
+
+TEST_CASE("words nest, and their keys are joined with dots") {
+  Sources sources;
+  Diagnostics diagnostics;
+  const auto words = read_words("en.toml",
+                                "language = \"en\"\n[words]\n\"page.of\" = \"page {n} of {total}\"\n[words.pull]\n"
+                                "title = \"Pull sheet\"\n",
+                                sources, diagnostics);
+  INFO(render(diagnostics, sources));
+  REQUIRE(words);
+  CHECK(words->language == "en");
+  CHECK((*words)("pull.title") == "Pull sheet");
+  CHECK(words->say("page.of", {{"n", "1"}, {"total", "2"}}) == "page 1 of 2");
+}
