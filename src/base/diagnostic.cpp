@@ -24,8 +24,9 @@ const char* word(Severity severity) {
 /// The line and the caret under it, each indented by two. Tabs become spaces so that the caret stays true.
 std::string quote(const Place& place) {
   if (place.line == 0) return {};
-  const std::string_view raw = place.file->line(place.line);
-  if (raw.empty() || utf8::first_fault(raw)) return {};
+  std::string raw(place.file->line(place.line));
+  if (raw.empty()) return {};
+  while (const auto fault = utf8::first_fault(raw)) raw[*fault] = '?';
   std::u32string line = utf8::decode(raw);
   for (char32_t& c : line)
     if (c < 0x20 || c == 0x7F) c = U' ';

@@ -67,6 +67,7 @@ void check_unit(const References& refer, const UnitChange& change) {
                               "name one of them: " + code + "-1 to " + code + "-" + std::to_string(box->count));
     return;
   }
+  if (catalogue.unit_index(change.code.value) >= 0) return;
   std::vector<std::string> units;
   for (const CaseUnit& unit : catalogue.units) units.push_back(unit.code);
   refer.one_of(change.code, units, "no unit has the code " + in_quotes(change.code.value),

@@ -93,7 +93,8 @@ ConditionTable read_conditions(TableReader& table) {
     Condition condition{split_key.fact, split_key.kind, {}, key.place};
     read_values(table, key.value, *kind, condition);
     if (bound && table.is_list_or_table(key.value))
-      table.error(table.place_of_value(key.value), in_quotes(key.value) + " must be one value, not a list", {});
+      table.error(table.place_of_value(key.value), in_quotes(key.value) + " must be one value, not a list",
+                  "a bound is one value; a list is for " + in_quotes(split_key.fact) + " alone");
     out.all.push_back(std::move(condition));
   }
   return out;

@@ -14,7 +14,16 @@ namespace {
 
 namespace fs = std::filesystem;
 
-void read_sections(TableReader& top, Kit& kit) {
+/// A kit as it grows file by file, and whether the two sections that it cannot do without were typed at all.
+struct Growing {
+  Kit kit;
+  bool house = false, box = false;
+};
+
+void read_sections(TableReader& top, Growing& growing) {
+  Kit& kit = growing.kit;
+  growing.house = growing.house || top.has("house");
+  growing.box = growing.box || top.has("case");
   top.table("house", "[house]", [&](TableReader& section) {
     if (kit.house.place.known())
       section.diagnostics().error(section.place(), "[house] stands twice in this kit", "put all its keys under one [house]",
@@ -30,21 +39,24 @@ void read_sections(TableReader& top, Kit& kit) {
   top.tables("vehicle", "[[vehicle]]", [&](TableReader& section) { kit.vehicles.push_back(read_vehicle(section)); });
 }
 
-/// The kit of files already parsed; `itself` is the place of the kit as a whole. Where a file could not be
-/// parsed (`complete` false) the mistakes of the others are told, but not what seems to be missing.
+/// The place of the kit as a whole: the folder's name alone.
+Place folder_itself(const std::string& folder, Sources& sources) { return {sources.add(folder, {}), 0, 0, 1}; }
+
+/// The kit of files already parsed. Where a file could not be parsed (`complete` false) the mistakes of the
+/// others are told, but not what seems to be missing.
 std::optional<Kit> read_parsed(const std::string& folder, const std::vector<TomlFile>& files, bool complete,
-                               Place itself, Diagnostics& diagnostics) {
-  Kit kit;
+                               Sources& sources, Diagnostics& diagnostics) {
+  Growing growing;
+  Kit& kit = growing.kit;
   kit.folder = folder;
   for (const TomlFile& file : files)
-    read_top(file, {}, diagnostics, [&](TableReader& top) { read_sections(top, kit); });
-  const bool no_case = kit.cases.empty();
+    read_top(file, {}, diagnostics, [&](TableReader& top) { read_sections(top, growing); });
   keep_codes_once(kit, diagnostics);
   if (!complete) return std::nullopt;
-  if (!kit.house.place.known())
-    diagnostics.error(itself, "the kit has no [house]", "add [house] with name = \"...\" to one of its files");
-  if (no_case)
-    diagnostics.error(itself, "the kit is empty: it has no [[case]]",
+  if (!growing.house)
+    diagnostics.error(folder_itself(folder, sources), "the kit has no [house]", "add [house] with name = \"...\" to one of its files");
+  if (!growing.box)
+    diagnostics.error(folder_itself(folder, sources), "the kit is empty: it has no [[case]]",
                       "add a [[case]] for each thing that is carried, with code, name and form");
   if (!kit.vehicles.empty()) note_not_used("[[vehicle]]", kit.vehicles.front().place, diagnostics);
   return kit;
@@ -78,22 +90,21 @@ std::pair<std::string, std::string> refusal(const fs::path& folder) {
 }  // namespace
 
 std::optional<Kit> read_kit(const fs::path& folder, Sources& sources, Diagnostics& diagnostics, Place named_at) {
-  const auto itself = [&] { return Place{sources.add(folder.string(), {}), 0, 0, 1}; };
+  const auto place = [&] { return named_at.known() ? named_at : folder_itself(folder.string(), sources); };
   if (const auto [cause, hint] = refusal(folder); !cause.empty()) {
-    diagnostics.error(named_at.known() ? named_at : itself(), cause, hint);
+    diagnostics.error(place(), cause, hint);
     return std::nullopt;
   }
   std::vector<TomlFile> parsed;
   const std::vector<fs::path> paths = files_of(folder);
   if (paths.empty()) {
-    diagnostics.error(named_at.known() ? named_at : itself(),
-                      "the kit is empty: " + in_quotes(folder.string()) + " holds no .toml file",
+    diagnostics.error(place(), "the kit is empty: " + in_quotes(folder.string()) + " holds no .toml file",
                       "write its cases into a file such as cases.toml in that folder");
     return std::nullopt;
   }
   for (const fs::path& path : paths)
     if (auto file = load_toml(path, sources, diagnostics)) parsed.push_back(std::move(*file));
-  return read_parsed(folder.string(), parsed, parsed.size() == paths.size(), itself(), diagnostics);
+  return read_parsed(folder.string(), parsed, parsed.size() == paths.size(), sources, diagnostics);
 }
 
 std::optional<Kit> read_kit_texts(const std::string& folder, const std::vector<NamedText>& files, Sources& sources,
@@ -101,7 +112,7 @@ std::optional<Kit> read_kit_texts(const std::string& folder, const std::vector<N
   std::vector<TomlFile> parsed;
   for (const auto& [name, text] : files)
     if (auto file = parse_toml(name, text, sources, diagnostics)) parsed.push_back(std::move(*file));
-  return read_parsed(folder, parsed, parsed.size() == files.size(), Place{sources.add(folder, {}), 0, 0, 1}, diagnostics);
+  return read_parsed(folder, parsed, parsed.size() == files.size(), sources, diagnostics);
 }
 
 }  // namespace dunnage

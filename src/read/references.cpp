@@ -50,28 +50,33 @@ bool References::one_of(const Text& typed, const std::vector<std::string>& known
 }
 
 bool References::item(const Text& typed) const {
+  if (catalogue_.item_index(typed.value) >= 0) return true;
   const bool is_case = catalogue_.case_index(typed.value) >= 0;
   return one_of(typed, items_, "no item has the code " + in_quotes(typed.value),
                 is_case ? "that is a case, and a case holds items only" : "add an [[item]] with this code, or correct it");
 }
 
 bool References::box(const Text& typed) const {
+  if (catalogue_.case_index(typed.value) >= 0) return true;
   return one_of(typed, cases_, "no case has the code " + in_quotes(typed.value),
                 "add a [[case]] with this code, or correct it");
 }
 
 bool References::piece(const Text& typed) const {
+  if (catalogue_.case_index(typed.value) >= 0 || catalogue_.unit_index(typed.value) >= 0) return true;
   const bool is_item = catalogue_.item_index(typed.value) >= 0;
   return one_of(typed, pieces_, "no case has the code " + in_quotes(typed.value),
                 is_item ? "that is an item; name the case it lives in" : "add a [[case]] with this code, or correct it");
 }
 
 bool References::word(const Text& typed) const {
+  if (catalogue_.knows(typed.value)) return true;
   return one_of(typed, words_, "nothing in the kit is or serves as " + in_quotes(typed.value),
                 "add it to the \"serves\" of an item or a case, or correct it");
 }
 
 bool References::word_or_unit(const Text& typed) const {
+  if (catalogue_.knows(typed.value) || catalogue_.unit_index(typed.value) >= 0) return true;
   return one_of(typed, words_and_units_, "nothing in the kit is or serves as " + in_quotes(typed.value),
                 "add it to the \"serves\" of an item or a case, or correct it");
 }
@@ -103,7 +108,7 @@ void References::once_each(const std::vector<Text>& names, const std::string& wh
     const auto [at, fresh] = first.emplace(name.value, name.place);
     if (!fresh)
       diagnostics_.error(name.place, "the " + what + " " + in_quotes(name.value) + " stands twice",
-                         "give one of them another name", at->second, "it stands first here");
+                         "change one of the two", at->second, "it stands first here");
   }
 }
 

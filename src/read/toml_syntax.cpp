@@ -12,6 +12,7 @@ struct Row {
 constexpr std::string_view quotes = "put words and quantities in double quotes: name = \"Front trunk\"";
 
 constexpr Row rows[] = {
+    {"exceeded maximum nested", "there are too many brackets inside brackets", "a list holds texts, numbers or { ... }"},
     {"cannot redefine existing array-of-tables", "this name was used above with two brackets, [[...]]",
      "write two brackets here too"},
     {"as array-of-tables", "this name was used above in another way", "use one way: [name] once, or [[name]] for each"},
