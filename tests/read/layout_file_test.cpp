@@ -77,10 +77,10 @@ type = "10 pt"
 
 TEST_CASE("a mistake in a layout is told like any other") {
   CHECK(layout_told("[[block]]\nid = \"rows\"\nrow_hieght = \"10 mm\"\n") ==
-        "sheet.toml:3:1: error: unknown key \"row_hieght\" in [[block]]\n"
+        "sheet.toml:3:1: error: \"row_hieght\" is not a key of [[block]]\n"
         "  row_hieght = \"10 mm\"\n"
         "  ^~~~~~~~~~\n"
-        "  hint: did you mean \"row_height\"?\n"
+        "hint: did you mean \"row_height\"?\n"
         "1 error\n");
   const std::string twice = layout_told("[[block]]\nid = \"rows\"\n[[block]]\nid = \"rows\"\n");
   CHECK(twice.find("sheet.toml:3:1: error: the block \"rows\" is placed twice") == 0);
