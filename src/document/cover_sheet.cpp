@@ -61,7 +61,7 @@ void add_notices(const Context& context, Section& section) {
   add_notice(section, "over", words("notice.over"), said_lines(context.findings, Outcome::over));
   add_notice(section, "short", words("notice.short"), short_lines(context));
   add_notice(section, "unchecked", words("notice.unchecked"), said_lines(context.findings, Outcome::not_checked));
-  add_notice(section, "override", words("notice.override"), context.plan.remarks);
+  add_notice(section, "remarks", words("notice.remarks"), context.plan.remarks);
   if (section.blocks.size() == before) add(section, "clear", block::Paragraph{words("cover.clear")});
 }
 

@@ -20,7 +20,12 @@ std::vector<std::string> danger_lines(const Context& context) {
     lines.push_back(words.say("crew.emergency-address", {{"address", site.emergency_address}}));
   if (!site.hospital.empty()) lines.push_back(words.say("crew.hospital", {{"hospital", site.hospital}}));
   if (!site.radio_channel.empty()) lines.push_back(words.say("crew.radio", {{"channel", site.radio_channel}}));
-  lines.push_back(who_decides(context));
+  if (context.show.stop_person) {
+    const std::string& role = context.show.stop_person->value;
+    lines.push_back(words.say("crew.stop", {{"who", joined({role, contact_words(context.show, role)}, ", ")}}));
+  } else {
+    lines.push_back(words("crew.stop-unnamed"));
+  }
   return lines;
 }
 

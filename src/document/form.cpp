@@ -32,29 +32,39 @@ block::Table make_table(const Words& words, std::initializer_list<std::pair<cons
   return table;
 }
 
+namespace {
+
+std::size_t column_at(const block::Table& table, std::string_view id) {
+  const auto column = std::find(table.columns.begin(), table.columns.end(), id);
+  assert(column != table.columns.end() && "the table has this column");
+  return static_cast<std::size_t>(column - table.columns.begin());
+}
+
+}  // namespace
+
+void drop_column(block::Table& table, std::string_view id) {
+  const auto at = static_cast<std::ptrdiff_t>(column_at(table, id));
+  table.heads.erase(std::string(id));
+  table.columns.erase(table.columns.begin() + at);
+  for (Group& group : table.groups)
+    for (Row& row : group.rows) row.cells.erase(row.cells.begin() + at);
+  if (!table.total.empty()) table.total.erase(table.total.begin() + at);
+}
+
 void drop_empty_columns(block::Table& table, std::initializer_list<std::string_view> ids) {
   for (const std::string_view id : ids) {
-    const auto column = std::find(table.columns.begin(), table.columns.end(), id);
-    assert(column != table.columns.end() && "the table has this column");
-    const auto at = column - table.columns.begin();
+    const std::size_t at = column_at(table, id);
     bool said = false;
     for (const Group& group : table.groups)
-      for (const Row& row : group.rows) said = said || !row.cells[static_cast<std::size_t>(at)].text.empty();
-    if (said) continue;
-    table.heads.erase(std::string(id));
-    table.columns.erase(column);
-    for (Group& group : table.groups)
-      for (Row& row : group.rows) row.cells.erase(row.cells.begin() + at);
-    if (!table.total.empty()) table.total.erase(table.total.begin() + at);
+      for (const Row& row : group.rows) said = said || !row.cells[at].text.empty();
+    if (!said) drop_column(table, id);
   }
 }
 
 void set_total(block::Table& table, std::initializer_list<std::pair<std::string_view, std::string>> texts) {
   table.total.assign(table.columns.size(), Cell{});
   for (const auto& [id, text] : texts) {
-    const auto column = std::find(table.columns.begin(), table.columns.end(), id);
-    assert(column != table.columns.end() && "the table has this column");
-    table.total[static_cast<std::size_t>(column - table.columns.begin())] = strong_cell(text);
+    table.total[column_at(table, id)] = strong_cell(text);
   }
 }
 

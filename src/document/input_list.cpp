@@ -37,18 +37,19 @@ Row input_row(const Context& context, const Input& input) {
   return {{text_cell(std::to_string(input.channel.value)), text_cell(input.source.value),
            text_cell(input.performer), tick_cell(), tick_cell(), thing(input.pickup), thing(input.stand),
            strong_cell(input.phantom ? words("input.phantom-on") : std::string()),
-           strong_cell(input.pad ? input.pad->value : std::string()), text_cell(level_words(input)),
+           strong_cell(joined({input.pad ? input.pad->value : std::string(), level_words(input)}, "\n")),
            text_cell(socket_words(input.box, input.socket)),
            text_cell(input.cable ? print(input.cable->value, context.units, Rounding::up).text() : std::string()),
            text_cell(radio_words(words, input)), text_cell(place_words(context.show, input.at_place)),
            text_cell(input.note)}};
 }
 
+bool by_performer(const Show& show) { return show.input_order == "performer"; }
+
 /// One group, or one a performer in order of the first channel.
 void fill_groups(const Context& context, block::Table& table) {
-  const bool by_performer = context.show.input_order == "performer";
   for (const Input* input : by_channel(context.show)) {
-    const std::string title = by_performer ? input->performer : std::string();
+    const std::string title = by_performer(context.show) ? input->performer : std::string();
     auto group = std::find_if(table.groups.begin(), table.groups.end(),
                               [&](const Group& g) { return g.title == title; });
     if (group == table.groups.end()) group = table.groups.insert(group, {title, {}});
@@ -69,11 +70,12 @@ block::Table input_table(const Context& context) {
       context.words,
       {{"channel", "input.channel"}, {"source", "input.source"}, {"performer", "input.performer"},
        {"patched", "input.patched"}, {"checked", "input.checked"}, {"pickup", "input.pickup"},
-       {"stand", "input.stand"}, {"phantom", "input.phantom"}, {"pad", "input.pad"}, {"level", "input.level"},
+       {"stand", "input.stand"}, {"phantom", "input.phantom"}, {"pad", "input.pad"},
        {"socket", "input.socket"}, {"cable", "input.cable"}, {"radio", "input.radio"}, {"place", "input.place"},
        {"note", "input.note"}});
   fill_groups(context, table);
-  drop_empty_columns(table, {"performer", "pickup", "stand", "phantom", "pad", "level", "socket", "cable", "radio",
+  if (by_performer(context.show)) drop_column(table, "performer");  // the groups' titles say it
+  drop_empty_columns(table, {"pickup", "stand", "phantom", "pad", "socket", "cable", "radio",
                              "place"});
   add_blank_rows(context.words, table);
   return table;

@@ -66,7 +66,7 @@ std::string of_words(const Context& context, int unit) {
 
 std::string place_words(const Show& show, const std::string& code) {
   for (const ShowPlace& place : show.places)
-    if (place.code.value == code && !place.name.empty()) return place.name;
+    if (place.code.value == code && !place.name.empty()) return place.name.substr(0, place.name.find(','));
   return code;
 }
 

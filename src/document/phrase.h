@@ -52,7 +52,8 @@ std::string name_in(const Named& thing, const std::string& language) {
 }
 /// "3 of 8", or empty where there is but one.
 std::string of_words(const Context& context, int unit);
-/// The name of a place at the show; its code where it has none.
+/// The name of a place at the show up to its first comma, short enough for a tag; its code where it has none. The crew
+/// sheet has the whole name.
 std::string place_words(const Show& show, const std::string& code);
 /// A serves word as it is; an item, case or structure as "Name (CODE)".
 std::string what_words(const Catalogue& catalogue, const std::string& what, const std::string& language);

@@ -31,7 +31,7 @@ Row pull_row(const Context& context, const PlanRow& row, bool say_vehicle) {
            text_cell(printed_name(context, row)), text_cell(context.catalogue.case_at(row.unit).looks),
            text_cell(of_words(context, row.unit)), text_cell(mass_words(words, row, context.units)),
            text_cell(move_words(words, handling) + "\n" + lift_words(words, handling)),
-           text_cell(joined({place_words(context.show, row.place), vehicle}, ", "))}};
+           text_cell(joined({place_words(context.show, row.place), vehicle}, "\n"))}};
 }
 
 block::Table pull_table(const Context& context, const std::vector<const PlanRow*>& rows) {

@@ -6,6 +6,7 @@
 #include "document/form.h"
 #include "document/phrase.h"
 #include "document/said.h"
+#include "document/use_line.h"
 #include "document/walk_stops.h"
 
 namespace dunnage {
@@ -14,62 +15,63 @@ namespace {
 constexpr std::size_t lines_a_notice = 4;  // at most, so that the walk stays on two pages
 constexpr int remark_lines = 3;
 
-block::Facts walk_facts(const Context& context) {
+/// "gust 16 mph, wind 9 mph, 71 F ...; regional office, 18:00": the forecast that the limits were set against.
+std::string forecast_words(const Context& context) {
   const Words& words = context.words;
-  block::Facts facts;
-  add_fact(facts, words("fact.address"), context.show.site.address);
-  if (!context.show.forecast) {
-    add_fact(facts, words("fact.forecast"), words("walk.not-given"));
-    return facts;
-  }
+  if (!context.show.forecast) return words("walk.not-given");
   const Forecast& forecast = *context.show.forecast;
-  const auto speed = [&](const Maybe<Speed>& value) {
-    return value ? print(value->value, context.meter, Rounding::up).text() : std::string();
+  const auto speed = [&](const char* key, const Maybe<Speed>& value) {
+    return value ? words(key) + " " + print(value->value, context.meter, Rounding::up).text() : std::string();
   };
-  const auto per_cent = [](const Maybe<double>& value) {
-    return value ? plain(value->value, 0) + " %" : std::string();
+  const auto per_cent = [&](const char* key, const Maybe<double>& value) {
+    return value ? words(key) + " " + plain(value->value, 0) + " %" : std::string();
   };
-  add_fact(facts, words("fact.gust"), speed(forecast.gust));
-  add_fact(facts, words("fact.wind"), speed(forecast.wind));
-  if (forecast.temperature)
-    add_fact(facts, words("fact.temperature"),
-             print(forecast.temperature->value, context.units, Rounding::nearest).text());
-  add_fact(facts, words("fact.humidity"), per_cent(forecast.humidity));
-  add_fact(facts, words("fact.rain"), per_cent(forecast.rain));
-  add_fact(facts, words("fact.forecast"), joined({forecast.issued_by, forecast.issued_at}, ", "));
+  const std::string temperature =
+      forecast.temperature ? print(forecast.temperature->value, context.units, Rounding::nearest).text() : std::string();
+  return joined({joined({speed("walk.gust", forecast.gust), speed("walk.wind", forecast.wind), temperature,
+                         per_cent("fact.humidity", forecast.humidity), per_cent("fact.rain", forecast.rain)}, ", "),
+                 joined({forecast.issued_by, forecast.issued_at}, ", ")}, "; ");
+}
+
+block::Facts walk_facts(const Context& context) {
+  block::Facts facts;
+  add_fact(facts, context.words("fact.forecast"), forecast_words(context));
+  if (context.show.site.ground) add_fact(facts, context.words("fact.ground"), context.show.site.ground->value);
   return facts;
 }
 
 /// At most three things that stop the job.
 std::vector<std::string> stop_lines(const Context& context) {
   const Words& words = context.words;
-  std::vector<std::string> canopies;
-  for (const Finding& finding : context.findings.list) {
-    const CanopyDetail* detail = std::get_if<CanopyDetail>(&finding.detail);
-    if (!detail) continue;
-    canopies.push_back(finding.subject + " " +
-                       (detail->down_at ? print(*detail->down_at, context.meter, Rounding::down).text()
-                                        : words("outcome.not-checked")));
-  }
+  const std::string down = down_words(context);
   std::vector<std::string> lines;
-  if (!canopies.empty()) lines.push_back(words.say("walk.stop-gust", {{"uses", joined(canopies, "; ")}}));
+  if (!down.empty()) lines.push_back(words.say("walk.stop-gust", {{"uses", down}}));
   if (!context.show.setting || context.show.setting->value == "outdoor") lines.push_back(words("walk.stop-thunder"));
   lines.push_back(words("walk.stop-mains"));
   return lines;
 }
 
-/// Each sentence once, of the findings that the walk prints.
-std::vector<std::string> cautions(const Context& context) {
-  std::vector<std::string> lines;
-  const auto once = [&](const std::string& text) {
-    if (!text.empty() && std::find(lines.begin(), lines.end(), text) == lines.end()) lines.push_back(text);
-  };
-  for (const Finding* finding : findings_on_walk(context)) {
-    once(finding->assumption);
-    once(finding->caution);
-    if (const CanopyDetail* detail = std::get_if<CanopyDetail>(&finding->detail)) once(detail->assumption);
+/// Parts of `text` between semicolons, each once.
+void add_once(std::vector<std::string>& parts, const std::string& text) {
+  for (std::size_t begin = 0; begin < text.size();) {
+    const std::size_t end = std::min(text.find("; ", begin), text.size());
+    const std::string part = text.substr(begin, end - begin);
+    if (std::find(parts.begin(), parts.end(), part) == parts.end()) parts.push_back(part);
+    begin = end + 2;
   }
-  return lines;
+}
+
+/// What the findings on the walk assume and leave out, each once.
+std::string cautions(const Context& context) {
+  std::vector<std::string> assumed, cautioned;
+  for (const Finding* finding : findings_on_walk(context)) {
+    add_once(assumed, finding->assumption);
+    if (std::find(cautioned.begin(), cautioned.end(), finding->caution) == cautioned.end())
+      cautioned.push_back(finding->caution);
+  }
+  const std::string told = joined(cautioned, " ");
+  if (assumed.empty()) return told;
+  return joined({told, context.words.say("walk.assumed", {{"assumed", joined(assumed, "; ")}})}, "\n");
 }
 
 std::string sources(const Context& context) {
@@ -93,7 +95,13 @@ Made safety_walk(const Context& context) {
   add_notice(section, "over", words("notice.over"), lines(Outcome::over));
   add_notice(section, "unchecked", words("notice.unchecked"), lines(Outcome::not_checked));
   add(section, "stops", walk_table(context));
-  add_listing(section, "cautions", words("walk.cautions"), cautions(context));
+  block::Table lifts = lift_table(context);
+  if (!lifts.groups.empty()) {
+    add(section, "lifts-head", block::Heading{words("walk.lifts")});
+    add(section, "lifts", std::move(lifts));
+  }
+  const std::string left_out = cautions(context);
+  if (!left_out.empty()) add(section, "cautions", block::Paragraph{left_out});
   add(section, "decide", block::Paragraph{who_decides(context)});
   add(section, "remarks", block::Fill{std::vector<std::string>(remark_lines, words("walk.remark"))});
   add(section, "end", block::Signature{words("walk.complete"),

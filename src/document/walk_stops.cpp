@@ -7,6 +7,7 @@
 #include "document/phrase.h"
 #include "document/said.h"
 #include "document/shelf_walk.h"
+#include "document/use_line.h"
 
 namespace dunnage {
 namespace {
@@ -30,21 +31,16 @@ std::vector<Row> way_in(const Context& context) {
   const Site& site = context.show.site;
   const std::string gate = site.gate.empty() ? words("walk.the-gate") : site.gate;
   const std::string address = site.emergency_address.empty() ? words("walk.not-given") : site.emergency_address;
-  std::vector<Row> rows = {line(words.say("walk.ambulance", {{"gate", gate}}), words("walk.ambulance-state")),
-                           line(words("walk.exits"), words("walk.exits-state")),
-                           line(words.say("walk.address", {{"address", address}}), words("walk.address-state"))};
-  std::vector<std::string> permits, dates;
-  for (const Text& permit : site.permits) permits.push_back(permit.value);
-  if (!permits.empty())
-    rows.push_back(line(words.say("walk.permits", {{"permits", joined(permits, ", ")}}), words("walk.permits-state")));
+  std::vector<std::string> dates;
   for (const PlanRow* row : rows_to_pull(context)) {
     const Case& box = context.catalogue.case_at(row->unit);
     if (box.inspect_by) dates.push_back(code_of(context.catalogue, *row) + " " + box.inspect_by->value.iso());
   }
-  rows.push_back(line(words("walk.first-aid"), words("walk.first-aid-state")));
-  if (!dates.empty())
-    rows.push_back(line(words.say("walk.inspect", {{"dates", joined(dates, ", ")}}), words("walk.inspect-state")));
-  return rows;
+  const std::string aid = dates.empty() ? words("walk.first-aid")
+                                        : words.say("walk.first-aid-dates", {{"dates", joined(dates, ", ")}});
+  return {line(words.say("walk.ambulance", {{"gate", gate}}), words("walk.ambulance-state")),
+          line(words.say("walk.address", {{"address", address}}), words("walk.address-state")),
+          line(aid, words("walk.first-aid-state"))};
 }
 
 /// Cable runs that are crossed that way, "foh to stage (12 ft)".
@@ -75,42 +71,29 @@ std::vector<Row> ground(const Context& context) {
   return rows;
 }
 
-/// The findings about one use that apply.
-std::vector<const Finding*> about(const Context& context, const Use& use) {
-  std::vector<const Finding*> found;
-  for (const Finding& finding : context.findings.list)
-    if (finding.subject == use.as.value && finding.outcome != Outcome::does_not_apply) found.push_back(&finding);
-  return found;
-}
-
-/// "NW 2 x BAG; NE 2 x BAG", or "each leg 2 x BAG" where all are alike.
-std::string leg_words(const Words& words, const Finding& finding) {
-  const CanopyDetail* detail = std::get_if<CanopyDetail>(&finding.detail);
-  if (!detail || detail->legs.empty()) return {};
-  const auto same = [&](const LegRow& row) { return row.stands == detail->legs.front().stands; };
-  const auto stands = [&](const LegRow& row) { return row.stands.empty() ? words("walk.nothing") : row.stands; };
-  if (std::all_of(detail->legs.begin(), detail->legs.end(), same))
-    return words.say("walk.each-leg", {{"stands", stands(detail->legs.front())}});
-  std::vector<std::string> legs;
-  for (const LegRow& row : detail->legs) legs.push_back(row.leg + " " + stands(row));
-  return joined(legs, "; ");
+/// "within limit" where all agree, else a line a rule: "sliding: NOT CHECKED".
+std::string outcomes(const Words& words, const std::vector<const Finding*>& found) {
+  if (found.empty()) return words("outcome.not-checked");
+  const auto same = [&](const Finding* finding) { return finding->outcome == found.front()->outcome; };
+  if (std::all_of(found.begin(), found.end(), same)) return outcome_words(words, found.front()->outcome);
+  std::vector<std::string> lines;
+  for (const Finding* finding : found)
+    lines.push_back(rule_words(words, finding->rule) + ": " + outcome_words(words, finding->outcome));
+  return joined(lines, "\n");
 }
 
 std::vector<Row> standing(const Context& context) {
   const Words& words = context.words;
   std::vector<Row> rows;
   for (const Use& use : context.show.uses) {
-    const std::string name = use.as.value + ": " + use_words(context, use);
-    const std::vector<const Finding*> found = about(context, use);
-    if (found.empty()) rows.push_back(line(name, words("outcome.not-checked")));
-    for (const Finding* finding : found) {
-      const std::string head = finding == found.front() ? name : std::string();
-      rows.push_back(finding_line(words, joined({head, leg_words(words, *finding), said(*finding)}, "\n"), *finding));
-    }
+    const std::vector<const Finding*> found = findings_about(context.findings, use);
+    std::vector<std::string> lines = {use_words(context, use)};
+    for (const Finding* finding : found)
+      if (finding->outcome == Outcome::over) lines.push_back(finding->says);
+    rows.push_back(line(joined(lines, "\n"), outcomes(words, found)));
   }
   if (!context.show.uses.empty()) rows.push_back(line(words("walk.legs"), words("walk.legs-state")));
   rows.push_back(line(words("walk.stands"), words("walk.stands-state")));
-  rows.push_back(line(words("walk.bonds"), words("walk.bonds-state")));
   return rows;
 }
 
@@ -119,11 +102,10 @@ std::vector<Row> power(const Context& context) {
   std::vector<std::string> supplies;
   for (const Supply& supply : context.show.supplies) supplies.push_back(supply.name.value);
   const std::string names = supplies.empty() ? words("walk.each-supply") : joined(supplies, ", ");
-  std::vector<Row> rows = {line(words("walk.earth-fault"), words("walk.earth-fault-state")),
-                           line(words("walk.plugs"), words("walk.plugs-state")),
-                           line(words.say("walk.main-switch", {{"supplies", names}}), words("walk.main-switch-state"))};
-  if (outdoors(context.show)) rows.insert(rows.begin() + 2, line(words("walk.dry"), words("walk.dry-state")));
-  return rows;
+  return {line(words("walk.earth-fault"), words("walk.earth-fault-state")),
+          outdoors(context.show) ? line(words("walk.plugs-outdoors"), words("walk.plugs-outdoors-state"))
+                                 : line(words("walk.plugs"), words("walk.plugs-state")),
+          line(words.say("walk.main-switch", {{"supplies", names}}), words("walk.main-switch-state"))};
 }
 
 std::vector<Row> stage(const Context& context) {
@@ -133,33 +115,22 @@ std::vector<Row> stage(const Context& context) {
   if (!context.show.site.radio_channel.empty())
     rows.push_back(line(words.say("walk.radio", {{"channel", context.show.site.radio_channel}}),
                         words("walk.radio-state")));
-  if (!context.show.site.curfew.empty())
-    rows.push_back(line(words.say("walk.curfew", {{"curfew", context.show.site.curfew}}), words("walk.curfew-state")));
   return rows;
 }
 
+/// The five worst, one a case: eight bags alike are one line.
 std::vector<const Finding*> lifts_to_show(const Context& context) {
-  std::vector<const Finding*> lifts = worst_lifts(context.findings);
-  if (lifts.size() > lifts_on_walk) lifts.resize(lifts_on_walk);
-  return lifts;
-}
-
-/// "FOH-1  Front-of-house trunk, 81 lb", what is found, and the outcome or the aid.
-std::vector<Row> lifting(const Context& context) {
-  std::vector<Row> rows;
-  for (const Finding* finding : lifts_to_show(context)) {
+  std::vector<const Finding*> lifts;
+  std::vector<int> cases;
+  for (const Finding* finding : worst_lifts(context.findings)) {
     const int unit = context.catalogue.unit_index(finding->subject);
-    const PlanRow* row = unit < 0 ? nullptr : &context.plan.rows[static_cast<std::size_t>(unit)];
-    std::string item = finding->subject;
-    if (row)
-      item += "  " + joined({name_in(context.catalogue.case_at(unit), context.words.language),
-                             mass_words(context.words, *row, context.units)}, ", ");
-    const Handling* handling = std::get_if<Handling>(&finding->detail);
-    const bool by_aid = finding->outcome == Outcome::does_not_apply && handling;
-    rows.push_back(line(joined({item, finding->says}, "\n"), by_aid ? lift_words(context.words, *handling)
-                                                                   : outcome_words(context.words, finding->outcome)));
+    const int of = unit < 0 ? -1 : context.catalogue.units[static_cast<std::size_t>(unit)].case_index;
+    if (lifts.size() == lifts_on_walk) break;
+    if (of >= 0 && std::find(cases.begin(), cases.end(), of) != cases.end()) continue;
+    cases.push_back(of);
+    lifts.push_back(finding);
   }
-  return rows;
+  return lifts;
 }
 
 /// Findings about neither a lift nor a structure in use: over, then not checked, then within.
@@ -182,64 +153,12 @@ std::vector<Row> others(const Context& context) {
   return rows;
 }
 
-std::string under_words(const Words& words, Under under) {
-  switch (under) {
-    case Under::not_stated: return {};
-    case Under::empty: return words("use.under-empty");
-    case Under::half_full: return words("use.under-half");
-    case Under::full: return words("use.under-full");
-  }
-  return {};
-}
-
-std::string at_height(const Context& context, const Maybe<Length>& at) {
-  if (!at) return {};
-  return context.words.say("use.at-height", {{"height", print(at->value, context.units, Rounding::up).text()}});
-}
-
-/// What a structure carries and what hangs on it.
-std::vector<std::string> burden_words(const Context& context, const Use& use) {
-  const Words& words = context.words;
-  std::vector<std::string> out;
-  const auto measures = [&](const Maybe<Mass>& mass, const Maybe<Area>& area, const Maybe<Length>& at) {
-    return joined({mass ? print(mass->value, context.units, Rounding::up).text() : std::string(),
-                   area ? print(area->value, context.units, Rounding::up).text() : std::string(),
-                   at_height(context, at)}, ", ");
-  };
-  for (const Carried& carried : use.carries) {
-    const std::string thing =
-        words.say("thing.count", {{"n", std::to_string(carried.count)}, {"name", carried.code.value}});
-    out.push_back(words.say("use.carries",
-                            {{"what", joined({thing, measures(carried.mass, carried.area, carried.at)}, ", ")}}));
-  }
-  for (const Hung& hung : use.hung)
-    out.push_back(
-        words.say("use.hung", {{"what", joined({hung.what.value, measures(hung.mass, hung.area, hung.at)}, ", ")}}));
-  return out;
-}
-
 }  // namespace
-
-std::string use_words(const Context& context, const Use& use) {
-  const Words& words = context.words;
-  const Structure* structure = context.catalogue.structure(use.structure.value);
-  const std::string name =
-      structure && !structure->name.value.empty() ? structure->name.value : use.structure.value;
-  std::vector<std::string> walls, parts = {name};
-  for (const Text& wall : use.walls) walls.push_back(wall.value);
-  if (!use.at_place.empty()) parts.push_back(words.say("use.at", {{"place", place_words(context.show, use.at_place)}}));
-  if (!walls.empty()) parts.push_back(words.say("use.walls", {{"walls", joined(walls, ", ")}}));
-  parts.push_back(under_words(words, use.under));
-  const Maybe<std::string>& ground_typed = use.ground ? use.ground : context.show.site.ground;
-  if (ground_typed) parts.push_back(words.say("use.ground", {{"ground", ground_typed->value}}));
-  for (std::string& burden : burden_words(context, use)) parts.push_back(std::move(burden));
-  return joined(parts, "; ");
-}
 
 std::vector<const Finding*> findings_on_walk(const Context& context) {
   std::vector<const Finding*> out = lifts_to_show(context);
   for (const Use& use : context.show.uses)
-    for (const Finding* finding : about(context, use)) out.push_back(finding);
+    for (const Finding* finding : findings_about(context.findings, use)) out.push_back(finding);
   for (const Finding* finding : other_findings(context)) out.push_back(finding);
   return out;
 }
@@ -256,8 +175,29 @@ block::Table walk_table(const Context& context) {
   stop("walk.stop-power", power(context));
   stop("walk.stop-ground", ground(context));
   stop("walk.stop-stage", stage(context));
-  stop("walk.stop-lifting", lifting(context));
   stop("walk.stop-other", others(context));
+  return table;
+}
+
+block::Table lift_table(const Context& context) {
+  block::Table table = make_table(
+      context.words, {{"code", "unit.code"}, {"name", "pull.what"}, {"mass", "unit.mass"}, {"says", "walk.lift"},
+                      {"state", "walk.found"}});
+  Group group;
+  for (const Finding* finding : lifts_to_show(context)) {
+    const int unit = context.catalogue.unit_index(finding->subject);
+    const Handling* handling = std::get_if<Handling>(&finding->detail);
+    const bool by_aid = finding->outcome == Outcome::does_not_apply && handling;
+    std::string name, mass;
+    if (unit >= 0) {
+      name = name_in(context.catalogue.case_at(unit), context.words.language);
+      mass = mass_words(context.words, context.plan.rows[static_cast<std::size_t>(unit)], context.units);
+    }
+    group.rows.push_back({{text_cell(finding->subject), text_cell(name), text_cell(mass), text_cell(finding->says),
+                           strong_cell(by_aid ? lift_words(context.words, *handling)
+                                              : outcome_words(context.words, finding->outcome))}});
+  }
+  if (!group.rows.empty()) table.groups.push_back(std::move(group));
   return table;
 }
 

@@ -13,8 +13,8 @@ namespace dunnage {
 /// lines: what is unknown is walked.
 block::Table walk_table(const Context& context);
 
-/// How a structure in use stands: "at FOH; walls N; half full under the roof; carries 1 x SPK-TOP at 8 ft".
-std::string use_words(const Context& context, const Use& use);
+/// The five worst lifts, one a case: code, name, mass, says, state. Without a group where nothing goes.
+block::Table lift_table(const Context& context);
 
 /// Findings that the walk prints beside its lines.
 std::vector<const Finding*> findings_on_walk(const Context& context);

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: MIT
+#include "document/use_line.h"
+
+#include <algorithm>
+
+#include "document/phrase.h"
+
+namespace dunnage {
+namespace {
+
+std::string counted(const Words& words, int count, const std::string& name) {
+  return words.say("thing.count", {{"n", std::to_string(count)}, {"name", name}});
+}
+
+std::string at_height(const Context& context, const Maybe<Length>& at) {
+  if (!at) return {};
+  return context.words.say("use.at-height", {{"height", print(at->value, context.units, Rounding::up).text()}});
+}
+
+std::string under_words(const Words& words, Under under) {
+  switch (under) {
+    case Under::not_stated: return {};
+    case Under::empty: return words("use.under-empty");
+    case Under::half_full: return words("use.under-half");
+    case Under::full: return words("use.under-full");
+  }
+  return {};
+}
+
+/// "each leg 2 x BAG" where all are alike, else leg by leg.
+std::string leg_words(const Words& words, const std::vector<LegRow>& legs) {
+  const auto same = [&](const LegRow& row) { return row.stands == legs.front().stands; };
+  const auto stands = [&](const LegRow& row) { return row.stands.empty() ? words("use.nothing") : row.stands; };
+  if (std::all_of(legs.begin(), legs.end(), same))
+    return words.say("use.each-leg", {{"stands", stands(legs.front())}});
+  std::vector<std::string> parts;
+  for (const LegRow& row : legs) parts.push_back(row.leg + " " + stands(row));
+  return joined(parts, "; ");
+}
+
+/// Weights as typed, for what has no rows by leg.
+std::string typed_ballast(const Context& context, const BallastLine& line) {
+  const Words& words = context.words;
+  const std::string stands = counted(words, line.count, line.code.value);
+  if (line.each_leg) return words.say("use.each-leg", {{"stands", stands}});
+  if (line.at) {
+    const auto place = [&](Length length) { return print_small(length, context.units, Rounding::nearest).text(); };
+    return words.say("use.weight-at", {{"stands", stands}, {"x", place(line.at->first)}, {"y", place(line.at->second)}});
+  }
+  std::vector<std::string> legs;
+  for (const Text& leg : line.legs) legs.push_back(leg.value);
+  return joined(legs, ", ") + " " + stands;
+}
+
+std::vector<std::string> ballast_parts(const Context& context, const Use& use) {
+  for (const Finding* finding : findings_about(context.findings, use))
+    if (const CanopyDetail* detail = std::get_if<CanopyDetail>(&finding->detail))
+      if (!detail->legs.empty()) return {leg_words(context.words, detail->legs)};
+  std::vector<std::string> parts;
+  for (const BallastLine& line : use.ballast) parts.push_back(typed_ballast(context, line));
+  return parts;
+}
+
+/// What a structure carries and what hangs on it.
+std::vector<std::string> burden_parts(const Context& context, const Use& use) {
+  const Words& words = context.words;
+  std::vector<std::string> out;
+  const auto measures = [&](const Maybe<Mass>& mass, const Maybe<Area>& area, const Maybe<Length>& at) {
+    return joined({mass ? print(mass->value, context.units, Rounding::up).text() : std::string(),
+                   area ? print(area->value, context.units, Rounding::up).text() : std::string(),
+                   at_height(context, at)}, ", ");
+  };
+  for (const Carried& carried : use.carries)
+    out.push_back(words.say("use.carries", {{"what", joined({counted(words, carried.count, carried.code.value),
+                                                             measures(carried.mass, carried.area, carried.at)}, ", ")}}));
+  for (const Hung& hung : use.hung)
+    out.push_back(
+        words.say("use.hung", {{"what", joined({hung.what.value, measures(hung.mass, hung.area, hung.at)}, ", ")}}));
+  return out;
+}
+
+/// The lowest gust that a finding about the use names as its limit.
+std::optional<Speed> down_gust(const Findings& findings, const Use& use) {
+  std::optional<Speed> lowest;
+  for (const Finding* finding : findings_about(findings, use))
+    if (const Speed* limit = std::get_if<Speed>(&finding->limit)) lowest = lowest ? std::min(*lowest, *limit) : *limit;
+  return lowest;
+}
+
+}  // namespace
+
+std::string use_words(const Context& context, const Use& use) {
+  const Words& words = context.words;
+  std::vector<std::string> walls, parts = ballast_parts(context, use);
+  for (const Text& wall : use.walls) walls.push_back(wall.value);
+  if (!walls.empty()) parts.push_back(words.say("use.walls", {{"walls", joined(walls, ", ")}}));
+  parts.push_back(under_words(words, use.under));
+  if (use.ground) parts.push_back(words.say("use.ground", {{"ground", use.ground->value}}));
+  for (std::string& burden : burden_parts(context, use)) parts.push_back(std::move(burden));
+  const std::string head = joined({use.as.value, place_words(context.show, use.at_place)}, ", ");
+  return joined({head, joined(parts, "; ")}, ": ");
+}
+
+std::vector<const Finding*> findings_about(const Findings& findings, const Use& use) {
+  std::vector<const Finding*> found;
+  for (const Finding& finding : findings.list)
+    if (finding.subject == use.as.value && finding.outcome != Outcome::does_not_apply) found.push_back(&finding);
+  return found;
+}
+
+std::string down_words(const Context& context) {
+  std::vector<std::pair<Speed, std::string>> known;
+  std::vector<std::string> unknown;
+  for (const Use& use : context.show.uses) {
+    if (findings_about(context.findings, use).empty()) continue;
+    if (const std::optional<Speed> gust = down_gust(context.findings, use)) known.emplace_back(*gust, use.as.value);
+    else unknown.push_back(use.as.value);
+  }
+  std::stable_sort(known.begin(), known.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+  std::vector<std::string> parts;
+  std::string last;
+  for (const auto& [gust, name] : known) {
+    const std::string text = print(gust, context.meter, Rounding::down).text();
+    if (text == last) parts.back() += ", " + name;
+    else parts.push_back(text + " " + name);
+    last = text;
+  }
+  if (!unknown.empty()) parts.push_back(context.words("outcome.not-checked") + " " + joined(unknown, ", "));
+  return joined(parts, "; ");
+}
+
+std::string rule_words(const Words& words, std::string_view rule) {
+  struct Named { std::string_view rule; const char* key; };
+  static constexpr Named named[] = {{"canopy-ballast", "rule.ballast"},
+                                    {"canopy-sliding", "rule.sliding"},
+                                    {"tower-tip", "rule.tipping"},
+                                    {"tower-load", "rule.load"}};
+  for (const Named& one : named)
+    if (one.rule == rule) return words(one.key);
+  return std::string(rule);
+}
+
+}  // namespace dunnage

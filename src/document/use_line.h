@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+// A structure in use in one line: where it stands, what holds it down, what it carries, and when it must come down.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "document/context.h"
+
+namespace dunnage {
+
+/// "monitor canopy, Stage: NW 2 x BAG; SW 1 x BAG; walls N; half full under the roof; carries 1 x SPK, at 8 ft".
+/// All that was typed of the use.
+std::string use_words(const Context& context, const Use& use);
+/// The findings about one use that apply.
+std::vector<const Finding*> findings_about(const Findings& findings, const Use& use);
+/// "14 mph monitor canopy; 25 mph stage canopy": the gust at which each must be down, the lowest first; those
+/// without one last, as not checked. Empty where nothing stands in the wind.
+std::string down_words(const Context& context);
+/// A rule in a word or two: "sliding".
+std::string rule_words(const Words& words, std::string_view rule);
+
+}  // namespace dunnage
