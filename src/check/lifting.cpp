@@ -7,25 +7,11 @@
 #include <algorithm>
 
 #include "formula/niosh.h"
-#include "formula/team_lift.h"
 
 namespace dunnage {
 namespace {
 
 constexpr int kLargestTeam = 4;
-
-const Maybe<Mass>& own_figure(int people, const HouseLift& lift) {
-  switch (people) {
-    case 1:
-      return lift.one;
-    case 2:
-      return lift.two;
-    case 3:
-      return lift.three;
-    default:
-      return lift.four;
-  }
-}
 
 bool aid_typed(const HouseLift& lift) { return !lift.aid.empty() && lift.aid != HouseLift{}.aid; }
 
@@ -74,32 +60,24 @@ Finding lifting_finding(const Catalogue& c, int unit, const Handling& handling) 
 
 }  // namespace
 
-std::optional<TeamFigure> team_figure(int people, const HouseLift& lift) {
-  if (people < 1 || people > kLargestTeam) return std::nullopt;
-  if (const Maybe<Mass>& own = own_figure(people, lift)) return TeamFigure{own->value, true};
-  const Lifter lifter = lift.people == People::crew ? Lifter::crew : Lifter::anyone;
-  const Mass each = lift.one ? lift.one->value : best_zone_limit(lifter);
-  const auto together = team_limit(std::vector<Mass>(static_cast<std::size_t>(people), each));
-  if (!together) return std::nullopt;
-  return TeamFigure{*together, lift.one.has_value()};
+TeamLimits team_limits(const HouseLift& lift) {
+  TeamLimits limits;
+  limits.lifter = lift.people == People::crew ? Lifter::crew : Lifter::anyone;
+  const Maybe<Mass>* own[] = {&lift.one, &lift.two, &lift.three, &lift.four};
+  for (std::size_t i = 0; i < limits.own.size(); ++i)
+    if (*own[i]) limits.own[i] = (*own[i])->value;
+  return limits;
 }
 
 Handling handling_of(const Case& box, const UnitMass& mass, const HouseLift& lift) {
+  const auto known = mass.known ? std::optional<Mass>(mass.mass) : std::nullopt;
+  const FewestPeople found = fewest_people(known, box.grips, team_limits(lift));
   Handling h;
   h.known = mass.known;
   h.move = box.wheels ? Handling::Move::roll : Handling::Move::carry;
-  const int most = std::clamp(box.grips, 1, kLargestTeam);
-  for (int people = 1; people <= most && h.people == 0; ++people) {
-    const auto figure = team_figure(people, lift);
-    if (!figure) continue;
-    // Compared at 1e-9 so that a limit converted from pounds still covers its own figure.
-    const bool covers = h.known && mass.mass <= figure->limit * (1 + 1e-9);
-    if (covers) h.people = people;
-    if (covers || figure->limit >= h.limit) {
-      h.limit = figure->limit;
-      h.house_limit = figure->of_house;
-    }
-  }
+  h.people = found.people;
+  h.limit = found.limit;
+  h.house_limit = found.own;
   if (h.known && h.people == 0) h.aid = lift.aid;
   if (box.wheels) h.ramp_people = h.people == 1 ? 1 : 2;
   return h;

@@ -4,6 +4,7 @@
 
 #include <optional>
 
+#include "formula/team_lift.h"
 #include "model/catalogue.h"
 #include "model/finding.h"
 #include "model/plan.h"
@@ -11,15 +12,8 @@
 
 namespace dunnage {
 
-/// What so many people lift together in this house.
-struct TeamFigure {
-  Mass limit;
-  bool of_house = false;  ///< the house's own figure, or worked from it
-};
-/// The house's own figure for that many people; else the published filter's best zone (25 kg crew, 16 kg
-/// volunteers) times the published team factor, two 2/3 and three 1/2 of the sum. Four: only a house figure.
-/// Empty where there is none. Source: HSE INDG143 and L23 (formula/team_lift.h).
-std::optional<TeamFigure> team_figure(int people, const HouseLift& lift);
+/// The house's own figures, else the published filter's best zone (25 kg crew, 16 kg volunteers).
+TeamLimits team_limits(const HouseLift& lift);
 
 /// MOVE and LIFT of one unit. People: the fewest whose limit covers the mass, never more than its grips
 /// allow (one may always try); 0 beyond that, with the house's aid in its words.

@@ -25,28 +25,42 @@ std::optional<double> pitch_of(const CanopyShape& shape) {
 
 RoofForce larger(RoofForce a, RoofForce b) { return {std::max(a.down, b.down), std::min(a.up, b.up)}; }
 
-/// Table values at a pitch, or the nearest row with a word about it.
-RoofForce table_force(CanopyReading& r, RoofTable table, double pitch) {
-  if (auto inside = roof_force(table, pitch, r.blockage)) return *inside;
+/// Where a roof's pitch leads in its table: the pitches to read, of which the worse counts.
+std::vector<double> rows_to_read(CanopyReading& r, RoofTable table, double pitch) {
+  if (roof_force(table, pitch, 1)) return {pitch};
   if (table == RoofTable::two_slope && std::abs(pitch) < 5) {
-    r.assumptions.push_back(fmt::format("pitch {:.0f} deg: the larger of -5 and +5 deg", pitch));
-    return larger(*roof_force(table, -5, r.blockage), *roof_force(table, 5, r.blockage));
+    r.assumptions.push_back(fmt::format("pitch {:.0f} deg: the worse of -5 and +5 deg", pitch));
+    return {-5, 5};
   }
   const double nearest = pitch > 0 ? 30 : table == RoofTable::two_slope ? -20 : 0;
   r.needs_maker_limit = true;
   r.assumptions.push_back(
       fmt::format("pitch {:.0f} deg is beyond the table: read at {:.0f} deg", pitch, nearest));
-  return *roof_force(table, nearest, r.blockage);
+  return {nearest};
 }
 
-void read_blockage(CanopyReading& r, const CanopyShape& shape) {
-  r.blockage = shape.blockage.value_or(1.0);
-  if (shape.walls > 0 && r.blockage < 1) {
-    r.blockage = 1;
-    r.assumptions.push_back("walls up: full blockage");
-  } else if (!shape.blockage) {
-    r.assumptions.push_back("what is under the roof is not stated: full blockage");
-  }
+RoofForce force_at(const std::vector<double>& pitches, RoofTable table, double blockage) {
+  if (pitches.empty()) return worst_roof_force(table, blockage);
+  RoofForce worst = *roof_force(table, pitches.front(), blockage);
+  for (double pitch : pitches) worst = larger(worst, *roof_force(table, pitch, blockage));
+  return worst;
+}
+
+/// Full blockage is the worse but for a steep single slope; both ends of what it could be are read.
+void read_blockage(CanopyReading& r, const CanopyShape& shape, const std::vector<double>& pitches,
+                   RoofTable table) {
+  const double least = shape.blockage.value_or(0.0);
+  const bool open_ended = !shape.blockage || (shape.walls > 0 && least < 1);
+  r.blockage = open_ended ? 1 : least;
+  r.force = force_at(pitches, table, r.blockage);
+  if (!open_ended) return;
+  const RoofForce clear = force_at(pitches, table, least);
+  const bool clear_is_worse = clear.up < r.force.up;
+  r.force = larger(r.force, clear);
+  if (clear_is_worse) r.blockage = least;
+  const char* why = shape.blockage ? "walls up" : "what is under the roof is not stated";
+  r.assumptions.push_back(
+      fmt::format("{}: {}", why, clear_is_worse ? "open, which is worse here" : "full blockage"));
 }
 
 void read_roof(CanopyReading& r, const CanopyShape& shape) {
@@ -57,12 +71,8 @@ void read_roof(CanopyReading& r, const CanopyShape& shape) {
     r.needs_maker_limit = true;
     r.assumptions.push_back("four slopes read as two slopes");
   }
-  if (r.pitch) {
-    r.force = table_force(r, table, *r.pitch);
-  } else {
-    r.force = worst_roof_force(table, r.blockage);
-    r.assumptions.push_back("pitch not stated: the largest of the table");
-  }
+  if (!r.pitch) r.assumptions.push_back("pitch not stated: the largest of the table");
+  read_blockage(r, shape, r.pitch ? rows_to_read(r, table, *r.pitch) : std::vector<double>{}, table);
   if (shape.own_uplift) {
     r.force.up = -std::abs(*shape.own_uplift);
     r.needs_maker_limit = false;
@@ -117,7 +127,6 @@ CanopyReading read_canopy(const CanopyShape& shape) {
     r.stand.own = *shape.own;
   else
     r.assumptions.push_back("the structure's own mass is not stated: none counted");
-  read_blockage(r, shape);
   read_roof(r, shape);
   read_sides(r, shape);
   return r;

@@ -45,7 +45,7 @@ struct CanopyReading {
 };
 
 /// Reads a canopy conservatively:
-/// - blockage not stated, or any wall up: full;
+/// - blockage not stated, or any wall up: full, or open where that is worse (steep single slopes);
 /// - pitch not known: the largest coefficients of the table;
 /// - two slopes below 5 degrees: the larger of -5 and +5; above 30: the row of 30, maker's limit needed;
 /// - four slopes: as two slopes, maker's limit needed (no table has them);

@@ -64,4 +64,30 @@ std::optional<Mass> team_limit(const std::vector<Mass>& each) {
   }
 }
 
+std::optional<TeamFigure> team_figure(int people, const TeamLimits& limits) {
+  if (people < 1 || people > 4) return std::nullopt;
+  if (const auto& own = limits.own[static_cast<std::size_t>(people - 1)]) return TeamFigure{*own, true};
+  const Mass each = limits.own[0].value_or(best_zone_limit(limits.lifter));
+  const auto together = team_limit(std::vector<Mass>(static_cast<std::size_t>(people), each));
+  if (!together) return std::nullopt;
+  return TeamFigure{*together, limits.own[0].has_value()};
+}
+
+FewestPeople fewest_people(std::optional<Mass> mass, int grips, const TeamLimits& limits) {
+  FewestPeople found;
+  const int most = std::clamp(grips, 1, 4);
+  for (int people = 1; people <= most && found.people == 0; ++people) {
+    const auto figure = team_figure(people, limits);
+    if (!figure) continue;
+    // Compared at 1e-9 so that a limit converted from pounds still covers its own figure.
+    const bool covers = mass && *mass <= figure->limit * (1 + 1e-9);
+    if (covers) found.people = people;
+    if (covers || figure->limit >= found.limit) {
+      found.limit = figure->limit;
+      found.own = figure->own;
+    }
+  }
+  return found;
+}
+
 }  // namespace dunnage

@@ -2,6 +2,7 @@
 // The lifting filter of the UK's health and safety authority, and what a team may lift together.
 #pragma once
 
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -32,5 +33,26 @@ double twist_share(double degrees);
 /// What people lift together: one the figure itself, two 2/3 of the sum, three 1/2 of the sum.
 /// More than three: empty, as nothing is published. Source: HSE, L23, team handling.
 std::optional<Mass> team_limit(const std::vector<Mass>& each);
+
+/// Whose limits: the published ones, or a house's own for one to four people together.
+struct TeamLimits {
+  Lifter lifter = Lifter::anyone;
+  std::array<std::optional<Mass>, 4> own;
+};
+struct TeamFigure {
+  Mass limit;
+  bool own = false;  ///< the house's own figure, or worked from it
+};
+/// What so many people lift together: the house's own figure; else the best zone, or the house's figure for
+/// one, times the published team factor. Four: only a house's own. Empty where there is none.
+std::optional<TeamFigure> team_figure(int people, const TeamLimits& limits);
+
+/// The fewest whose limit covers a mass, never more than the grips allow (one may always try).
+struct FewestPeople {
+  int people = 0;  ///< 0: beyond all of them, or the mass is not known
+  Mass limit;      ///< of that many, or of the largest team
+  bool own = false;
+};
+FewestPeople fewest_people(std::optional<Mass> mass, int grips, const TeamLimits& limits);
 
 }  // namespace dunnage
