@@ -13,23 +13,28 @@ namespace {
 
 using unit::paper_mm;
 
-constexpr Paper pad = 1.2 * paper_mm;          ///< white left and right of a cell's text
-constexpr Paper blank_width = 18 * paper_mm;   ///< of a blank in a column as wide as its content
-constexpr Paper least_share = 12 * paper_mm;   ///< what a shared column must be left
+constexpr Paper pad = 1.2 * paper_mm;         ///< white left and right of a cell's text
+constexpr Paper blank_width = 18 * paper_mm;  ///< of a blank in a column as wide as its content
+constexpr Paper least_share = 12 * paper_mm;  ///< what a shared column must be left
 constexpr Paper hair = 0.01 * paper_mm;
 
-Paper cell_width(Setting& setting, const BlockSpec& spec, const TypeStyle& type, const Cell& cell, bool strong) {
+Paper cell_width(Setting& setting, const BlockSpec& spec, const TypeStyle& type, const Cell& cell,
+                 bool strong) {
   const std::string role = cell.strong || strong ? setting.bold(type.face) : type.face;
   const Paper words = type.size * natural_ems(setting.faces, setting.face(role), cell.text);
   switch (cell.kind) {
-    case Cell::Kind::text: return words;
-    case Cell::Kind::tick: return tick_side(spec) + (cell.text.empty() ? Paper{} : tick_gap(spec) + words);
-    case Cell::Kind::blank: return blank_width + words;
+    case Cell::Kind::text:
+      return words;
+    case Cell::Kind::tick:
+      return tick_side(spec) + (cell.text.empty() ? Paper{} : tick_gap(spec) + words);
+    case Cell::Kind::blank:
+      return blank_width + words;
   }
   return words;
 }
 
-Paper content_width(Setting& setting, const BlockSpec& spec, const block::Table& table, const Column& column) {
+Paper content_width(Setting& setting, const BlockSpec& spec, const block::Table& table,
+                    const Column& column) {
   const TypeStyle& type = column.spec->type;
   Paper widest = spec.head.size * widest_word_ems(setting.faces, setting.face(spec.head.face), column.head);
   for (const Group& group : table.groups)
@@ -69,12 +74,13 @@ std::vector<Column> chosen(Setting& setting, const BlockSpec& spec, const block:
 }
 
 /// Content columns give way, all in proportion, when the others need the room.
-void squeeze(Setting& setting, std::vector<Column>& columns, Paper fixed, Paper content, Paper shares, Paper width) {
+void squeeze(Setting& setting, std::vector<Column>& columns, Paper fixed, Paper content, Paper shares,
+             Paper width) {
   const Paper room = width - fixed - shares;
   if (content <= room + hair) return;
   if (room < content * 0.4 || room <= Paper{}) {
-    setting.problem({}, "the columns need " + plain((fixed + content + shares) / paper_mm, 1) + " mm and have " +
-                            plain(width / paper_mm, 1) + " mm");
+    setting.problem({}, "the columns need " + plain((fixed + content + shares) / paper_mm, 1) +
+                            " mm and have " + plain(width / paper_mm, 1) + " mm");
     return;
   }
   for (Column& column : columns)
@@ -86,7 +92,8 @@ void squeeze(Setting& setting, std::vector<Column>& columns, Paper fixed, Paper 
 Paper tick_side(const BlockSpec& spec) { return spec.tick > Paper{} ? spec.tick : 5 * paper_mm; }
 Paper tick_gap(const BlockSpec& spec) { return tick_side(spec) * 0.5; }
 
-std::vector<Column> measure_columns(Setting& setting, const BlockSpec& spec, const block::Table& table, Paper width) {
+std::vector<Column> measure_columns(Setting& setting, const BlockSpec& spec, const block::Table& table,
+                                    Paper width) {
   std::vector<Column> columns = chosen(setting, spec, table);
   Paper fixed, content, least;
   double shares = 0;
@@ -94,7 +101,9 @@ std::vector<Column> measure_columns(Setting& setting, const BlockSpec& spec, con
     Column& column = columns[i];
     const Paper pads = (i > 0 ? pad : Paper{}) + (i + 1 < columns.size() ? pad : Paper{});
     switch (column.spec->kind) {
-      case ColumnSpec::Kind::fixed: fixed += column.width = column.spec->width; break;
+      case ColumnSpec::Kind::fixed:
+        fixed += column.width = column.spec->width;
+        break;
       case ColumnSpec::Kind::content:
         content += column.width = content_width(setting, spec, table, column) + pads;
         break;

@@ -16,8 +16,8 @@ namespace {
 using unit::paper_mm;
 using unit::point;
 
-constexpr Paper size_step = 0.25 * point;      ///< sizes in use stay few and round
-constexpr Paper hair = 0.001 * paper_mm;       ///< what rounding may cost
+constexpr Paper size_step = 0.25 * point;  ///< sizes in use stay few and round
+constexpr Paper hair = 0.001 * paper_mm;   ///< what rounding may cost
 
 std::string mm(Paper length) { return plain(length / paper_mm, 1) + " mm"; }
 std::string pt(Paper size) { return plain(size / point, 2) + " pt"; }
@@ -35,7 +35,8 @@ Lines at_size(Setting& setting, const TypeStyle& style, std::string_view text, P
 bool fits(const Lines& lines, Paper height) { return lines.height() <= height + hair; }
 
 /// The largest size at which the text fits without a broken word; the floor where there is none.
-Lines shrink_into(Setting& setting, const TypeStyle& style, std::string_view text, Paper width, Paper height) {
+Lines shrink_into(Setting& setting, const TypeStyle& style, std::string_view text, Paper width,
+                  Paper height) {
   Lines best = at_size(setting, style, text, width, style.size);
   if (fits(best, height) && !best.split_word) return best;
   const Paper floor = std::min(style.floor, style.size);
@@ -112,8 +113,8 @@ Lines fit_box(Setting& setting, const TypeStyle& style, std::string_view text, P
   if (style.fit == Fit::cut) {
     cut_lines(setting, lines, height);
   } else {
-    setting.problem(std::string(text), "does not fit into " + mm(width) + " x " + mm(height) + " at " +
-                                           pt(lines.size));
+    setting.problem(std::string(text),
+                    "does not fit into " + mm(width) + " x " + mm(height) + " at " + pt(lines.size));
   }
   return lines;
 }

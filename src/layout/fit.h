@@ -13,12 +13,14 @@
 
 namespace dunnage {
 
-/// Text set in one column of any height. `shrink`: each paragraph on one line if the floor allows, else wrapped at
-/// the floor. `refuse`: a paragraph that needs a second line is a problem. `cut` has nothing to cut and wraps.
+/// Text set in one column of any height. `shrink`: each paragraph on one line if the floor allows, else
+/// wrapped at the floor. `refuse`: a paragraph that needs a second line is a problem. `cut` has nothing to
+/// cut and wraps.
 Lines fit_width(Setting& setting, const TypeStyle& style, std::string_view text, Paper width);
 
-/// Text set in a box. `shrink` and `cut`: the largest size down to the floor at which it fits without breaking
-/// inside a word; `cut` then leaves out whole lines and says how many. Anything else that does not fit is a problem.
+/// Text set in a box. `shrink` and `cut`: the largest size down to the floor at which it fits without
+/// breaking inside a word; `cut` then leaves out whole lines and says how many. Anything else that does not
+/// fit is a problem.
 Lines fit_box(Setting& setting, const TypeStyle& style, std::string_view text, Paper width, Paper height);
 
 /// As large as the widest word allows, between size and floor, then wrapped: for heads of narrow columns.

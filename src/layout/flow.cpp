@@ -35,10 +35,12 @@ class Flow {
   }
 
  private:
-  Paper taken(const Strip& strip, bool at_top) const { return strip.height + (at_top ? Paper{} : strip.before); }
+  Paper taken(const Strip& strip, bool at_top) const {
+    return strip.height + (at_top ? Paper{} : strip.before);
+  }
 
-  /// One beyond the last strip to place now: a whole chain of kept strips, or nothing. On a fresh region a chain that
-  /// has no room gives up its ties: as many as fit.
+  /// One beyond the last strip to place now: a whole chain of kept strips, or nothing. On a fresh region a
+  /// chain that has no room gives up its ties: as many as fit.
   std::size_t chain_that_fits(std::size_t from) const {
     Paper y = y_;
     std::size_t i = from;
@@ -65,7 +67,8 @@ class Flow {
     fresh_ = true;
     if (resume < 0) return;
     for (const Strip& again : galley_.resumes[static_cast<std::size_t>(resume)]) {
-      add_moved(out_.regions.back(), again.ink, {}, y_ += out_.regions.back().empty() ? Paper{} : again.before);
+      add_moved(out_.regions.back(), again.ink, {},
+                y_ += out_.regions.back().empty() ? Paper{} : again.before);
       y_ += again.height;
     }
   }

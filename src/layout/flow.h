@@ -13,8 +13,8 @@ struct Flowed {
   int oversized = 0;                      ///< strips that are taller than a region and could not be parted
 };
 
-/// Fills regions of `height`, the first of `first_height`. Keeps strips together that ask for it, as long as they fit
-/// on one region. Linear in the number of strips.
+/// Fills regions of `height`, the first of `first_height`. Keeps strips together that ask for it, as long as
+/// they fit on one region. Linear in the number of strips.
 Flowed flow(Galley galley, Paper first_height, Paper height);
 
 }  // namespace dunnage

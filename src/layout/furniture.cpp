@@ -19,7 +19,8 @@ constexpr Paper white_above = 2 * paper_mm;  ///< between the body and the foot
 constexpr Paper head_rule = 1 * point;
 
 void fill_in(std::string& text, const std::string& name, int value) {
-  if (const auto at = text.find(name); at != std::string::npos) text.replace(at, name.size(), std::to_string(value));
+  if (const auto at = text.find(name); at != std::string::npos)
+    text.replace(at, name.size(), std::to_string(value));
 }
 
 std::string joined(const std::string& a, const std::string& b) {
@@ -29,15 +30,22 @@ std::string joined(const std::string& a, const std::string& b) {
 }  // namespace
 
 Furniture::Furniture(Setting& setting, const Layout& layout, const Section& section, Paper width)
-    : setting_(setting), layout_(layout), title_(layout.title), recipient_(layout.title), running_(layout.running),
-      running_right_(layout.running), width_(width) {
+    : setting_(setting),
+      layout_(layout),
+      title_(layout.title),
+      recipient_(layout.title),
+      running_(layout.running),
+      running_right_(layout.running),
+      width_(width) {
   if (!layout.furniture) return;
   setting.at_block({}, {layout.file, 1, 1, 1});
   const Document& document = setting.document;
   recipient_.align = Align::right;
   running_right_.align = Align::right;
-  const Paper title_wide = title_.size * natural_ems(setting.faces, setting.face(title_.face), document.title);
-  const Paper name_wide = title_.size * natural_ems(setting.faces, setting.face(title_.face), section.recipient);
+  const Paper title_wide =
+      title_.size * natural_ems(setting.faces, setting.face(title_.face), document.title);
+  const Paper name_wide =
+      title_.size * natural_ems(setting.faces, setting.face(title_.face), section.recipient);
   const bool beside = section.recipient.empty() || title_wide + gap + name_wide <= width;
   Paper y;
   const Lines title = fit_width(setting, title_, document.title, width);
@@ -49,7 +57,8 @@ Furniture::Furniture(Setting& setting, const Layout& layout, const Section& sect
   y += beside ? title.height() : name.height();
   page_y_ = y;
   const std::string widest = page_words(888, 888);
-  page_width_ = running_.size * natural_ems(setting.faces, setting.face(running_.face), widest) + 0.1 * paper_mm;
+  page_width_ =
+      running_.size * natural_ems(setting.faces, setting.face(running_.face), widest) + 0.1 * paper_mm;
   const Paper left_wide = width - page_width_ - gap;
   const Lines show = fit_width(setting, running_, joined(document.show, document.date), left_wide);
   put_lines(setting, head_, show, running_, {{}, y}, left_wide);
@@ -71,8 +80,10 @@ std::string Furniture::page_words(int number, int total) const {
 void Furniture::put(std::vector<Ink>& ink, const Box& box, int number, int total) const {
   if (!layout_.furniture) return;
   add_moved(ink, head_, box.x, box.y);
-  const Lines words{{page_words(number, total)}, {true}, running_.size, leading_at(running_, running_.size), false};
-  put_lines(setting_, ink, words, running_right_, {box.x + width_ - page_width_, box.y + page_y_}, page_width_);
+  const Lines words{
+      {page_words(number, total)}, {true}, running_.size, leading_at(running_, running_.size), false};
+  put_lines(setting_, ink, words, running_right_, {box.x + width_ - page_width_, box.y + page_y_},
+            page_width_);
   add_moved(ink, foot_, box.x, box.y + box.h - foot_height_);
 }
 

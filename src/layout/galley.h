@@ -27,8 +27,8 @@ void move_ink(std::vector<Ink>& ink, Paper right, Paper down);
 /// The same for a copy, added to `onto`.
 void add_moved(std::vector<Ink>& onto, std::vector<Ink> ink, Paper right, Paper down);
 
-/// All strips of a galley as one, `pad` of white on each side, framed with a line of `stroke` where it is not zero.
-/// The strip is `width` wide; the galley was set 2 x pad narrower.
+/// All strips of a galley as one, `pad` of white on each side, framed with a line of `stroke` where it is not
+/// zero. The strip is `width` wide; the galley was set 2 x pad narrower.
 Strip framed(Galley galley, Paper width, Paper pad, Paper stroke);
 
 /// Parts a strip that is too tall: the first part is at most `height` high and ends between lines of text.

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Sections to galleys, galleys to regions, regions to pages; heads and feet last, when the number of pages is known.
+// Sections to galleys, galleys to regions, regions to pages; heads and feet last, when the number of pages is
+// known.
 #include "layout/lay_out.h"
 
 #include <utility>
@@ -25,8 +26,10 @@ struct Sheet {
 };
 
 Sheet sheet_of(const Layout& layout, Paper width, Paper height) {
-  Sheet sheet{layout.landscape ? std::max(width, height) : width, layout.landscape ? std::min(width, height) : height,
-              {}, {}};
+  Sheet sheet{layout.landscape ? std::max(width, height) : width,
+              layout.landscape ? std::min(width, height) : height,
+              {},
+              {}};
   const Paper inner_w = sheet.width - layout.margin_left - layout.margin_right;
   const Paper inner_h = sheet.height - layout.margin_top - layout.margin_bottom;
   const Paper w = (inner_w - layout.gutter * (layout.across - 1)) / layout.across;
@@ -89,8 +92,10 @@ class Composer {
     for (int number = 1; number <= total; ++number) {
       Page& page = next_card(number == 1 ? section : Section{});
       const Box& place = sheet_.cards[card_];
-      if (number == 1) set_areas(setting_, layout_, section, {place.x, place.y + top, place.w, room}, page.ink);
-      add_moved(page.ink, std::move(flowed.regions[static_cast<std::size_t>(number - 1)]), place.x, place.y + top);
+      if (number == 1)
+        set_areas(setting_, layout_, section, {place.x, place.y + top, place.w, room}, page.ink);
+      add_moved(page.ink, std::move(flowed.regions[static_cast<std::size_t>(number - 1)]), place.x,
+                place.y + top);
       furniture.put(page.ink, place, number, total);
     }
   }
@@ -137,7 +142,8 @@ Pages lay_out(const Document& document, const Layout& layout, Paper page_width, 
   Composer composer(setting, layout, sheet_of(layout, page_width, page_height));
   for (const Section& section : document.sections) composer.add(section);
   Pages pages{document.title, document.language, composer.pages(), false};
-  if (!pages.pages.empty() && pages.pages.front().bookmark.empty()) pages.pages.front().bookmark = document.title;
+  if (!pages.pages.empty() && pages.pages.front().bookmark.empty())
+    pages.pages.front().bookmark = document.title;
   return pages;
 }
 

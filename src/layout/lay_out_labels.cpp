@@ -23,7 +23,8 @@ void onto_dots(std::vector<Ink>& ink, int dpi) {
   const Paper dot = (1.0 / dpi) * unit::paper_in;
   for (Ink& each : ink)
     if (auto* modules = std::get_if<ink::Modules>(&each))
-      modules->at = {dot * std::ceil(modules->at.x / dot - 1e-6), dot * std::ceil(modules->at.y / dot - 1e-6)};
+      modules->at = {dot * std::ceil(modules->at.x / dot - 1e-6),
+                     dot * std::ceil(modules->at.y / dot - 1e-6)};
 }
 
 /// A block without an area would have nowhere to go.
@@ -42,12 +43,13 @@ void tell_without_area(Setting& setting, const Layout& layout, const Section& se
 
 int labels_on_page(const Stock& stock) { return stock.across * stock.down; }
 
-Pages lay_out_labels(const Document& document, const Layout& layout, const Stock& stock, int start_at, int copies,
-                     const Faces& faces, std::vector<LayoutProblem>& problems) {
+Pages lay_out_labels(const Document& document, const Layout& layout, const Stock& stock, int start_at,
+                     int copies, const Faces& faces, std::vector<LayoutProblem>& problems) {
   assert(start_at >= 1 && start_at <= labels_on_page(stock) && copies >= 1);
   Setting setting(faces, document, problems, stock.dpi);
   Pages out{document.title, document.language, {}, true};
-  const Box inner{stock.inner, stock.inner, stock.label_width - stock.inner * 2, stock.label_height - stock.inner * 2};
+  const Box inner{stock.inner, stock.inner, stock.label_width - stock.inner * 2,
+                  stock.label_height - stock.inner * 2};
   int place = start_at - 1;
   for (const Section& section : document.sections) {
     setting.at_section(section.recipient);
@@ -58,7 +60,10 @@ Pages lay_out_labels(const Document& document, const Layout& layout, const Stock
     for (int copy = 0; copy < copies; ++copy, ++place) {
       if (out.pages.empty() || place == labels_on_page(stock)) {
         if (!out.pages.empty()) place = 0;
-        out.pages.push_back({stock.page_width, stock.page_height, {}, std::to_string(out.pages.size() + 1),
+        out.pages.push_back({stock.page_width,
+                             stock.page_height,
+                             {},
+                             std::to_string(out.pages.size() + 1),
                              section.recipient});
       }
       std::vector<Ink> placed = label;

@@ -15,11 +15,11 @@ namespace dunnage {
 /// Labels on one page of a stock.
 int labels_on_page(const Stock& stock);
 
-/// A label for each section, `copies` of each one after the other, the first at place `start_at` of its sheet (from 1,
-/// by rows). Asserts 1 <= start_at <= labels_on_page and 1 <= copies. Codes stand on whole dots of the stock's
-/// printer; the pages ask not to be scaled. Problems as in lay_out; on a label every block stands in an area, and what
-/// has no room there is a problem. Throws WorldError when a font file is damaged.
-Pages lay_out_labels(const Document& document, const Layout& layout, const Stock& stock, int start_at, int copies,
-                     const Faces& faces, std::vector<LayoutProblem>& problems);
+/// A label for each section, `copies` of each one after the other, the first at place `start_at` of its sheet
+/// (from 1, by rows). Asserts 1 <= start_at <= labels_on_page and 1 <= copies. Codes stand on whole dots of
+/// the stock's printer; the pages ask not to be scaled. Problems as in lay_out; on a label every block stands
+/// in an area, and what has no room there is a problem. Throws WorldError when a font file is damaged.
+Pages lay_out_labels(const Document& document, const Layout& layout, const Stock& stock, int start_at,
+                     int copies, const Faces& faces, std::vector<LayoutProblem>& problems);
 
 }  // namespace dunnage

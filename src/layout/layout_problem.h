@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// What a layout could not do with a document. Paper that lost a word without saying so would be worse than none.
+// What a layout could not do with a document. Paper that lost a word without saying so would be worse than
+// none.
 #pragma once
 
 #include <string>

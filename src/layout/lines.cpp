@@ -14,8 +14,8 @@ bool is_space(char32_t c) { return c == U' ' || c == U'\t'; }
 bool is_digit(char32_t c) { return c >= U'0' && c <= U'9'; }
 bool is_combining(char32_t c) { return c >= 0x300 && c <= 0x36F; }
 
-/// May a line end between `c` and the `next` that follows it? A hyphen or slash before a digit holds together:
-/// "FOH-1", "1/2", "2027-06-19".
+/// May a line end between `c` and the `next` that follows it? A hyphen or slash before a digit holds
+/// together: "FOH-1", "1/2", "2027-06-19".
 bool breaks_after(char32_t c, char32_t next) {
   const bool joint = c == U'-' || c == U'/' || c == 0x2010 || c == 0x2013 || c == 0x2014;
   return joint && !is_digit(next) && !is_space(next) && next != c;
@@ -41,7 +41,9 @@ class Breaker {
   }
 
  private:
-  struct Cut { std::size_t end, next; };
+  struct Cut {
+    std::size_t end, next;
+  };
 
   /// Where the line that begins at `from` ends, and where the next one begins.
   Cut line(std::size_t from, bool& split) const {
@@ -101,12 +103,14 @@ void for_paragraphs(std::string_view text, Each&& each) {
 
 bool Lines::one_line_each() const { return std::find(ends.begin(), ends.end(), false) == ends.end(); }
 
-Lines break_lines(const Faces& faces, int face, Paper size, Paper leading, std::string_view text, Paper width) {
+Lines break_lines(const Faces& faces, int face, Paper size, Paper leading, std::string_view text,
+                  Paper width) {
   Lines out;
   out.size = size;
   out.leading = leading;
   const double room = width / size * 1000 + 1e-6;
-  for_paragraphs(text, [&](std::u32string_view paragraph) { Breaker(faces, face, paragraph, room).run(out); });
+  for_paragraphs(text,
+                 [&](std::u32string_view paragraph) { Breaker(faces, face, paragraph, room).run(out); });
   return out;
 }
 

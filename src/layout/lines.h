@@ -13,7 +13,7 @@ namespace dunnage {
 
 struct Lines {
   std::vector<std::string> lines;
-  std::vector<bool> ends;   ///< true where a line ends its paragraph
+  std::vector<bool> ends;  ///< true where a line ends its paragraph
   Paper size, leading;
   bool split_word = false;  ///< a word was wider than the room and had to be broken inside
 
@@ -21,9 +21,10 @@ struct Lines {
   bool one_line_each() const;  ///< no paragraph takes a second line
 };
 
-/// Lines of `text` at `size`, each at most `width` wide (spaces at a line's end hang). Line ends in the text are kept.
-/// A word wider than `width` breaks anywhere. At least one line, even for an empty text.
-Lines break_lines(const Faces& faces, int face, Paper size, Paper leading, std::string_view text, Paper width);
+/// Lines of `text` at `size`, each at most `width` wide (spaces at a line's end hang). Line ends in the text
+/// are kept. A word wider than `width` breaks anywhere. At least one line, even for an empty text.
+Lines break_lines(const Faces& faces, int face, Paper size, Paper leading, std::string_view text,
+                  Paper width);
 
 /// Width in ems of the widest paragraph set on one line.
 double natural_ems(const Faces& faces, int face, std::string_view text);

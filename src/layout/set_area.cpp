@@ -33,7 +33,8 @@ struct Setter {
   }
   void operator()(const block::Heading& heading) const { words(heading.text); }
   void operator()(const block::Paragraph& paragraph) const { words(paragraph.text); }
-  void operator()(const block::Listing& listing) const {  // no bullets: each line begins with its number of pieces
+  void operator()(
+      const block::Listing& listing) const {  // no bullets: each line begins with its number of pieces
     std::string all;
     for (const std::string& line : listing.lines) all += (all.empty() ? "" : "\n") + line;
     words(all);
@@ -75,7 +76,8 @@ void set_areas(Setting& setting, const Layout& layout, const Section& section, c
       Box inside = box;
       if (spec.frame) {
         const Paper stroke = 0.75 * point, pad = 1.5 * paper_mm;
-        ink.push_back(ink::Rect{{box.x + stroke / 2, box.y + stroke / 2, box.w - stroke, box.h - stroke}, stroke});
+        ink.push_back(
+            ink::Rect{{box.x + stroke / 2, box.y + stroke / 2, box.w - stroke, box.h - stroke}, stroke});
         inside = {box.x + pad, box.y + pad, box.w - pad * 2, box.h - pad * 2};
       }
       std::visit(Setter{setting, spec, block, inside, ink}, block.content);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Blocks that stand in boxes of their own, on labels and cards: there is no next page, so what has no room is told.
+// Blocks that stand in boxes of their own, on labels and cards: there is no next page, so what has no room is
+// told.
 #pragma once
 
 #include <vector>
@@ -9,8 +10,8 @@
 
 namespace dunnage {
 
-/// The blocks of `section` that the layout gives an area, set into their shares of `inner`. A block that does not fit
-/// its area is a problem, unless its style cuts; two blocks in one area are one too.
+/// The blocks of `section` that the layout gives an area, set into their shares of `inner`. A block that does
+/// not fit its area is a problem, unless its style cuts; two blocks in one area are one too.
 void set_areas(Setting& setting, const Layout& layout, const Section& section, const Box& inner,
                std::vector<Ink>& ink);
 

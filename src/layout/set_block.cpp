@@ -23,7 +23,9 @@ struct Setter {
   Galley& galley;
 
   void operator()(const block::Heading& heading) const { set_heading(setting, spec, heading, width, galley); }
-  void operator()(const block::Paragraph& text) const { set_paragraph(setting, spec, text.text, width, galley); }
+  void operator()(const block::Paragraph& text) const {
+    set_paragraph(setting, spec, text.text, width, galley);
+  }
   void operator()(const block::Listing& listing) const { set_listing(setting, spec, listing, width, galley); }
   void operator()(const block::Facts& facts) const { set_facts(setting, spec, facts, width, galley); }
   void operator()(const block::Table& table) const { set_table(setting, spec, table, width, above, galley); }
@@ -37,8 +39,8 @@ struct Setter {
 
 }  // namespace
 
-void set_block(Setting& setting, const BlockSpec& spec, const Block& block, Paper width, const std::string& above,
-               Galley& galley) {
+void set_block(Setting& setting, const BlockSpec& spec, const Block& block, Paper width,
+               const std::string& above, Galley& galley) {
   const std::size_t first = galley.strips.size();
   const bool frame = spec.frame && !std::holds_alternative<block::Notice>(block.content);
   if (frame) {

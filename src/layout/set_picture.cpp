@@ -26,13 +26,20 @@ Paper offset(Align align, Paper room, Paper wide) {
 
 Sign sign_of(Mark mark) {
   switch (mark) {
-    case Mark::this_way_up: return Sign::this_way_up;
-    case Mark::fragile: return Sign::fragile;
-    case Mark::keep_dry: return Sign::keep_dry;
-    case Mark::keep_cool: return Sign::keep_cool;
-    case Mark::no_hand_truck: return Sign::no_hand_truck;
-    case Mark::no_stack: return Sign::no_stack;
-    case Mark::heavy: return Sign::heavy;
+    case Mark::this_way_up:
+      return Sign::this_way_up;
+    case Mark::fragile:
+      return Sign::fragile;
+    case Mark::keep_dry:
+      return Sign::keep_dry;
+    case Mark::keep_cool:
+      return Sign::keep_cool;
+    case Mark::no_hand_truck:
+      return Sign::no_hand_truck;
+    case Mark::no_stack:
+      return Sign::no_stack;
+    case Mark::heavy:
+      return Sign::heavy;
   }
   return Sign::warning;
 }
@@ -45,7 +52,8 @@ std::optional<QrFit> code_of(const block::Qr& qr, char correction, int max_side)
 }
 
 /// The words of marks, each in its cell.
-std::vector<Lines> mark_words(Setting& setting, const TypeStyle& style, const block::Marks& marks, Paper cell) {
+std::vector<Lines> mark_words(Setting& setting, const TypeStyle& style, const block::Marks& marks,
+                              Paper cell) {
   std::vector<Lines> lines;
   for (const std::string& word : marks.words)
     lines.push_back(fit_words(setting, style, word, cell - 1 * paper_mm));
@@ -66,10 +74,12 @@ struct Pictogram {
 void put_pictogram(Setting& setting, const BlockSpec& spec, const Pictogram& pictogram, const Box& box,
                    std::vector<Ink>& ink) {
   const Paper gap = 2 * paper_mm;
-  const Paper least_words = std::max(spec.type.floor, spec.type.size * 0.75) *
-                            (widest_word_ems(setting.faces, setting.face(spec.type.face), pictogram.word) + 0.01);
+  const Paper least_words =
+      std::max(spec.type.floor, spec.type.size * 0.75) *
+      (widest_word_ems(setting.faces, setting.face(spec.type.face), pictogram.word) + 0.01);
   Paper tall = spec.line_height > Paper{} ? std::min(spec.line_height, box.h) : box.h;
-  tall = std::clamp((box.w - gap - least_words) / pictogram.figure.width, std::min(least_picture, tall), tall);
+  tall =
+      std::clamp((box.w - gap - least_words) / pictogram.figure.width, std::min(least_picture, tall), tall);
   const Paper wide = tall * pictogram.figure.width;
   put_figure(ink, pictogram.figure, {box.x, box.y + (box.h - tall) / 2}, tall);
   const Paper room = box.w - wide - gap;
@@ -100,15 +110,18 @@ void put_figure(std::vector<Ink>& ink, const Figure& figure, Spot at, Paper heig
   }
 }
 
-void put_qr(Setting& setting, const BlockSpec& spec, const block::Qr& qr, const Box& box, std::vector<Ink>& ink) {
+void put_qr(Setting& setting, const BlockSpec& spec, const block::Qr& qr, const Box& box,
+            std::vector<Ink>& ink) {
   const Paper dot = (1.0 / setting.dpi) * paper_in;
-  const int room = static_cast<int>(steps_down(std::min(box.w, box.h) / dot)) - 1;  // one dot to come onto the grid
+  const int room =
+      static_cast<int>(steps_down(std::min(box.w, box.h) / dot)) - 1;  // one dot to come onto the grid
   const int max_side = std::min(room / std::max(1, spec.dots) - 2 * qr_quiet, 177);
   const std::optional<QrFit> fit = code_of(qr, spec.correction, max_side);
   if (!fit) {
     const std::string side = plain(std::min(box.w, box.h) / paper_mm, 1);
-    setting.problem(qr.text.substr(0, qr.text.find('\n')), "does not fit into a QR code of " + side + " mm at " +
-                                                               std::to_string(spec.dots) + " printer dots a module");
+    setting.problem(qr.text.substr(0, qr.text.find('\n')), "does not fit into a QR code of " + side +
+                                                               " mm at " + std::to_string(spec.dots) +
+                                                               " printer dots a module");
     return;
   }
   const int side = fit->code.side;
@@ -125,7 +138,8 @@ void put_marks(Setting& setting, const BlockSpec& spec, const block::Marks& mark
   const std::size_t across = spec.across > 1 ? static_cast<std::size_t>(spec.across) : count;
   const std::size_t rows = (count + across - 1) / across;
   const Paper row = box.h / static_cast<double>(rows);
-  const Paper cell = std::min(box.w / static_cast<double>(across), row * 1.5);  // few marks stand close together
+  const Paper cell =
+      std::min(box.w / static_cast<double>(across), row * 1.5);  // few marks stand close together
   const Paper left = box.x + offset(spec.type.align, box.w, cell * static_cast<double>(across));
   TypeStyle words = spec.type;
   words.align = Align::centre;
@@ -160,8 +174,8 @@ void put_handle(Setting& setting, const BlockSpec& spec, const block::Handle& ha
   const Paper gap = (beside ? 3 : 1) * paper_mm;
   const Paper w = beside ? (box.w - gap) / 2 : box.w, h = beside ? box.h : (box.h - gap) / 2;
   put_pictogram(setting, spec, both[0], {box.x, box.y, w, h}, ink);
-  put_pictogram(setting, spec, both[1], {box.x + (beside ? w + gap : Paper{}), box.y + (beside ? Paper{} : h + gap), w, h},
-                ink);
+  put_pictogram(setting, spec, both[1],
+                {box.x + (beside ? w + gap : Paper{}), box.y + (beside ? Paper{} : h + gap), w, h}, ink);
 }
 
 namespace {
@@ -179,7 +193,8 @@ void set_qr(Setting& setting, const BlockSpec& spec, const block::Qr& qr, Paper 
   galley.strips.push_back(std::move(strip));
 }
 
-void set_marks(Setting& setting, const BlockSpec& spec, const block::Marks& marks, Paper width, Galley& galley) {
+void set_marks(Setting& setting, const BlockSpec& spec, const block::Marks& marks, Paper width,
+               Galley& galley) {
   if (marks.marks.empty()) return;
   Strip strip;
   strip.height = height_or(spec, 20 * paper_mm);
@@ -187,7 +202,8 @@ void set_marks(Setting& setting, const BlockSpec& spec, const block::Marks& mark
   galley.strips.push_back(std::move(strip));
 }
 
-void set_handle(Setting& setting, const BlockSpec& spec, const block::Handle& handle, Paper width, Galley& galley) {
+void set_handle(Setting& setting, const BlockSpec& spec, const block::Handle& handle, Paper width,
+                Galley& galley) {
   Strip strip;
   strip.height = height_or(spec, 14 * paper_mm);
   if (spec.across < 2) strip.height = strip.height * 2 + 1 * paper_mm;

@@ -16,18 +16,24 @@ using unit::point;
 
 constexpr Paper row_rule = 0.25 * point, head_rule = 0.5 * point, heavy_rule = 1 * point;
 constexpr Paper box_stroke = 0.8 * point, write_rule = 0.5 * point;
-constexpr Paper row_pad = 0.6 * paper_mm;      ///< above and below the words of a row
-constexpr Paper hair = 0.2 * paper_mm;         ///< between the heads of two columns, at least
-constexpr Paper write_rise = 1.6 * paper_mm;   ///< of the line to write on, above the row's rule
+constexpr Paper row_pad = 0.6 * paper_mm;     ///< above and below the words of a row
+constexpr Paper hair = 0.2 * paper_mm;        ///< between the heads of two columns, at least
+constexpr Paper write_rise = 1.6 * paper_mm;  ///< of the line to write on, above the row's rule
 
 class TableSetter {
  public:
-  TableSetter(Setting& setting_, const BlockSpec& spec_, const block::Table& table_, Paper width_, Galley& galley_)
-      : setting(setting_), spec(spec_), table(table_), width(width_), galley(galley_),
+  TableSetter(Setting& setting_, const BlockSpec& spec_, const block::Table& table_, Paper width_,
+              Galley& galley_)
+      : setting(setting_),
+        spec(spec_),
+        table(table_),
+        width(width_),
+        galley(galley_),
         columns(measure_columns(setting_, spec_, table_, width_)) {}
 
   void run(const std::string& above) {
-    const bool headed = std::any_of(columns.begin(), columns.end(), [](const Column& c) { return !c.head.empty(); });
+    const bool headed =
+        std::any_of(columns.begin(), columns.end(), [](const Column& c) { return !c.head.empty(); });
     std::vector<Strip> heads;
     if (headed) {
       heads.push_back(head_strip());
@@ -37,7 +43,8 @@ class TableSetter {
       const Group& group = table.groups[g];
       const std::string& title = group.title.empty() ? above : group.title;
       std::vector<Strip> again = heads;
-      again.push_back(title_strip((title.empty() ? "" : title + " ") + "(" + setting.document.continued + ")"));
+      again.push_back(
+          title_strip((title.empty() ? "" : title + " ") + "(" + setting.document.continued + ")"));
       galley.resumes.push_back(std::move(again));
       const int resume = static_cast<int>(galley.resumes.size()) - 1;
       if (!group.title.empty()) add_title(group.title, g > 0, heads);
@@ -75,9 +82,12 @@ class TableSetter {
   static std::pair<Paper, Paper> head_room(const Column& column) {
     const Paper left = column.x + hair, right = column.x + column.width - hair;
     switch (column.spec->type.align) {
-      case Align::left: return {column.text_x, right - column.text_x};
-      case Align::right: return {left, column.text_x + column.text_width - left};
-      case Align::centre: break;
+      case Align::left:
+        return {column.text_x, right - column.text_x};
+      case Align::right:
+        return {left, column.text_x + column.text_width - left};
+      case Align::centre:
+        break;
     }
     return {left, right - left};
   }
@@ -114,9 +124,11 @@ class TableSetter {
   void add_rows(const Group& group, int resume, bool gap_before) {
     const auto count = static_cast<int>(group.rows.size());
     for (int i = 0; i < count; ++i) {
-      const bool after_gap = (i == 0 && gap_before) || (i > 0 && spec.rows_per_group > 0 && i % spec.rows_per_group == 0);
+      const bool after_gap =
+          (i == 0 && gap_before) || (i > 0 && spec.rows_per_group > 0 && i % spec.rows_per_group == 0);
       const bool heavy = spec.heavy_every > 0 && (i + 1) % spec.heavy_every == 0;
-      Strip strip = row_strip(group.rows[static_cast<std::size_t>(i)].cells, false, heavy ? heavy_rule : row_rule);
+      Strip strip =
+          row_strip(group.rows[static_cast<std::size_t>(i)].cells, false, heavy ? heavy_rule : row_rule);
       if (after_gap) {
         strip.before = gap();
         rule(strip, row_rule / 2, row_rule);
@@ -155,13 +167,16 @@ class TableSetter {
     for (std::size_t i = 0; i < columns.size(); ++i) {
       if (columns[i].source >= cells.size()) continue;
       const Cell& cell = cells[columns[i].source];
-      if (cell.kind == Cell::Kind::tick) strip.height = std::max(strip.height, tick_side(spec) + 2 * paper_mm);
+      if (cell.kind == Cell::Kind::tick)
+        strip.height = std::max(strip.height, tick_side(spec) + 2 * paper_mm);
       if (cell.text.empty()) continue;
-      words[i] = fit_width(setting, cell_style(columns[i], cell, strong), cell.text, words_at(columns[i], cell).second);
+      words[i] = fit_width(setting, cell_style(columns[i], cell, strong), cell.text,
+                           words_at(columns[i], cell).second);
       strip.height = std::max(strip.height, words[i].height() + row_pad * 2);
     }
     for (std::size_t i = 0; i < columns.size(); ++i)
-      if (columns[i].source < cells.size()) put_cell(strip, columns[i], cells[columns[i].source], words[i], strong);
+      if (columns[i].source < cells.size())
+        put_cell(strip, columns[i], cells[columns[i].source], words[i], strong);
     rule(strip, strip.height - below / 2, below);
     return strip;
   }
@@ -173,7 +188,8 @@ class TableSetter {
     if (cell.text.empty()) return;
     TypeStyle style = cell_style(column, cell, strong);
     if (cell.kind == Cell::Kind::blank) style.align = Align::right;
-    put_lines(setting, strip.ink, words, style, {column.text_x + lead, (strip.height - words.height()) / 2}, room);
+    put_lines(setting, strip.ink, words, style, {column.text_x + lead, (strip.height - words.height()) / 2},
+              room);
   }
 
   void put_tick(Strip& strip, const Column& column, const Cell& cell) const {
@@ -181,15 +197,17 @@ class TableSetter {
     const Align align = cell.text.empty() ? column.spec->type.align : Align::left;
     const double where = align == Align::left ? 0.0 : align == Align::right ? 1.0 : 0.5;
     const Paper x = column.text_x + (column.text_width - side) * where;
-    strip.ink.push_back(ink::Rect{{x + box_stroke / 2, (strip.height - side + box_stroke) / 2, side - box_stroke,
-                                   side - box_stroke}, box_stroke});
+    strip.ink.push_back(ink::Rect{
+        {x + box_stroke / 2, (strip.height - side + box_stroke) / 2, side - box_stroke, side - box_stroke},
+        box_stroke});
   }
 
   /// A line to write on; words of a blank (a unit) stand at its right end.
   void put_blank(Strip& strip, const Column& column, const Lines& words) const {
     Paper end = column.text_x + column.text_width;
     if (!words.lines.empty()) {
-      const double ems = natural_ems(setting.faces, setting.face(column.spec->type.face), words.lines.front());
+      const double ems =
+          natural_ems(setting.faces, setting.face(column.spec->type.face), words.lines.front());
       end = end - words.size * ems - 1 * paper_mm;
     }
     const Paper y = strip.height - write_rise;

@@ -9,7 +9,8 @@ namespace dunnage {
 namespace {
 
 const WordTable<Align>& aligns() {
-  static const WordTable<Align> table = {{"left", Align::left}, {"right", Align::right}, {"centre", Align::centre}};
+  static const WordTable<Align> table = {
+      {"left", Align::left}, {"right", Align::right}, {"centre", Align::centre}};
   return table;
 }
 const WordTable<Fit>& fits() {
@@ -104,7 +105,8 @@ TypeStyle read_style(TableReader& reader, std::string_view key, TypeStyle inheri
     if (const auto size = type.quantity<Paper>("size", range::type_size)) resize(style, size->value);
     if (const auto floor = type.quantity<Paper>("floor", range::type_size)) {
       if (floor->value > style.size)
-        type.error(floor->place, "the floor is larger than the size", "type shrinks from its size to its floor");
+        type.error(floor->place, "the floor is larger than the size",
+                   "type shrinks from its size to its floor");
       style.floor = floor->value;
     }
     if (const auto leading = type.quantity<Paper>("leading", range::paper_length)) {
@@ -134,7 +136,8 @@ BlockSpec read_block(TableReader& reader, const TypeStyle& type, const TypeStyle
   block.across = reader.count("across", 0, 12, 1);
   block.line_height = length(reader, "line_height");
   block.dots = reader.count("dots", 1, 100, 5);
-  block.correction = reader.word("correction", WordTable<char>{{"L", 'L'}, {"M", 'M'}, {"Q", 'Q'}, {"H", 'H'}}, 'M');
+  block.correction =
+      reader.word("correction", WordTable<char>{{"L", 'L'}, {"M", 'M'}, {"Q", 'Q'}, {"H", 'H'}}, 'M');
   return block;
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Layout files to sheets. A style that a key leaves out is inherited, so that a house changes one line to change all.
+// Layout files to sheets. A style that a key leaves out is inherited, so that a house changes one line to
+// change all.
 #include "read/layout_file.h"
 
 #include <algorithm>
@@ -48,7 +49,8 @@ void read_page(TableReader& page, Layout& layout) {
     layout.across = cards.count("across", 1, 20, 1);
     layout.down = cards.count("down", 1, 40, 1);
     layout.cut_marks = cards.flag("cut_marks", false);
-    if (const auto gutter = cards.quantity<Paper>("gutter", range::paper_length)) layout.gutter = gutter->value;
+    if (const auto gutter = cards.quantity<Paper>("gutter", range::paper_length))
+      layout.gutter = gutter->value;
   });
 }
 
@@ -97,8 +99,8 @@ std::optional<Layout> read_layout(std::string name, std::string file, std::strin
   return parsed ? from_file(std::move(name), *parsed, diagnostics) : std::nullopt;
 }
 
-std::optional<Layout> load_layout(const std::filesystem::path& path, Sources& sources, Diagnostics& diagnostics,
-                                  Place named_at) {
+std::optional<Layout> load_layout(const std::filesystem::path& path, Sources& sources,
+                                  Diagnostics& diagnostics, Place named_at) {
   const auto parsed = load_toml(path, sources, diagnostics, named_at);
   return parsed ? from_file(path.stem().string(), *parsed, diagnostics) : std::nullopt;
 }

@@ -12,13 +12,15 @@
 
 namespace dunnage {
 
-/// The layout that a text says; `name` is the layout's, as documents call it. Mistakes are told in `diagnostics`, with
-/// places in the text that `sources` keeps under `file`; nothing is returned when there is one.
+/// The layout that a text says; `name` is the layout's, as documents call it. Mistakes are told in
+/// `diagnostics`, with places in the text that `sources` keeps under `file`; nothing is returned when there
+/// is one.
 std::optional<Layout> read_layout(std::string name, std::string file, std::string text, Sources& sources,
                                   Diagnostics& diagnostics);
 
-/// The same from a file; the layout's name is the file's without ".toml". A missing file is an error at `named_at`.
-std::optional<Layout> load_layout(const std::filesystem::path& path, Sources& sources, Diagnostics& diagnostics,
-                                  Place named_at = {});
+/// The same from a file; the layout's name is the file's without ".toml". A missing file is an error at
+/// `named_at`.
+std::optional<Layout> load_layout(const std::filesystem::path& path, Sources& sources,
+                                  Diagnostics& diagnostics, Place named_at = {});
 
 }  // namespace dunnage

@@ -12,8 +12,8 @@
 
 namespace dunnage {
 
-/// The stock that a text says. Labels must lie on the page and not on each other. Mistakes are told in `diagnostics`;
-/// nothing is returned when there is one.
+/// The stock that a text says. Labels must lie on the page and not on each other. Mistakes are told in
+/// `diagnostics`; nothing is returned when there is one.
 std::optional<Stock> read_stock(std::string name, std::string file, std::string text, Sources& sources,
                                 Diagnostics& diagnostics);
 

@@ -14,7 +14,8 @@ void read_nested(TableReader& reader, const std::string& before, Words& words) {
                    [&](TableReader& inner) { read_nested(inner, before + key.value + ".", words); });
     } else if (const auto text = reader.maybe_text(key.value)) {
       if (!words.by_key.emplace(before + key.value, text->value).second)
-        reader.error(text->place, "the words \"" + before + key.value + "\" are given twice", "keep one of the two");
+        reader.error(text->place, "the words \"" + before + key.value + "\" are given twice",
+                     "keep one of the two");
     }
   }
 }
@@ -32,7 +33,8 @@ std::optional<Words> from_file(const TomlFile& file, Diagnostics& diagnostics) {
 
 }  // namespace
 
-std::optional<Words> read_words(std::string file, std::string text, Sources& sources, Diagnostics& diagnostics) {
+std::optional<Words> read_words(std::string file, std::string text, Sources& sources,
+                                Diagnostics& diagnostics) {
   const auto parsed = parse_toml(std::move(file), std::move(text), sources, diagnostics);
   return parsed ? from_file(*parsed, diagnostics) : std::nullopt;
 }

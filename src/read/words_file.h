@@ -12,9 +12,10 @@
 
 namespace dunnage {
 
-/// The words that a text says: `language`, and [words] with keys that may be nested ("pull.title"). Mistakes are told
-/// in `diagnostics`; nothing is returned when there is one.
-std::optional<Words> read_words(std::string file, std::string text, Sources& sources, Diagnostics& diagnostics);
+/// The words that a text says: `language`, and [words] with keys that may be nested ("pull.title"). Mistakes
+/// are told in `diagnostics`; nothing is returned when there is one.
+std::optional<Words> read_words(std::string file, std::string text, Sources& sources,
+                                Diagnostics& diagnostics);
 
 /// The same from a file.
 std::optional<Words> load_words(const std::filesystem::path& path, Sources& sources, Diagnostics& diagnostics,

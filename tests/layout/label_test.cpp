@@ -124,8 +124,9 @@ TEST_CASE("a code too long for the large label is refused") {
   const LaidOut out = lay_out_on("4x6-roll", labels({label("CABLETRUNK10", 1)}));
   REQUIRE(out.problems.size() == 1);
   CHECK(out.problems[0].block == "code");
-  CHECK(sentence(out.problems[0]) == "case-label, CABLETRUNK10, block \"code\": \"CABLETRUNK10\" does not fit into "
-                                     "95.6 mm x 26.4 mm at 42.75 pt");
+  CHECK(sentence(out.problems[0]) ==
+        "case-label, CABLETRUNK10, block \"code\": \"CABLETRUNK10\" does not fit into "
+        "95.6 mm x 26.4 mm at 42.75 pt");
 }
 
 TEST_CASE("contents that have no room are counted") {

@@ -85,7 +85,8 @@ TEST_CASE("a group's title keeps with its first two rows") {
   for (int before = 15; before <= 24; ++before) {
     Block block = rows(before);
     auto& table = std::get<block::Table>(block.content);
-    table.groups.push_back({"Cage", {{{tick(), cell("first")}}, {{tick(), cell("second")}}, {{tick(), cell("third")}}}});
+    table.groups.push_back(
+        {"Cage", {{{tick(), cell("first")}}, {{tick(), cell("second")}}, {{tick(), cell("third")}}}});
     const LaidOut out = lay_out(document_of({block}), table_layout);
     for (const Page& page : out.pages.pages)
       if (says(page, "Cage\n")) {
@@ -98,9 +99,10 @@ TEST_CASE("a group's title keeps with its first two rows") {
 TEST_CASE("a heading keeps with what it heads") {
   const std::string layout = table_layout + "[[block]]\nid = \"head\"\n[[block]]\nid = \"after\"\n";
   for (int count = 18; count <= 25; ++count) {
-    const LaidOut out = lay_out(document_of({rows(count), {"head", block::Heading{"Heading"}},
-                                             {"after", block::Paragraph{many_words(40)}}}),
-                                layout);
+    const LaidOut out = lay_out(
+        document_of(
+            {rows(count), {"head", block::Heading{"Heading"}}, {"after", block::Paragraph{many_words(40)}}}),
+        layout);
     for (const Page& page : out.pages.pages)
       if (says(page, "Heading\n")) {
         CHECK(says(page, "word0 word1"));
@@ -110,11 +112,13 @@ TEST_CASE("a heading keeps with what it heads") {
 }
 
 TEST_CASE("a paragraph leaves at least two lines on either page") {
-  const std::string layout = "[page]\nmargin = \"15 mm\"\n[[block]]\nid = \"rows\"\nrow_height = \"10 mm\"\ntick = \"8 mm\"\n"
-                             "[[block.column]]\nid = \"box\"\nwidth = \"14 mm\"\n[[block.column]]\nid = \"what\"\n"
-                             "[[block]]\nid = \"text\"\n";
+  const std::string layout =
+      "[page]\nmargin = \"15 mm\"\n[[block]]\nid = \"rows\"\nrow_height = \"10 mm\"\ntick = \"8 mm\"\n"
+      "[[block.column]]\nid = \"box\"\nwidth = \"14 mm\"\n[[block.column]]\nid = \"what\"\n"
+      "[[block]]\nid = \"text\"\n";
   for (int count = 12; count <= 24; ++count) {
-    const LaidOut out = lay_out(document_of({rows(count), {"text", block::Paragraph{many_words(90)}}}), layout);
+    const LaidOut out =
+        lay_out(document_of({rows(count), {"text", block::Paragraph{many_words(90)}}}), layout);
     for (const Page& page : out.pages.pages) {
       int lines = 0;
       for (const auto& words : all_of<ink::Words>(page)) lines += words.text.rfind("word", 0) == 0 ? 1 : 0;
@@ -139,8 +143,10 @@ TEST_CASE("a row that is taller than a page is parted, and nothing of it is lost
 TEST_CASE("a block that the layout neither places nor leaves out is a problem") {
   const Document document = document_of({rows(2), {"stay", block::Paragraph{"these stay"}}});
   CHECK(sentences(lay_out(document, table_layout).problems) ==
-        std::vector<std::string>{"walk, block \"stay\": the layout neither places this block nor leaves it out"});
-  const std::string omitted = "[page]\nomit = [\"stay\"]\n" + table_layout.substr(table_layout.find("[type]"));
+        std::vector<std::string>{
+            "walk, block \"stay\": the layout neither places this block nor leaves it out"});
+  const std::string omitted =
+      "[page]\nomit = [\"stay\"]\n" + table_layout.substr(table_layout.find("[type]"));
   CHECK(lay_out(document, omitted).problems.empty());
 }
 
@@ -149,8 +155,9 @@ TEST_CASE("a column that the layout neither places nor leaves out is a problem")
   std::get<block::Table>(block.content).columns = {"boxx", "what"};
   const auto problems = lay_out(document_of({block}), table_layout).problems;
   REQUIRE(problems.size() == 1);
-  CHECK(sentence(problems[0]) == "walk, block \"rows\": \"boxx\" is a column that the layout neither places nor "
-                                 "leaves out; did you mean \"box\"?");
+  CHECK(sentence(problems[0]) ==
+        "walk, block \"rows\": \"boxx\" is a column that the layout neither places nor "
+        "leaves out; did you mean \"box\"?");
   CHECK(problems[0].place.words() == "walk.toml:8:1");
 }
 
@@ -170,9 +177,10 @@ TEST_CASE("each section numbers its own pages and begins a page of its own") {
 TEST_CASE("cards stand side by side on a lying sheet") {
   Document document = empty_document();
   for (const char* code : {"A", "B", "C"}) document.sections.push_back({code, {rows(3)}});
-  const std::string cards = "[page]\nlandscape = true\nmargin = \"10 mm\"\n[page.cards]\nacross = 2\ngutter = "
-                            "\"20 mm\"\ncut_marks = true\n" +
-                            table_layout.substr(table_layout.find("[type]"));
+  const std::string cards =
+      "[page]\nlandscape = true\nmargin = \"10 mm\"\n[page.cards]\nacross = 2\ngutter = "
+      "\"20 mm\"\ncut_marks = true\n" +
+      table_layout.substr(table_layout.find("[type]"));
   const LaidOut out = lay_out(document, cards);
   CHECK(out.problems.empty());
   REQUIRE(out.pages.pages.size() == 2);

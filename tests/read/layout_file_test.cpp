@@ -85,8 +85,9 @@ TEST_CASE("a mistake in a layout is told like any other") {
   const std::string twice = layout_told("[[block]]\nid = \"rows\"\n[[block]]\nid = \"rows\"\n");
   CHECK(twice.find("sheet.toml:3:1: error: the block \"rows\" is placed twice") == 0);
   CHECK(twice.find("first placed here") != std::string::npos);
-  CHECK(layout_told("[type]\nsize = \"9 pt\"\nfloor = \"10 pt\"\n").find("the floor is larger than the size") !=
-        std::string::npos);
+  CHECK(
+      layout_told("[type]\nsize = \"9 pt\"\nfloor = \"10 pt\"\n").find("the floor is larger than the size") !=
+      std::string::npos);
   CHECK(layout_told("[type]\nsize = \"9 pt\"\nfit = \"srink\"\n").find("did you mean \"shrink\"?") !=
         std::string::npos);
   CHECK(layout_told("[[block]]\nid = \"qr\"\narea = { x = 0.5, y = 0, w = 0.6, h = 1 }\n")
@@ -97,26 +98,30 @@ TEST_CASE("a mistake in a layout is told like any other") {
 TEST_CASE("labels that do not fit on their page are refused") {
   const auto stock_told = [](const std::string& tail) {
     return told([&](Sources& sources, Diagnostics& diagnostics) {
-      const std::string text = "says = \"ours\"\nlayout = \"case-label\"\npage = { width = \"100 mm\", height = \"100 mm\" }\n" +
-                               tail;
+      const std::string text =
+          "says = \"ours\"\nlayout = \"case-label\"\npage = { width = \"100 mm\", height = \"100 mm\" }\n" +
+          tail;
       CHECK(!read_stock("ours", "ours.toml", text, sources, diagnostics));
     });
   };
   CHECK(stock_told("label = { width = \"60 mm\", height = \"40 mm\" }\nacross = 2\n")
             .find("ours.toml:3:8: error: the labels reach beyond the page\n") == 0);
-  CHECK(stock_told("label = { width = \"60 mm\", height = \"40 mm\" }\nacross = 2\npitch = { x = \"40 mm\", y = \"40 mm\" }\n")
+  CHECK(stock_told("label = { width = \"60 mm\", height = \"40 mm\" }\nacross = 2\npitch = { x = \"40 mm\", "
+                   "y = \"40 mm\" }\n")
             .find("the labels overlap") != std::string::npos);
   CHECK(stock_told("").find("the stock has no \"label\"") != std::string::npos);
-  CHECK(stock_told("label = { width = \"60 mm\" }\n").find("\"label\" has no \"height\"") != std::string::npos);
+  CHECK(stock_told("label = { width = \"60 mm\" }\n").find("\"label\" has no \"height\"") !=
+        std::string::npos);
 }
 
 TEST_CASE("words nest, and their keys are joined with dots") {
   Sources sources;
   Diagnostics diagnostics;
-  const auto words = read_words("en.toml",
-                                "language = \"en\"\n[words]\n\"page.of\" = \"page {n} of {total}\"\n[words.pull]\n"
-                                "title = \"Pull sheet\"\n",
-                                sources, diagnostics);
+  const auto words =
+      read_words("en.toml",
+                 "language = \"en\"\n[words]\n\"page.of\" = \"page {n} of {total}\"\n[words.pull]\n"
+                 "title = \"Pull sheet\"\n",
+                 sources, diagnostics);
   INFO(render(diagnostics, sources));
   REQUIRE(words);
   CHECK(words->language == "en");
