@@ -155,25 +155,35 @@ std::vector<std::string> out_lines(const Catalogue& catalogue) {
   return lines;
 }
 
-/// Which masses are estimates, and which are not known; empty where all were weighed.
+/// How many masses are estimates, and which are not known; empty where all were weighed.
 std::string estimate_words(const Context& context) {
-  std::vector<std::string> estimated, unknown;
+  const Words& words = context.words;
+  std::vector<std::string> unknown;
+  long estimated = 0;
   for (const PlanRow* row : rows_to_pull(context)) {
     if (!row->mass_known) unknown.push_back(code_of(context.catalogue, *row));
-    else if (row->estimated) estimated.push_back(code_of(context.catalogue, *row));
+    else if (row->estimated) ++estimated;
   }
-  const auto told = [&](const char* key, const std::vector<std::string>& codes) {
-    return codes.empty() ? std::string() : context.words.say(key, {{"codes", joined(codes, ", ")}});
-  };
-  return joined({told("cover.unknown", unknown), told("cover.estimated", estimated)}, "\n");
+  return joined({unknown.empty() ? std::string() : words.say("cover.unknown", {{"codes", joined(unknown, ", ")}}),
+                 estimated == 0 ? std::string()
+                                : count_words(words, "cover.estimated-one", "cover.estimated-many", estimated)},
+                "\n");
 }
 
+/// One line a rule, reason and place.
 std::vector<std::string> not_applying(const Context& context) {
+  std::vector<std::pair<std::string, std::vector<std::string>>> by_reason;
+  for (const Finding& finding : context.findings.list) {
+    if (finding.outcome != Outcome::does_not_apply) continue;
+    const std::string reason = finding.rule + ": " + finding.says +
+                               (finding.place.known() ? " (" + finding.place.words() + ")" : std::string());
+    const auto same = [&](const auto& line) { return line.first == reason; };
+    auto line = std::find_if(by_reason.begin(), by_reason.end(), same);
+    if (line == by_reason.end()) line = by_reason.insert(line, {reason, {}});
+    line->second.push_back(finding.subject);
+  }
   std::vector<std::string> lines;
-  for (const Finding& finding : context.findings.list)
-    if (finding.outcome == Outcome::does_not_apply)
-      lines.push_back(joined({finding.rule, said(finding)}, ", ") +
-                      (finding.place.known() ? " (" + finding.place.words() + ")" : std::string()));
+  for (const auto& [reason, subjects] : by_reason) lines.push_back(joined(subjects, ", ") + ", " + reason);
   return lines;
 }
 
@@ -209,6 +219,7 @@ Made cover(const Context& context) {
   const std::string estimates = estimate_words(context);
   if (!estimates.empty()) add(section, "estimates", block::Paragraph{estimates});
   add_listing(section, "not-applying", words("cover.not-applying"), not_applying(context));
+  add_listing(section, "assumed", words("cover.assumed"), assumptions(context.findings));
   add(section, "proof", block::Paragraph{proof_words(context)});
   add(section, "decide", block::Paragraph{who_decides(context)});
   document.sections.push_back(std::move(section));

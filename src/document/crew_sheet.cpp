@@ -30,7 +30,7 @@ std::vector<std::string> danger_lines(const Context& context) {
 }
 
 block::Table times_table(const Context& context) {
-  block::Table table = make_table(context.words, {{"at", "crew.at"}, {"what", "crew.what"}});
+  block::Table table = make_table(context.words, {{"at", ""}, {"what", ""}});
   Group group;
   for (const ClockTime& time : context.show.times)
     group.rows.push_back({{text_cell(time.at), text_cell(time.what.value)}});
@@ -40,7 +40,7 @@ block::Table times_table(const Context& context) {
 
 block::Table contacts_table(const Context& context) {
   block::Table table =
-      make_table(context.words, {{"role", "crew.role"}, {"name", "crew.name"}, {"phone", "crew.phone"}});
+      make_table(context.words, {{"role", ""}, {"name", ""}, {"phone", ""}});
   Group group;
   for (const Contact& contact : context.show.site.contacts)
     group.rows.push_back(
@@ -52,6 +52,14 @@ block::Table contacts_table(const Context& context) {
   return table;
 }
 
+/// "foh = Front of house, by the old pear tree": places are called by either.
+std::string all_places(const Context& context) {
+  std::vector<std::string> places;
+  for (const ShowPlace& place : context.show.places)
+    places.push_back(joined({place.code.value, place.name}, " = "));
+  return joined(places, "; ");
+}
+
 block::Facts site_facts(const Context& context) {
   const Words& words = context.words;
   const Site& site = context.show.site;
@@ -61,24 +69,13 @@ block::Facts site_facts(const Context& context) {
   add_fact(facts, words("fact.curfew"), site.curfew);
   if (site.altitude)
     add_fact(facts, words("fact.altitude"), print(site.altitude->value, context.units, Rounding::nearest).text());
-  if (!context.show.forecast) return facts;
-  const Forecast& forecast = *context.show.forecast;
-  if (forecast.temperature)
-    add_fact(facts, words("fact.temperature"),
-             print(forecast.temperature->value, context.units, Rounding::nearest).text());
-  if (forecast.humidity) add_fact(facts, words("fact.humidity"), plain(forecast.humidity->value, 0) + " %");
-  if (forecast.rain) add_fact(facts, words("fact.rain"), plain(forecast.rain->value, 0) + " %");
-  add_fact(facts, words("fact.forecast"), joined({forecast.issued_by, forecast.issued_at}, ", "));
+  std::vector<std::string> permits;
+  for (const Text& permit : site.permits) permits.push_back(permit.value);
+  add_fact(facts, words("crew.permits"), joined(permits, "; "));
+  add_fact(facts, words("crew.places"), all_places(context));
+  if (context.show.forecast) add_fact(facts, words("fact.forecast"), forecast_words(context));
   return facts;
 }
-
-std::vector<std::string> place_lines(const Context& context) {
-  std::vector<std::string> lines;
-  for (const ShowPlace& place : context.show.places)
-    lines.push_back(joined({place.code.value, place.name}, "  "));
-  return lines;
-}
-
 /// What the checks say of water, heat and cold.
 std::vector<std::string> water_lines(const Context& context) {
   static constexpr std::array<std::string_view, 3> rules = {"water", "heat", "cold"};
@@ -87,12 +84,6 @@ std::vector<std::string> water_lines(const Context& context) {
     if (finding.outcome != Outcome::does_not_apply &&
         std::find(rules.begin(), rules.end(), finding.rule) != rules.end())
       lines.push_back(said(finding));
-  return lines;
-}
-
-std::vector<std::string> permit_lines(const Show& show) {
-  std::vector<std::string> lines;
-  for (const Text& permit : show.site.permits) lines.push_back(permit.value);
   return lines;
 }
 
@@ -113,9 +104,7 @@ Made crew_sheet(const Context& context) {
   add(section, "contacts-head", block::Heading{words("crew.contacts")});
   add(section, "contacts", contacts_table(context));
   add_facts(section, "site", site_facts(context));
-  add_listing(section, "places", words("crew.places"), place_lines(context));
   add_listing(section, "water", words("crew.water"), water_lines(context));
-  add_listing(section, "permits", words("crew.permits"), permit_lines(context.show));
   document.sections.push_back(std::move(section));
   return document;
 }

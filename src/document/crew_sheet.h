@@ -6,8 +6,7 @@
 
 namespace dunnage {
 
-/// One section. Blocks: danger, times-head, times, contacts-head, contacts, site, places-head, places, water-head,
-/// water, permits-head, permits. Skipped where the show gives neither times, contacts nor a site.
+/// One section. Blocks: danger, times-head, times, contacts-head, contacts, water-head, water, site. Skipped where the show gives neither times, contacts nor a site.
 Made crew_sheet(const Context& context);
 
 }  // namespace dunnage

@@ -57,11 +57,11 @@ void fill_groups(const Context& context, block::Table& table) {
   }
 }
 
-/// Rows to write late changes in.
+/// Rows to write late changes in; the rule under a row is the line.
 void add_blank_rows(const Words& words, block::Table& table) {
   Row row;
   for (const std::string& column : table.columns)
-    row.cells.push_back(column == "patched" || column == "checked" ? tick_cell() : blank_cell());
+    row.cells.push_back(column == "patched" || column == "checked" ? tick_cell() : text_cell({}));
   table.groups.push_back({words("input.late"), std::vector<Row>(blank_rows, row)});
 }
 

@@ -118,6 +118,23 @@ const std::string& outcome_words(const Words& words, Outcome outcome) {
   return words("outcome.does-not-apply");
 }
 
+std::string forecast_words(const Context& context) {
+  const Words& words = context.words;
+  if (!context.show.forecast) return words("walk.not-given");
+  const Forecast& forecast = *context.show.forecast;
+  const auto speed = [&](const char* key, const Maybe<Speed>& value) {
+    return value ? words(key) + " " + print(value->value, context.meter, Rounding::up).text() : std::string();
+  };
+  const auto per_cent = [&](const char* key, const Maybe<double>& value) {
+    return value ? words(key) + " " + plain(value->value, 0) + " %" : std::string();
+  };
+  const std::string temperature =
+      forecast.temperature ? print(forecast.temperature->value, context.units, Rounding::nearest).text() : std::string();
+  return joined({joined({speed("walk.gust", forecast.gust), speed("walk.wind", forecast.wind), temperature,
+                         per_cent("walk.humidity", forecast.humidity), per_cent("walk.rain", forecast.rain)}, ", "),
+                 joined({forecast.issued_by, forecast.issued_at}, ", ")}, "; ");
+}
+
 std::string contact_words(const Contact& contact) {
   return joined({contact.name.value, contact.phone.value}, ", ");
 }

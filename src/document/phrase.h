@@ -63,6 +63,8 @@ std::string vehicle_words(const Catalogue& catalogue, const std::string& code);
 std::string date_words(const Words& words, const Date& date);
 /// A figure of any measure with its unit; empty where there is none. Loads up, capacities down.
 std::string figure_words(const Figure& figure, const Context& context, Rounding way);
+/// "gust 16 mph, mean wind 9 mph, 71 °F; regional office, 18:00", or that none is given.
+std::string forecast_words(const Context& context);
 /// "within limit", "over limit", "not checked", "does not apply". Never "pass" or "safe".
 const std::string& outcome_words(const Words& words, Outcome outcome);
 /// "NAME, PHONE" of the first contact with that role; empty where there is none.

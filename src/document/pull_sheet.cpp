@@ -11,9 +11,9 @@
 namespace dunnage {
 namespace {
 
-std::string printed_name(const Context& context, const PlanRow& row) {
-  const std::string name = name_in(context.catalogue.case_at(row.unit), context.words.language);
-  return row.spare ? context.words.say("pull.spare", {{"name", name}}) : name;
+/// "3 of 8", and that it is a spare.
+std::string number_words(const Context& context, const PlanRow& row) {
+  return joined({of_words(context, row.unit), row.spare ? context.words("pull.spare") : std::string()}, "\n");
 }
 
 /// The one vehicle of all rows; empty where there are several or a row has none.
@@ -28,8 +28,8 @@ Row pull_row(const Context& context, const PlanRow& row, bool say_vehicle) {
   const Handling handling = handling_of(context.findings.handling, row.unit);
   const std::string vehicle = say_vehicle ? vehicle_words(context.catalogue, row.vehicle) : std::string();
   return {{tick_cell(), tick_cell(), text_cell(code_of(context.catalogue, row)),
-           text_cell(printed_name(context, row)), text_cell(context.catalogue.case_at(row.unit).looks),
-           text_cell(of_words(context, row.unit)), text_cell(mass_words(words, row, context.units)),
+           text_cell(name_in(context.catalogue.case_at(row.unit), words.language)), text_cell(context.catalogue.case_at(row.unit).looks),
+           text_cell(number_words(context, row)), text_cell(mass_words(words, row, context.units)),
            text_cell(move_words(words, handling) + "\n" + lift_words(words, handling)),
            text_cell(joined({place_words(context.show, row.place), vehicle}, "\n"))}};
 }

@@ -12,31 +12,14 @@
 namespace dunnage {
 namespace {
 
-constexpr std::size_t lines_a_notice = 4;  // at most, so that the walk stays on two pages
-constexpr int remark_lines = 3;
-
-/// "gust 16 mph, wind 9 mph, 71 F ...; regional office, 18:00": the forecast that the limits were set against.
-std::string forecast_words(const Context& context) {
-  const Words& words = context.words;
-  if (!context.show.forecast) return words("walk.not-given");
-  const Forecast& forecast = *context.show.forecast;
-  const auto speed = [&](const char* key, const Maybe<Speed>& value) {
-    return value ? words(key) + " " + print(value->value, context.meter, Rounding::up).text() : std::string();
-  };
-  const auto per_cent = [&](const char* key, const Maybe<double>& value) {
-    return value ? words(key) + " " + plain(value->value, 0) + " %" : std::string();
-  };
-  const std::string temperature =
-      forecast.temperature ? print(forecast.temperature->value, context.units, Rounding::nearest).text() : std::string();
-  return joined({joined({speed("walk.gust", forecast.gust), speed("walk.wind", forecast.wind), temperature,
-                         per_cent("fact.humidity", forecast.humidity), per_cent("fact.rain", forecast.rain)}, ", "),
-                 joined({forecast.issued_by, forecast.issued_at}, ", ")}, "; ");
-}
+constexpr std::size_t lines_an_outcome = 4;  // at most, so that the walk stays on two pages
+constexpr int remark_lines = 2;
 
 block::Facts walk_facts(const Context& context) {
   block::Facts facts;
-  add_fact(facts, context.words("fact.forecast"), forecast_words(context));
-  if (context.show.site.ground) add_fact(facts, context.words("fact.ground"), context.show.site.ground->value);
+  const Maybe<std::string>& ground = context.show.site.ground;
+  const std::string on = ground ? context.words.say("use.ground", {{"ground", ground->value}}) : std::string();
+  add_fact(facts, context.words("fact.forecast"), joined({forecast_words(context), on}, "; "));
   return facts;
 }
 
@@ -51,27 +34,21 @@ std::vector<std::string> stop_lines(const Context& context) {
   return lines;
 }
 
-/// Parts of `text` between semicolons, each once.
-void add_once(std::vector<std::string>& parts, const std::string& text) {
-  for (std::size_t begin = 0; begin < text.size();) {
-    const std::size_t end = std::min(text.find("; ", begin), text.size());
-    const std::string part = text.substr(begin, end - begin);
-    if (std::find(parts.begin(), parts.end(), part) == parts.end()) parts.push_back(part);
-    begin = end + 2;
-  }
+/// What the findings on the walk leave out, each once.
+std::string cautions(const Context& context) {
+  std::vector<std::string> told;
+  for (const Finding* finding : findings_on_walk(context))
+    if (std::find(told.begin(), told.end(), finding->caution) == told.end()) told.push_back(finding->caution);
+  return joined(told, " ");
 }
 
-/// What the findings on the walk assume and leave out, each once.
-std::string cautions(const Context& context) {
-  std::vector<std::string> assumed, cautioned;
-  for (const Finding* finding : findings_on_walk(context)) {
-    add_once(assumed, finding->assumption);
-    if (std::find(cautioned.begin(), cautioned.end(), finding->caution) == cautioned.end())
-      cautioned.push_back(finding->caution);
-  }
-  const std::string told = joined(cautioned, " ");
-  if (assumed.empty()) return told;
-  return joined({told, context.words.say("walk.assumed", {{"assumed", joined(assumed, "; ")}})}, "\n");
+/// What is over a limit or was not checked, each line with its outcome in front.
+std::vector<std::string> first_to_decide(const Context& context) {
+  std::vector<std::string> lines;
+  for (const Outcome outcome : {Outcome::over, Outcome::not_checked})
+    for (const std::string& line : first_lines(said_lines(context.findings, outcome), lines_an_outcome, context.words))
+      lines.push_back(context.words(outcome == Outcome::over ? "notice.over" : "notice.unchecked") + "  " + line);
+  return lines;
 }
 
 std::string sources(const Context& context) {
@@ -86,14 +63,10 @@ std::string sources(const Context& context) {
 Made safety_walk(const Context& context) {
   const Words& words = context.words;
   Document document = begin_document(context, "safety-walk", "walk.title");
-  const auto lines = [&](Outcome outcome) {
-    return first_lines(said_lines(context.findings, outcome), lines_a_notice, words);
-  };
   Section section;
   add_facts(section, "facts", walk_facts(context));
   add_notice(section, "stop", words("walk.stop-word"), stop_lines(context));
-  add_notice(section, "over", words("notice.over"), lines(Outcome::over));
-  add_notice(section, "unchecked", words("notice.unchecked"), lines(Outcome::not_checked));
+  add_notice(section, "decide-first", words("walk.decide-first"), first_to_decide(context));
   add(section, "stops", walk_table(context));
   block::Table lifts = lift_table(context);
   if (!lifts.groups.empty()) {

@@ -95,7 +95,8 @@ std::string use_words(const Context& context, const Use& use) {
   for (const Text& wall : use.walls) walls.push_back(wall.value);
   if (!walls.empty()) parts.push_back(words.say("use.walls", {{"walls", joined(walls, ", ")}}));
   parts.push_back(under_words(words, use.under));
-  if (use.ground) parts.push_back(words.say("use.ground", {{"ground", use.ground->value}}));
+  const Maybe<std::string>& usual = context.show.site.ground;  // said once for all
+  if (use.ground && !(usual && usual->value == use.ground->value)) parts.push_back(words.say("use.ground", {{"ground", use.ground->value}}));
   for (std::string& burden : burden_parts(context, use)) parts.push_back(std::move(burden));
   const std::string head = joined({use.as.value, place_words(context.show, use.at_place)}, ", ");
   return joined({head, joined(parts, "; ")}, ": ");

@@ -11,7 +11,7 @@
 namespace dunnage {
 
 /// "monitor canopy, Stage: NW 2 x BAG; SW 1 x BAG; walls N; half full under the roof; carries 1 x SPK, at 8 ft".
-/// All that was typed of the use.
+/// All that was typed of the use; its ground where it differs from the site's.
 std::string use_words(const Context& context, const Use& use);
 /// The findings about one use that apply.
 std::vector<const Finding*> findings_about(const Findings& findings, const Use& use);

@@ -38,8 +38,12 @@ std::vector<Row> way_in(const Context& context) {
   }
   const std::string aid = dates.empty() ? words("walk.first-aid")
                                         : words.say("walk.first-aid-dates", {{"dates", joined(dates, ", ")}});
+  const std::string help = words.say("walk.address", {{"address", address}});
   return {line(words.say("walk.ambulance", {{"gate", gate}}), words("walk.ambulance-state")),
-          line(words.say("walk.address", {{"address", address}}), words("walk.address-state")),
+          site.radio_channel.empty()
+              ? line(help, words("walk.address-state"))
+              : line(joined({help, words.say("walk.radio", {{"channel", site.radio_channel}})}, "; "),
+                     words("walk.address-radio-state")),
           line(aid, words("walk.first-aid-state"))};
 }
 
@@ -66,14 +70,23 @@ std::vector<Row> ground(const Context& context) {
   const std::string feet = crossed_runs(context, "feet");
   rows.push_back(line(feet.empty() ? words("walk.cables") : words.say("walk.feet", {{"runs", feet}}),
                       words("walk.cables-state")));
-  if (outdoors(context.show)) rows.push_back(line(words("walk.holes"), words("walk.holes-state")));
-  if (dark(context.show)) rows.push_back(line(words("walk.lit"), words("walk.lit-state")));
+  const bool holes = outdoors(context.show), lit = dark(context.show);
+  if (holes && lit) rows.push_back(line(words("walk.holes-lit"), words("walk.holes-lit-state")));
+  else if (holes) rows.push_back(line(words("walk.holes"), words("walk.holes-state")));
+  else if (lit) rows.push_back(line(words("walk.lit"), words("walk.lit-state")));
+  rows.push_back(line(words("walk.edges"), words("walk.edges-state")));
   return rows;
 }
 
 /// "within limit" where all agree, else a line a rule: "sliding: NOT CHECKED".
-std::string outcomes(const Words& words, const std::vector<const Finding*>& found) {
-  if (found.empty()) return words("outcome.not-checked");
+std::string outcomes(const Context& context, const Use& use) {
+  const Words& words = context.words;
+  const std::vector<const Finding*> found = findings_about(context.findings, use);
+  if (found.empty()) {
+    const auto same_use = [&](const Finding& finding) { return finding.subject == use.as.value; };
+    const bool told = std::any_of(context.findings.list.begin(), context.findings.list.end(), same_use);
+    return words(told ? "outcome.does-not-apply" : "outcome.not-checked");
+  }
   const auto same = [&](const Finding* finding) { return finding->outcome == found.front()->outcome; };
   if (std::all_of(found.begin(), found.end(), same)) return outcome_words(words, found.front()->outcome);
   std::vector<std::string> lines;
@@ -86,14 +99,9 @@ std::vector<Row> standing(const Context& context) {
   const Words& words = context.words;
   std::vector<Row> rows;
   for (const Use& use : context.show.uses) {
-    const std::vector<const Finding*> found = findings_about(context.findings, use);
-    std::vector<std::string> lines = {use_words(context, use)};
-    for (const Finding* finding : found)
-      if (finding->outcome == Outcome::over) lines.push_back(finding->says);
-    rows.push_back(line(joined(lines, "\n"), outcomes(words, found)));
+    rows.push_back(line(use_words(context, use), outcomes(context, use)));
   }
-  if (!context.show.uses.empty()) rows.push_back(line(words("walk.legs"), words("walk.legs-state")));
-  rows.push_back(line(words("walk.stands"), words("walk.stands-state")));
+  rows.push_back(line(words("walk.legs"), words("walk.legs-state")));
   return rows;
 }
 
@@ -106,16 +114,6 @@ std::vector<Row> power(const Context& context) {
           outdoors(context.show) ? line(words("walk.plugs-outdoors"), words("walk.plugs-outdoors-state"))
                                  : line(words("walk.plugs"), words("walk.plugs-state")),
           line(words.say("walk.main-switch", {{"supplies", names}}), words("walk.main-switch-state"))};
-}
-
-std::vector<Row> stage(const Context& context) {
-  const Words& words = context.words;
-  std::vector<Row> rows = {line(words("walk.edges"), words("walk.edges-state")),
-                           line(words("walk.brakes"), words("walk.brakes-state"))};
-  if (!context.show.site.radio_channel.empty())
-    rows.push_back(line(words.say("walk.radio", {{"channel", context.show.site.radio_channel}}),
-                        words("walk.radio-state")));
-  return rows;
 }
 
 /// The five worst, one a case: eight bags alike are one line.
@@ -174,15 +172,13 @@ block::Table walk_table(const Context& context) {
   stop("walk.stop-standing", standing(context));
   stop("walk.stop-power", power(context));
   stop("walk.stop-ground", ground(context));
-  stop("walk.stop-stage", stage(context));
   stop("walk.stop-other", others(context));
   return table;
 }
 
 block::Table lift_table(const Context& context) {
   block::Table table = make_table(
-      context.words, {{"code", "unit.code"}, {"name", "pull.what"}, {"mass", "unit.mass"}, {"says", "walk.lift"},
-                      {"state", "walk.found"}});
+      context.words, {{"code", ""}, {"name", ""}, {"mass", ""}, {"says", ""}, {"state", ""}});
   Group group;
   for (const Finding* finding : lifts_to_show(context)) {
     const int unit = context.catalogue.unit_index(finding->subject);
