@@ -10,13 +10,17 @@
 namespace dunnage {
 namespace {
 
-constexpr std::size_t shown_width = 96;  // code points of a line that are shown; the rest is cut around the caret
+constexpr std::size_t shown_width =
+    96;  // code points of a line that are shown; the rest is cut around the caret
 
 const char* word(Severity severity) {
   switch (severity) {
-    case Severity::error: return "error";
-    case Severity::warning: return "warning";
-    case Severity::note: return "note";
+    case Severity::error:
+      return "error";
+    case Severity::warning:
+      return "warning";
+    case Severity::note:
+      return "note";
   }
   return "";
 }
@@ -72,7 +76,8 @@ void Diagnostics::error(Place place, std::string cause, std::string hint) {
   add({Severity::error, place, std::move(cause), std::move(hint), {}, {}});
 }
 
-void Diagnostics::error(Place place, std::string cause, std::string hint, Place other, std::string other_says) {
+void Diagnostics::error(Place place, std::string cause, std::string hint, Place other,
+                        std::string other_says) {
   add({Severity::error, place, std::move(cause), std::move(hint), other, std::move(other_says)});
 }
 

@@ -14,30 +14,51 @@ namespace {
 /// An example of each measure as a person would type it.
 const char* example(Measure measure) {
   switch (measure) {
-    case Measure::mass: return "27 lb or 12.5 kg";
-    case Measure::length: return "6 ft 4 in or 1.9 m";
-    case Measure::paper: return "4 in or 100 mm";
-    case Measure::area: return "4 ft2 or 0.4 m2";
-    case Measure::volume: return "5 gal or 20 l";
-    case Measure::duration: return "20 min or 5 h";
-    case Measure::frequency: return "540.125 MHz or 80 Hz";
-    case Measure::speed: return "25 mph or 11 m/s";
-    case Measure::force: return "200 lbf or 900 N";
-    case Measure::pressure: return "5 psf or 240 Pa";
-    case Measure::density: return "1.2 kg/m3";
-    case Measure::power: return "35 W or 1.2 kW";
-    case Measure::current: return "16 A";
-    case Measure::voltage: return "120 V";
-    case Measure::resistance: return "0.4 ohm";
-    case Measure::sound: return "98 dBA";
-    case Measure::line: return "+4 dBu";
-    case Measure::temperature: return "85 F or 29 C";
-    case Measure::angle: return "30 deg";
+    case Measure::mass:
+      return "27 lb or 12.5 kg";
+    case Measure::length:
+      return "6 ft 4 in or 1.9 m";
+    case Measure::paper:
+      return "4 in or 100 mm";
+    case Measure::area:
+      return "4 ft2 or 0.4 m2";
+    case Measure::volume:
+      return "5 gal or 20 l";
+    case Measure::duration:
+      return "20 min or 5 h";
+    case Measure::frequency:
+      return "540.125 MHz or 80 Hz";
+    case Measure::speed:
+      return "25 mph or 11 m/s";
+    case Measure::force:
+      return "200 lbf or 900 N";
+    case Measure::pressure:
+      return "5 psf or 240 Pa";
+    case Measure::density:
+      return "1.2 kg/m3";
+    case Measure::power:
+      return "35 W or 1.2 kW";
+    case Measure::current:
+      return "16 A";
+    case Measure::voltage:
+      return "120 V";
+    case Measure::resistance:
+      return "0.4 ohm";
+    case Measure::sound:
+      return "98 dBA";
+    case Measure::line:
+      return "+4 dBu";
+    case Measure::temperature:
+      return "85 F or 29 C";
+    case Measure::angle:
+      return "30 deg";
   }
   return "";
 }
 
-std::string write_unit(Measure measure) { return std::string("write a unit, for example ") + example(measure); }
+std::string write_unit(Measure measure) {
+  return std::string("write a unit, for example ") + example(measure);
+}
 
 std::string a(Measure measure) {
   const std::string word = name(measure);
@@ -52,18 +73,21 @@ std::vector<std::string> symbols(Measure measure) {
 }
 
 /// What people write for a unit, and the symbol that is read.
-struct Spoken { std::string_view written, symbol; };
+struct Spoken {
+  std::string_view written, symbol;
+};
 constexpr Spoken spoken[] = {
-    {"lbs", "lb"},      {"pound", "lb"},   {"pounds", "lb"},  {"#", "lb"},       {"kgs", "kg"},   {"kilo", "kg"},
-    {"kilos", "kg"},    {"ounces", "oz"},  {"tonnes", "t"},   {"foot", "ft"},    {"feet", "ft"},  {"'", "ft"},
-    {"inch", "in"},     {"inches", "in"},  {"\"", "in"},      {"metre", "m"},    {"metres", "m"}, {"meter", "m"},
-    {"meters", "m"},    {"yards", "yd"},   {"miles", "mi"},   {"sqft", "ft2"},   {"sqm", "m2"},   {"litre", "l"},
-    {"litres", "l"},    {"liter", "l"},    {"liters", "l"},   {"gallon", "gal"}, {"gallons", "gal"},
-    {"hr", "h"},        {"hrs", "h"},      {"hour", "h"},     {"hours", "h"},    {"mins", "min"},
-    {"minute", "min"},  {"minutes", "min"}, {"sec", "s"},     {"seconds", "s"},  {"kph", "km/h"}, {"kmh", "km/h"},
-    {"kt", "kn"},       {"kts", "kn"},     {"knot", "kn"},    {"watt", "W"},     {"watts", "W"},  {"amp", "A"},
-    {"amps", "A"},      {"volt", "V"},     {"volts", "V"},    {"Ω", "ohm"},      {"ohms", "ohm"}, {"degrees", "deg"},
-    {"dB(A)", "dBA"},
+    {"lbs", "lb"},      {"pound", "lb"},    {"pounds", "lb"},  {"#", "lb"},        {"kgs", "kg"},
+    {"kilo", "kg"},     {"kilos", "kg"},    {"ounces", "oz"},  {"tonnes", "t"},    {"foot", "ft"},
+    {"feet", "ft"},     {"'", "ft"},        {"inch", "in"},    {"inches", "in"},   {"\"", "in"},
+    {"metre", "m"},     {"metres", "m"},    {"meter", "m"},    {"meters", "m"},    {"yards", "yd"},
+    {"miles", "mi"},    {"sqft", "ft2"},    {"sqm", "m2"},     {"litre", "l"},     {"litres", "l"},
+    {"liter", "l"},     {"liters", "l"},    {"gallon", "gal"}, {"gallons", "gal"}, {"hr", "h"},
+    {"hrs", "h"},       {"hour", "h"},      {"hours", "h"},    {"mins", "min"},    {"minute", "min"},
+    {"minutes", "min"}, {"sec", "s"},       {"seconds", "s"},  {"kph", "km/h"},    {"kmh", "km/h"},
+    {"kt", "kn"},       {"kts", "kn"},      {"knot", "kn"},    {"watt", "W"},      {"watts", "W"},
+    {"amp", "A"},       {"amps", "A"},      {"volt", "V"},     {"volts", "V"},     {"Ω", "ohm"},
+    {"ohms", "ohm"},    {"degrees", "deg"}, {"dB(A)", "dBA"},
 };
 
 QuantityProblem unknown_unit(std::string_view typed, Measure measure) {
@@ -134,14 +158,16 @@ ParsedQuantity parse_quantity(std::string_view text, Measure measure) {
     const std::optional<double> number = take_number(rest);
     if (!number || (before && negative)) return problem(no_number(text, measure));
     if (!rest.empty() && rest.front() == ',')
-      return problem({"there is a comma in the number", "write 1200 for a thousand and two hundred, 0.5 for a half"});
+      return problem(
+          {"there is a comma in the number", "write 1200 for a thousand and two hundred, 0.5 for a half"});
     const std::string_view symbol = take_symbol(rest);
     if (symbol.empty()) return problem({"the number has no unit", write_unit(measure)});
     const UnitName* unit = find_unit(symbol, measure);
     if (!unit) return problem(unknown_unit(symbol, measure));
     if (before && (unit->offset != 0 || unit->factor >= before->factor))
-      return problem({"\"" + std::string(unit->symbol) + "\" cannot follow \"" + std::string(before->symbol) + "\"",
-                      std::string("write the larger unit first, for example ") + example(measure)});
+      return problem(
+          {"\"" + std::string(unit->symbol) + "\" cannot follow \"" + std::string(before->symbol) + "\"",
+           std::string("write the larger unit first, for example ") + example(measure)});
     if (!before && negative) sign = -1;
     total += before ? sign * *number * unit->factor : *number * unit->factor + unit->offset;
     before = unit;
@@ -182,7 +208,8 @@ ParsedLengths parse_lengths(std::string_view text, std::size_t count) {
   const std::vector<std::string_view> parts = split_by_times(text);
   if (parts.size() != count) {
     out.problem = {"expected " + std::to_string(count) + " lengths with x between, found " +
-                       std::to_string(parts.size()), hint};
+                       std::to_string(parts.size()),
+                   hint};
     return out;
   }
   // The unit of the last part serves the parts that have none.

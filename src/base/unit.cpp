@@ -11,25 +11,44 @@ namespace dunnage {
 
 const char* name(Measure measure) {
   switch (measure) {
-    case Measure::mass: return "mass";
-    case Measure::length: return "length";
-    case Measure::paper: return "length on paper";
-    case Measure::area: return "area";
-    case Measure::volume: return "volume";
-    case Measure::duration: return "time";
-    case Measure::frequency: return "frequency";
-    case Measure::speed: return "speed";
-    case Measure::force: return "force";
-    case Measure::pressure: return "pressure";
-    case Measure::density: return "density";
-    case Measure::power: return "power";
-    case Measure::current: return "current";
-    case Measure::voltage: return "voltage";
-    case Measure::resistance: return "resistance";
-    case Measure::sound: return "sound level";
-    case Measure::line: return "line level";
-    case Measure::temperature: return "temperature";
-    case Measure::angle: return "angle";
+    case Measure::mass:
+      return "mass";
+    case Measure::length:
+      return "length";
+    case Measure::paper:
+      return "length on paper";
+    case Measure::area:
+      return "area";
+    case Measure::volume:
+      return "volume";
+    case Measure::duration:
+      return "time";
+    case Measure::frequency:
+      return "frequency";
+    case Measure::speed:
+      return "speed";
+    case Measure::force:
+      return "force";
+    case Measure::pressure:
+      return "pressure";
+    case Measure::density:
+      return "density";
+    case Measure::power:
+      return "power";
+    case Measure::current:
+      return "current";
+    case Measure::voltage:
+      return "voltage";
+    case Measure::resistance:
+      return "resistance";
+    case Measure::sound:
+      return "sound level";
+    case Measure::line:
+      return "line level";
+    case Measure::temperature:
+      return "temperature";
+    case Measure::angle:
+      return "angle";
   }
   return "";
 }
@@ -110,9 +129,15 @@ double rounded(double value, double step, Rounding way) {
   const double count = value / step;
   double whole = 0;
   switch (way) {
-    case Rounding::up: whole = steps_up(count); break;
-    case Rounding::down: whole = steps_down(count); break;
-    case Rounding::nearest: whole = std::round(count); break;
+    case Rounding::up:
+      whole = steps_up(count);
+      break;
+    case Rounding::down:
+      whole = steps_down(count);
+      break;
+    case Rounding::nearest:
+      whole = std::round(count);
+      break;
   }
   return whole * step + 0.0;
 }

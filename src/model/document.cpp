@@ -19,7 +19,8 @@ std::string Words::say(const std::string& key, const std::map<std::string, std::
   std::string out;
   for (std::size_t at = 0; at < text.size();) {
     const std::size_t close = text[at] == '{' ? text.find('}', at) : std::string::npos;
-    const auto value = close == std::string::npos ? values.end() : values.find(text.substr(at + 1, close - at - 1));
+    const auto value =
+        close == std::string::npos ? values.end() : values.find(text.substr(at + 1, close - at - 1));
     if (value == values.end()) {
       out += text[at++];
       continue;

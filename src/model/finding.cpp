@@ -6,10 +6,14 @@ namespace dunnage {
 
 const char* name(Outcome outcome) {
   switch (outcome) {
-    case Outcome::within: return "within limit";
-    case Outcome::over: return "over limit";
-    case Outcome::not_checked: return "not checked";
-    case Outcome::does_not_apply: return "does not apply";
+    case Outcome::within:
+      return "within limit";
+    case Outcome::over:
+      return "over limit";
+    case Outcome::not_checked:
+      return "not checked";
+    case Outcome::does_not_apply:
+      return "does not apply";
   }
   return "";
 }

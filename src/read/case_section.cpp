@@ -5,14 +5,19 @@
 namespace dunnage {
 namespace {
 
-const WordTable<Form> forms = {{"trunk", Form::trunk}, {"tub", Form::tub}, {"bag", Form::bag}, {"box", Form::box},
+const WordTable<Form> forms = {{"trunk", Form::trunk},
+                               {"tub", Form::tub},
+                               {"bag", Form::bag},
+                               {"box", Form::box},
                                {"loose", Form::loose}};
 const WordTable<Hold> hold_words = {{"good", Hold::good}, {"fair", Hold::fair}, {"poor", Hold::poor}};
-const WordTable<Mark> mark_words = {
-    {"this-way-up", Mark::this_way_up}, {"fragile", Mark::fragile},
-    {"keep-dry", Mark::keep_dry},       {"keep-cool", Mark::keep_cool},
-    {"no-hand-truck", Mark::no_hand_truck}, {"no-stack", Mark::no_stack},
-    {"heavy", Mark::heavy}};
+const WordTable<Mark> mark_words = {{"this-way-up", Mark::this_way_up},
+                                    {"fragile", Mark::fragile},
+                                    {"keep-dry", Mark::keep_dry},
+                                    {"keep-cool", Mark::keep_cool},
+                                    {"no-hand-truck", Mark::no_hand_truck},
+                                    {"no-stack", Mark::no_stack},
+                                    {"heavy", Mark::heavy}};
 
 Content read_content(TableReader& entry) {
   Content content;
@@ -44,7 +49,8 @@ void read_what_it_is(TableReader& section, Case& box) {
 }
 
 void read_where_it_is(TableReader& section, Case& box) {
-  const Text home = section.text_or("home"), spot = section.text_or("place"), vehicle = section.text_or("vehicle");
+  const Text home = section.text_or("home"), spot = section.text_or("place"),
+             vehicle = section.text_or("vehicle");
   box.home = home.value;
   box.home_place = home.place;
   box.place_word = spot.value;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Meaning across tables: codes that name nothing, facts that a rule asks for and the show does not state, one unit
-// in two places. What one table alone can tell was told when it was read.
+// Meaning across tables: codes that name nothing, facts that a rule asks for and the show does not state, one
+// unit in two places. What one table alone can tell was told when it was read.
 #pragma once
 
 #include <string>

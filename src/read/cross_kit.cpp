@@ -13,13 +13,15 @@ void check_left(const References& refer, const Content& content, const Maybe<Q>&
                 const Item& item, const char* example) {
   if (!left) return;
   if (!each) {
-    refer.diagnostics().error(left->place, "\"left\" needs to know how much a full one holds",
-                              std::string("add each = \"") + example + "\" to the item " + in_quotes(item.code.value),
-                              item.code.place, "the item");
+    refer.diagnostics().error(
+        left->place, "\"left\" needs to know how much a full one holds",
+        std::string("add each = \"") + example + "\" to the item " + in_quotes(item.code.value),
+        item.code.place, "the item");
     return;
   }
   if (left->value > each->value * content.count * (1 + 1e-9))
-    refer.diagnostics().error(left->place, "more is left than " + std::to_string(content.count) + " full ones hold",
+    refer.diagnostics().error(left->place,
+                              "more is left than " + std::to_string(content.count) + " full ones hold",
                               "\"left\" is over all of them together", each->place, "a full one holds this");
 }
 
@@ -63,8 +65,9 @@ void check_unit(const References& refer, const UnitChange& change) {
   const Case* box = catalogue.case_of(change.code.value);
   if (box && box->count > 1) {
     const std::string code = box->code.value;
-    refer.diagnostics().error(change.code.place, in_quotes(code) + " is " + std::to_string(box->count) + " units",
-                              "name one of them: " + code + "-1 to " + code + "-" + std::to_string(box->count));
+    refer.diagnostics().error(
+        change.code.place, in_quotes(code) + " is " + std::to_string(box->count) + " units",
+        "name one of them: " + code + "-1 to " + code + "-" + std::to_string(box->count));
     return;
   }
   if (catalogue.unit_index(change.code.value) >= 0) return;

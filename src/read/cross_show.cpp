@@ -120,8 +120,9 @@ void check_console(const References& refer, const Show& show) {
   for (const auto* things : {&refer.catalogue().cases_by_word, &refer.catalogue().items_by_word})
     for (const auto& entry : *things) known.push_back(entry.first);
   std::sort(known.begin(), known.end());
-  refer.diagnostics().warning(show.console->place, "no rule asks for the console " + in_quotes(show.console->value) +
-                                                       " and nothing in the kit serves as it",
+  refer.diagnostics().warning(show.console->place,
+                              "no rule asks for the console " + in_quotes(show.console->value) +
+                                  " and nothing in the kit serves as it",
                               did_you_mean(show.console->value, known));
 }
 

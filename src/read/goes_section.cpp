@@ -81,7 +81,8 @@ ConditionTable read_conditions(TableReader& table) {
   out.place = table.place();
   const std::vector<Text> keys = table.keys();
   if (keys.empty())
-    table.error(table.place(), "a rule of \"goes\" is empty", "write what it depends on, or goes = \"always\"");
+    table.error(table.place(), "a rule of \"goes\" is empty",
+                "write what it depends on, or goes = \"always\"");
   for (const Text& key : keys) {
     const FactKey split_key = split(key.value);
     const FactKind* kind = fact_kind(split_key.fact);
@@ -110,8 +111,8 @@ Goes read_goes(TableReader& section) {
   }
   goes.place = section.place_of_value("goes");
   if (section.is_text("goes")) {
-    goes.kind = section.word<Goes::Kind>("goes", {{"always", Goes::Kind::always}, {"asked", Goes::Kind::asked}},
-                                         Goes::Kind::unstated);
+    goes.kind = section.word<Goes::Kind>(
+        "goes", {{"always", Goes::Kind::always}, {"asked", Goes::Kind::asked}}, Goes::Kind::unstated);
     return goes;
   }
   goes.kind = Goes::Kind::when;
@@ -121,9 +122,15 @@ Goes read_goes(TableReader& section) {
 
 namespace {
 
-const WordTable<std::string> counted = {{"crew", "crew"}, {"volunteers", "volunteers"}, {"audience", "audience"},
-                                        {"input", "input"}, {"mix", "mix"}, {"run", "run"},
-                                        {"crossing", "crossing"}, {"hour", "hour"}, {"day", "day"}};
+const WordTable<std::string> counted = {{"crew", "crew"},
+                                        {"volunteers", "volunteers"},
+                                        {"audience", "audience"},
+                                        {"input", "input"},
+                                        {"mix", "mix"},
+                                        {"run", "run"},
+                                        {"crossing", "crossing"},
+                                        {"hour", "hour"},
+                                        {"day", "day"}};
 const WordTable<std::string> crossers = {{"feet", "feet"}, {"wheels", "wheels"}};
 
 void read_every(TableReader& entry, Per& per) {
@@ -161,7 +168,8 @@ Per read_one_per(TableReader& entry) {
     if (const auto by = entry.word("crossed_by", crossers)) per.crossed_by = *by;
     if (of && (per.floor || per.crossed_by) && per.of != "run" && per.of != "crossing")
       entry.error(per.floor ? per.floor->place : per.crossed_by->place,
-                  "\"floor\" and \"crossed_by\" narrow runs and crossings only", "write of = \"run\" or of = \"crossing\"");
+                  "\"floor\" and \"crossed_by\" narrow runs and crossings only",
+                  "write of = \"run\" or of = \"crossing\"");
   }
   per.send = entry.needed_count("send", 1, most_pieces).value;
   return per;

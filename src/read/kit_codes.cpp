@@ -20,8 +20,7 @@ bool take(Taken& taken, const Text& code, const std::string& what, Diagnostics& 
   const auto [at, fresh] = taken.emplace(code.value, Holder{code.place, what});
   if (!fresh)
     diagnostics.error(code.place, "the code " + in_quotes(code.value) + " is given twice",
-                      "give one of them another code", at->second.place,
-                      at->second.what + " has it first");
+                      "give one of them another code", at->second.place, at->second.what + " has it first");
   return fresh;
 }
 
@@ -36,9 +35,10 @@ void tell_clash(const Case& box, const Taken& taken, Diagnostics& diagnostics) {
     const std::string code = box.code.value + "-" + std::to_string(number);
     const auto at = taken.find(code);
     if (at == taken.end()) continue;
-    diagnostics.error(at->second.place, "the code " + in_quotes(code) + " is given twice",
-                      "give one of them another code", box.code.place,
-                      "one of the " + std::to_string(box.count) + " units of " + in_quotes(box.code.value) + " has it");
+    diagnostics.error(
+        at->second.place, "the code " + in_quotes(code) + " is given twice", "give one of them another code",
+        box.code.place,
+        "one of the " + std::to_string(box.count) + " units of " + in_quotes(box.code.value) + " has it");
     return;
   }
 }

@@ -7,8 +7,8 @@
 
 namespace dunnage {
 
-/// Tells every code that is given twice, at the second place with the first beside it, and takes the second out
-/// of the kit. Things without a code, which were told when read, go too.
+/// Tells every code that is given twice, at the second place with the first beside it, and takes the second
+/// out of the kit. Things without a code, which were told when read, go too.
 void keep_codes_once(Kit& kit, Diagnostics& diagnostics);
 
 }  // namespace dunnage

@@ -22,7 +22,7 @@ std::optional<Kit> read_kit(const std::filesystem::path& folder, Sources& source
 
 /// The same from name and text, in the order given.
 using NamedText = std::pair<std::string, std::string>;
-std::optional<Kit> read_kit_texts(const std::string& folder, const std::vector<NamedText>& files, Sources& sources,
-                                  Diagnostics& diagnostics);
+std::optional<Kit> read_kit_texts(const std::string& folder, const std::vector<NamedText>& files,
+                                  Sources& sources, Diagnostics& diagnostics);
 
 }  // namespace dunnage

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Where power comes from and what hangs on it, and which vehicle takes what: [[supply]], [[circuit]], [[load]].
+// Where power comes from and what hangs on it, and which vehicle takes what: [[supply]], [[circuit]],
+// [[load]].
 #include "read/show_sections.h"
 
 namespace dunnage {
@@ -40,7 +41,8 @@ Circuit read_circuit(TableReader& section) {
 }  // namespace
 
 void read_power_and_load_sections(TableReader& top, Show& show) {
-  top.tables("supply", "[[supply]]", [&](TableReader& section) { show.supplies.push_back(read_supply(section)); });
+  top.tables("supply", "[[supply]]",
+             [&](TableReader& section) { show.supplies.push_back(read_supply(section)); });
   top.tables("circuit", "[[circuit]]",
              [&](TableReader& section) { show.circuits.push_back(read_circuit(section)); });
   top.tables("load", "[[load]]", [&](TableReader& section) {

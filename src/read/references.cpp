@@ -53,7 +53,8 @@ bool References::item(const Text& typed) const {
   if (catalogue_.item_index(typed.value) >= 0) return true;
   const bool is_case = catalogue_.case_index(typed.value) >= 0;
   return one_of(typed, items_, "no item has the code " + in_quotes(typed.value),
-                is_case ? "that is a case, and a case holds items only" : "add an [[item]] with this code, or correct it");
+                is_case ? "that is a case, and a case holds items only"
+                        : "add an [[item]] with this code, or correct it");
 }
 
 bool References::box(const Text& typed) const {
@@ -66,7 +67,8 @@ bool References::piece(const Text& typed) const {
   if (catalogue_.case_index(typed.value) >= 0 || catalogue_.unit_index(typed.value) >= 0) return true;
   const bool is_item = catalogue_.item_index(typed.value) >= 0;
   return one_of(typed, pieces_, "no case has the code " + in_quotes(typed.value),
-                is_item ? "that is an item; name the case it lives in" : "add a [[case]] with this code, or correct it");
+                is_item ? "that is an item; name the case it lives in"
+                        : "add a [[case]] with this code, or correct it");
 }
 
 bool References::word(const Text& typed) const {

@@ -17,10 +17,10 @@ class References {
 
   // Each tells at the place of `typed` when nothing bears that code, and says whether something does.
   bool item(const Text& typed) const;
-  bool box(const Text& typed) const;                 ///< a case
-  bool piece(const Text& typed) const;               ///< a case or one unit of it
-  bool word(const Text& typed) const;                ///< an item, a case or a serves word
-  bool word_or_unit(const Text& typed) const;        ///< the same or one unit of a case
+  bool box(const Text& typed) const;           ///< a case
+  bool piece(const Text& typed) const;         ///< a case or one unit of it
+  bool word(const Text& typed) const;          ///< an item, a case or a serves word
+  bool word_or_unit(const Text& typed) const;  ///< the same or one unit of a case
   bool structure(const Text& typed) const;
   bool structure_or_kind(const Text& typed) const;
   /// A vehicle of the kit; where the kit has none, vehicles are free words.

@@ -11,9 +11,9 @@
 
 namespace dunnage {
 
-/// The show of a file. Mistakes of meaning are collected and the show is still returned, with what was wrong left
-/// out, so that a run can go on to find more; the caller stops when `diagnostics` has errors. Nothing is returned
-/// when the file cannot be read as TOML.
+/// The show of a file. Mistakes of meaning are collected and the show is still returned, with what was wrong
+/// left out, so that a run can go on to find more; the caller stops when `diagnostics` has errors. Nothing is
+/// returned when the file cannot be read as TOML.
 std::optional<Show> read_show(const std::filesystem::path& path, Sources& sources, Diagnostics& diagnostics);
 
 /// The same from text.

@@ -9,10 +9,12 @@ void read_show_facts(TableReader& section, Show& show) {
   show.title = section.text("title");
   show.date = section.date("date");
   if (!section.has("date"))
-    section.error(section.place(), "[show] has no \"date\"", "add date = 2027-06-19: year, month, day, without quotes");
+    section.error(section.place(), "[show] has no \"date\"",
+                  "add date = 2027-06-19: year, month, day, without quotes");
   show.travel_days = section.count("travel_days", 0, 60, 0);
   show.preparation_days = section.count("preparation_days", 0, 60, 0);
-  if (const auto setting = section.word<std::string>("setting", {{"indoor", "indoor"}, {"outdoor", "outdoor"}}))
+  if (const auto setting =
+          section.word<std::string>("setting", {{"indoor", "indoor"}, {"outdoor", "outdoor"}}))
     show.setting = *setting;
   show.floor = section.maybe_text("floor");
   show.after_dark = section.maybe_flag("after_dark");

@@ -2,18 +2,26 @@
 // The quantities of a table: text with units, held against their ranges.
 #include <fmt/format.h>
 
+#include <cmath>
+
 #include "read/table_reader.h"
 
 namespace dunnage {
 
 void TableReader::no_unit(const Node& node, std::string_view key, const Range& range) {
+  const double value = node.value<double>().value_or(0);
+  if (!std::isfinite(value)) {
+    error(at(node), in_quotes(key) + " is no number",
+          std::string("write ") + name(range.measure) + " and unit in quotes");
+    return;
+  }
   std::string_view metric, us;
   for (const UnitName& unit : unit_names()) {
     if (unit.measure != range.measure) continue;
     std::string_view& first = unit.system == UnitSystem::us ? us : metric;
     if (first.empty()) first = unit.symbol;
   }
-  const std::string typed = plain(node.value<double>().value_or(0), 6);
+  const std::string typed = plain(value, 6);
   std::string hint = fmt::format("write the unit too, in quotes: {} = \"{} {}\"", key, typed, metric);
   if (!us.empty()) hint += fmt::format(" or \"{} {}\"", typed, us);
   error(at(node), fmt::format("\"{}\" is a number without a unit", key), hint);
@@ -21,11 +29,13 @@ void TableReader::no_unit(const Node& node, std::string_view key, const Range& r
 
 bool TableReader::in_range(Place place, std::string_view key, double si, const Range& range) {
   if (within(range, si)) return true;
-  error(place, fmt::format("\"{}\" is out of range", key), fmt::format("{}: {}", range.name, dunnage::words(range)));
+  error(place, fmt::format("\"{}\" is out of range", key),
+        fmt::format("{}: {}", range.name, dunnage::words(range)));
   return false;
 }
 
-std::optional<Sourced<double>> TableReader::quantity_of(const Node& node, std::string_view key, const Range& range) {
+std::optional<Sourced<double>> TableReader::quantity_of(const Node& node, std::string_view key,
+                                                        const Range& range) {
   if (node.is_number()) {
     no_unit(node, key, range);
     return std::nullopt;
@@ -46,10 +56,11 @@ std::optional<Sourced<double>> TableReader::si(std::string_view key, const Range
   return node ? quantity_of(*node, key, range) : std::nullopt;
 }
 
-std::optional<Sourced<TableReader::Measured>> TableReader::measured(std::string_view key,
-                                                                    std::initializer_list<const Range*> ranges) {
+std::optional<Sourced<TableReader::Measured>> TableReader::measured(
+    std::string_view key, std::initializer_list<const Range*> ranges) {
   std::string kinds;
-  for (const Range* range : ranges) kinds += (kinds.empty() ? "" : " or ") + std::string(name(range->measure));
+  for (const Range* range : ranges)
+    kinds += (kinds.empty() ? "" : " or ") + std::string(name(range->measure));
   const Node* node = find(key, kinds);
   if (!node) return std::nullopt;
   const Range* chosen = *ranges.begin();

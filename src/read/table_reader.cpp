@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "base/nearest.h"
 #include "base/utf8.h"
@@ -15,16 +16,26 @@ namespace {
 /// What a node is, in words.
 std::string kind_of(const toml::node& node) {
   switch (node.type()) {
-    case toml::node_type::string: return "a text";
-    case toml::node_type::integer: return "a number";
-    case toml::node_type::floating_point: return "a number";
-    case toml::node_type::boolean: return "true or false";
-    case toml::node_type::array: return node.is_array_of_tables() ? "a list of sections" : "a list";
-    case toml::node_type::table: return "a section";
-    case toml::node_type::date: return "a date";
-    case toml::node_type::time: return "a time";
-    case toml::node_type::date_time: return "a date and time";
-    case toml::node_type::none: break;
+    case toml::node_type::string:
+      return "a text";
+    case toml::node_type::integer:
+      return "a number";
+    case toml::node_type::floating_point:
+      return "a number";
+    case toml::node_type::boolean:
+      return "true or false";
+    case toml::node_type::array:
+      return node.is_array_of_tables() ? "a list of sections" : "a list";
+    case toml::node_type::table:
+      return "a section";
+    case toml::node_type::date:
+      return "a date";
+    case toml::node_type::time:
+      return "a time";
+    case toml::node_type::date_time:
+      return "a date and time";
+    case toml::node_type::none:
+      break;
   }
   return "nothing";
 }
@@ -62,8 +73,10 @@ void TableReader::missing(std::string_view key, const std::string& example) {
   error(place_, section_ + " has no " + in_quotes(key), fmt::format("add {} = {}", key, example));
 }
 
-void TableReader::wrong_type(const Node& node, std::string_view key, const std::string& wanted, std::string hint) {
-  error(at(node), fmt::format("{} must be {}, not {}", in_quotes(key), wanted, kind_of(node)), std::move(hint));
+void TableReader::wrong_type(const Node& node, std::string_view key, const std::string& wanted,
+                             std::string hint) {
+  error(at(node), fmt::format("{} must be {}, not {}", in_quotes(key), wanted, kind_of(node)),
+        std::move(hint));
 }
 
 std::optional<Text> TableReader::text_of(const Node& node, std::string_view key) {
@@ -73,7 +86,8 @@ std::optional<Text> TableReader::text_of(const Node& node, std::string_view key)
     return std::nullopt;
   }
   if (has_control(text->get())) {
-    error(at(node), in_quotes(key) + " holds a sign that does not print", "type it again, without \\u or \\b");
+    error(at(node), in_quotes(key) + " holds a sign that does not print",
+          "type it again, without \\u or \\b");
     return std::nullopt;
   }
   return Text{text->get(), at(node)};
@@ -155,7 +169,8 @@ std::map<std::string, std::string> TableReader::texts_by_key(std::string_view ke
 
 std::optional<Sourced<bool>> TableReader::flag_of(const Node& node, std::string_view key) {
   if (const auto* value = node.as_boolean()) return Sourced<bool>{value->get(), at(node)};
-  wrong_type(node, key, "true or false", fmt::format("write {} = true or {} = false, without quotes", key, key));
+  wrong_type(node, key, "true or false",
+             fmt::format("write {} = true or {} = false, without quotes", key, key));
   return std::nullopt;
 }
 
@@ -178,7 +193,8 @@ Maybe<int> TableReader::maybe_count(std::string_view key, int low, int high) {
     return std::nullopt;
   }
   if (value->get() < low || value->get() > high) {
-    error(at(*node), in_quotes(key) + " is out of range", fmt::format("a whole number from {} to {}", low, high));
+    error(at(*node), in_quotes(key) + " is out of range",
+          fmt::format("a whole number from {} to {}", low, high));
     return std::nullopt;
   }
   return Sourced<int>{static_cast<int>(value->get()), at(*node)};
@@ -197,7 +213,8 @@ Sourced<int> TableReader::needed_count(std::string_view key, int low, int high) 
 }
 
 std::optional<Sourced<double>> TableReader::number_of(const Node& node, std::string_view key) {
-  if (node.is_number()) return Sourced<double>{*node.value<double>(), at(node)};
+  if (node.is_number() && std::isfinite(*node.value<double>()))
+    return Sourced<double>{*node.value<double>(), at(node)};
   wrong_type(node, key, "a number", fmt::format("write {} = 20, without quotes or unit", key));
   return std::nullopt;
 }
@@ -219,7 +236,8 @@ std::optional<Sourced<Date>> TableReader::date(std::string_view key) {
   if (!node) return std::nullopt;
   const auto* value = node->as_date();
   if (!value) {
-    wrong_type(*node, key, "a date", fmt::format("write year, month, day without quotes: {} = 2027-06-19", key));
+    wrong_type(*node, key, "a date",
+               fmt::format("write year, month, day without quotes: {} = 2027-06-19", key));
     return std::nullopt;
   }
   return Sourced<Date>{{value->get().year, value->get().month, value->get().day}, at(*node)};

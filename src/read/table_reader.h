@@ -33,7 +33,7 @@ struct Reading {
 /// One key as a reader asked for it.
 struct KeyAsked {
   std::string key;
-  std::string kind;     ///< "text", "mass", "whole number" ...
+  std::string kind;  ///< "text", "mass", "whole number" ...
   bool needed = false;
 };
 
@@ -49,12 +49,12 @@ class TableReader {
   TableReader(const Reading& reading, const toml::table& table, std::string section, Place place);
 
   // Every getter notes its key as known. A wrong value is told and counts as absent.
-  Text text(std::string_view key);                                   ///< needed, not empty
-  Text code(std::string_view key);                                   ///< needed; a letter, then letters, digits, -
+  Text text(std::string_view key);  ///< needed, not empty
+  Text code(std::string_view key);  ///< needed; a letter, then letters, digits, -
   Text text_or(std::string_view key, std::string_view otherwise = {});
   Maybe<std::string> maybe_text(std::string_view key);
-  std::vector<Text> texts(std::string_view key);                     ///< a list
-  std::vector<Text> texts_or_one(std::string_view key);              ///< a list or one text
+  std::vector<Text> texts(std::string_view key);                          ///< a list
+  std::vector<Text> texts_or_one(std::string_view key);                   ///< a list or one text
   std::map<std::string, std::string> texts_by_key(std::string_view key);  ///< names.es = "..."
   bool flag(std::string_view key, bool otherwise);
   Maybe<bool> maybe_flag(std::string_view key);
@@ -68,10 +68,14 @@ class TableReader {
   template <class Q>
   Maybe<Q> quantity(std::string_view key, const Range& range);
   /// A quantity of the first range whose measure has the unit typed: { which range, SI value }.
-  struct Measured { const Range* range; double si; };
+  struct Measured {
+    const Range* range;
+    double si;
+  };
   std::optional<Sourced<Measured>> measured(std::string_view key, std::initializer_list<const Range*> ranges);
   /// Lengths with x between, in one text.
-  std::optional<Sourced<std::vector<Length>>> lengths(std::string_view key, std::size_t count, const Range& range);
+  std::optional<Sourced<std::vector<Length>>> lengths(std::string_view key, std::size_t count,
+                                                      const Range& range);
   /// Length, width, height.
   Maybe<Size> size(std::string_view key, const Range& range);
 
@@ -130,7 +134,8 @@ class TableReader {
   bool in_range(Place place, std::string_view key, double si, const Range& range);
   void not_a_word(const Text& typed, std::string_view key, const std::vector<std::string>& known);
   /// Calls `take` for each entry of the list under `key`, or for the one value there.
-  void each(std::string_view key, bool one_allowed, std::string kind, const std::function<void(const Node&)>& take);
+  void each(std::string_view key, bool one_allowed, std::string kind,
+            const std::function<void(const Node&)>& take);
 
   const Reading& reading_;
   const toml::table& table_;

@@ -20,7 +20,9 @@ constexpr std::uintmax_t most_bytes = 64u * 1024 * 1024;
 constexpr int most_key_parts = 64;
 
 /// A place in a file that could not be read: its name alone.
-Place file_itself(const fs::path& path, Sources& sources) { return {sources.add(path.string(), {}), 0, 0, 1}; }
+Place file_itself(const fs::path& path, Sources& sources) {
+  return {sources.add(path.string(), {}), 0, 0, 1};
+}
 
 /// What is wrong with the file before it is opened; empty: nothing.
 std::pair<std::string, std::string> refusal(const fs::path& path) {
@@ -132,7 +134,8 @@ Place place_of(const toml::source_region& region, const SourceFile* file) {
   return place;
 }
 
-const SourceFile* load_text(const fs::path& path, Sources& sources, Diagnostics& diagnostics, Place named_at) {
+const SourceFile* load_text(const fs::path& path, Sources& sources, Diagnostics& diagnostics,
+                            Place named_at) {
   auto [cause, hint] = refusal(path);
   std::string text;
   if (cause.empty()) {

@@ -12,7 +12,8 @@ void read_room(TableReader& section, Vehicle& v) {
     door.place = entry.place();
     door.where = entry.text("where").value;
     const auto size = entry.lengths("size", 2, range::plan_side);
-    if (!entry.has("size")) entry.error(entry.place(), "a door has no \"size\"", "add size = \"48 x 60 in\": width x height");
+    if (!entry.has("size"))
+      entry.error(entry.place(), "a door has no \"size\"", "add size = \"48 x 60 in\": width x height");
     if (!size) return;
     door.width = size->value[0];
     door.height = size->value[1];
@@ -39,7 +40,9 @@ void read_room(TableReader& section, Vehicle& v) {
 }
 
 void read_masses(TableReader& section, Vehicle& v) {
-  const auto mass = [&section](std::string_view key) { return section.quantity<Mass>(key, range::vehicle_mass); };
+  const auto mass = [&section](std::string_view key) {
+    return section.quantity<Mass>(key, range::vehicle_mass);
+  };
   v.empty_front = mass("empty_front");
   v.empty_rear = mass("empty_rear");
   v.empty_axle = mass("empty_axle");
@@ -78,10 +81,11 @@ Vehicle read_vehicle(TableReader& section) {
   v.place = section.place();
   v.code = section.code("code");
   v.name = section.text_or("name", v.code.value);
-  v.kind = section.word<Vehicle::Kind>("kind", {{"van", Vehicle::Kind::van}, {"trailer", Vehicle::Kind::trailer}},
-                                       Vehicle::Kind::van);
+  v.kind = section.word<Vehicle::Kind>(
+      "kind", {{"van", Vehicle::Kind::van}, {"trailer", Vehicle::Kind::trailer}}, Vehicle::Kind::van);
   if (!section.has("kind"))
-    section.error(section.place(), section.section() + " has no \"kind\"", "add kind = \"van\" or kind = \"trailer\"");
+    section.error(section.place(), section.section() + " has no \"kind\"",
+                  "add kind = \"van\" or kind = \"trailer\"");
   read_room(section, v);
   read_masses(section, v);
   read_hitch(section, v);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Quantities keep dimensions apart, and rounding never lies about a whole number. What must not compile at all is
-// also shown in tests/base/does_not_compile.
+// Quantities keep dimensions apart, and rounding never lies about a whole number. What must not compile at
+// all is also shown in tests/base/does_not_compile.
 #include "base/quantity.h"
 
 #include <catch2/catch.hpp>
@@ -11,11 +11,17 @@ using namespace dunnage;
 namespace {
 
 template <class A, class B>
-concept Adds = requires(A a, B b) { a + b; };
+concept Adds = requires(A a, B b) {
+  a + b;
+};
 template <class A, class B>
-concept Compares = requires(A a, B b) { a < b; };
+concept Compares = requires(A a, B b) {
+  a < b;
+};
 template <class A, class B>
-concept Multiplies = requires(A a, B b) { a * b; };
+concept Multiplies = requires(A a, B b) {
+  a* b;
+};
 
 static_assert(Adds<Mass, Mass>);
 static_assert(!Adds<Mass, Force>, "a mass is not a weight");

@@ -113,7 +113,8 @@ TEST_CASE("A device is no file, and a file beyond the cap is not read") {
 }
 
 TEST_CASE("Broken UTF-8 is told at its place") {
-  CHECK(told_of_kit({small_kit + "looks = \"É bl\xE4" "ck\"\n"}) ==
+  CHECK(told_of_kit({small_kit + "looks = \"É bl\xE4"
+                                 "ck\"\n"}) ==
         "k1.toml:12:14: error: the text is not UTF-8 from here\n"
         "  looks = \"É bl?ck\"\n"
         "               ^\n"
@@ -138,7 +139,8 @@ TEST_CASE("Brackets nested without end are refused") {
 }
 
 TEST_CASE("TOML syntax is told in plain words, the first mistake of each file, and meaning besides") {
-  CHECK(told_of_kit({small_kit + "weighed = 27 lb\n", "[[item]\n", "[[case]]\nnamme = \"x\"\ncode = \"TUB\"\nform = \"tub\"\nname = \"Tub\"\n"}) ==
+  CHECK(told_of_kit({small_kit + "weighed = 27 lb\n", "[[item]\n",
+                     "[[case]]\nnamme = \"x\"\ncode = \"TUB\"\nform = \"tub\"\nname = \"Tub\"\n"}) ==
         "k1.toml:12:14: error: there is more on the line after the value\n"
         "  weighed = 27 lb\n"
         "               ^\n"
@@ -155,7 +157,8 @@ TEST_CASE("TOML syntax is told in plain words, the first mistake of each file, a
   CHECK(told_of_kit({small_kit + "weighed =\n"}).starts_with("k1.toml:12:10: error: the key has no value\n"));
   CHECK(told_of_kit({small_kit + "name = \"x\"\n"})
             .starts_with("k1.toml:12:8: error: this key is already given above, in the same section\n"));
-  CHECK(told_of_kit({small_kit + "looks = BLACK\n"}).starts_with("k1.toml:12:9: error: this is not a value\n"));
+  CHECK(
+      told_of_kit({small_kit + "looks = BLACK\n"}).starts_with("k1.toml:12:9: error: this is not a value\n"));
   CHECK(told_of_kit({small_kit + "inspect_by = 2027-02-30\n"})
             .starts_with("k1.toml:12:24: error: this is not a day of the calendar\n"));
   CHECK(told_of_kit({small_kit + "needs = [{ code = \"MIC\", }]\n"})

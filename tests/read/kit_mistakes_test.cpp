@@ -139,7 +139,8 @@ TEST_CASE("A word or a code that nothing knows is answered with the nearest") {
         "                    ^~~~~\n"
         "hint: did you mean \"MIC\"?\n"
         "1 error\n");
-  CHECK(with("[[case]]\ncode = \"TUB\"\nname = \"Tub\"\nform = \"tub\"\nholds = [{ item = \"BOX\", count = 1 }]\n") ==
+  CHECK(with("[[case]]\ncode = \"TUB\"\nname = \"Tub\"\nform = \"tub\"\nholds = [{ item = \"BOX\", count = 1 "
+             "}]\n") ==
         "k1.toml:16:19: error: no item has the code \"BOX\"\n"
         "  holds = [{ item = \"BOX\", count = 1 }]\n"
         "                    ^~~~~\n"
@@ -238,9 +239,20 @@ TEST_CASE("Many mistakes are told in one run, in order") {
 }
 
 TEST_CASE("A section whose sheet is not built yet says so once") {
-  const std::string van = "[[vehicle]]\ncode = \"VAN\"\nkind = \"van\"\n", cart = "[[vehicle]]\ncode = \"CART\"\nkind = \"trailer\"\n";
+  const std::string van = "[[vehicle]]\ncode = \"VAN\"\nkind = \"van\"\n",
+                    cart = "[[vehicle]]\ncode = \"CART\"\nkind = \"trailer\"\n";
   CHECK(with(van + cart) ==
         "k1.toml:12:1: note: [[vehicle]] is read but not used yet\n"
         "  [[vehicle]]\n"
         "  ^~~~~~~~~~~\n");
+}
+
+TEST_CASE("Not-a-number and infinity are no numbers") {
+  CHECK(with("empty = nan\n") ==
+        "k1.toml:12:9: error: \"empty\" is no number\n"
+        "  empty = nan\n"
+        "          ^~~\n"
+        "hint: write mass and unit in quotes\n"
+        "1 error\n");
+  CHECK(with("goes = [{ crew_from = inf }]\n").starts_with("k1.toml:12:23: error: \"crew_from\" must be a number"));
 }

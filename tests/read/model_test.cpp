@@ -55,7 +55,8 @@ contents_on_label = false
 [[unit]]
 code = "FOH-2"
 out_of_service = "wheel broken"
-)", small_show);
+)",
+                  small_show);
   const Kit& kit = *read.kit;
   CHECK(kit.house.paper == PaperSize::letter);
   CHECK(kit.house.meter == "mph");

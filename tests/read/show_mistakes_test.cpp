@@ -8,9 +8,10 @@ using namespace dunnage;
 
 namespace {
 
-const std::string canopy_kit = small_kit +
-                               "[[case]]\ncode = \"BAG\"\nname = \"Sand bag\"\nform = \"bag\"\ncount = 4\n"
-                               "[[structure]]\ncode = \"CANOPY\"\nkind = \"canopy\"\nlegs = [\"NW\", \"NE\"]\n";
+const std::string canopy_kit =
+    small_kit +
+    "[[case]]\ncode = \"BAG\"\nname = \"Sand bag\"\nform = \"bag\"\ncount = 4\n"
+    "[[structure]]\ncode = \"CANOPY\"\nkind = \"canopy\"\nlegs = [\"NW\", \"NE\"]\n";
 
 // The small show has 4 lines and ends inside its [show].
 std::string use(const std::string& as, const std::string& ballast) {
@@ -25,7 +26,8 @@ TEST_CASE("A show in order is told nothing") {
 }
 
 TEST_CASE("What a rule asks for must be stated by the show, and is told once") {
-  CHECK(told(small_kit + "goes = [{ after_dark = true }, { after_dark = false, setting = \"indoor\" }]\n", small_show) ==
+  CHECK(told(small_kit + "goes = [{ after_dark = true }, { after_dark = false, setting = \"indoor\" }]\n",
+             small_show) ==
         "k1.toml:12:11: error: a rule asks for \"after_dark\", and the show does not state it\n"
         "  goes = [{ after_dark = true }, { after_dark = false, setting = \"indoor\" }]\n"
         "            ^~~~~~~~~~\n"
@@ -41,7 +43,8 @@ TEST_CASE("What a rule asks for must be stated by the show, and is told once") {
         "  [show]\n"
         "  ^~~~~~\n"
         "2 errors\n");
-  CHECK(told(small_kit + "per = [{ every = 6, of = \"crew\", send = 1 }]\n", small_show + "crew = 3\n").empty());
+  CHECK(told(small_kit + "per = [{ every = 6, of = \"crew\", send = 1 }]\n", small_show + "crew = 3\n")
+            .empty());
 }
 
 TEST_CASE("A unit stands in one place: twice is told at both") {
@@ -122,7 +125,9 @@ TEST_CASE("Codes and words of the show are known to the kit, names are given onc
 
 TEST_CASE("What the site has may be wanted without the kit owning it") {
   const std::string want = "[[want]]\nwhat = \"table\"\ncount = 2\n";
-  CHECK(told(small_kit, small_show + "[site]\nhas = [{ what = \"table\", count = 6, from = \"venue\" }]\n" + want).empty());
+  CHECK(told(small_kit,
+             small_show + "[site]\nhas = [{ what = \"table\", count = 6, from = \"venue\" }]\n" + want)
+            .empty());
   CHECK(told(small_kit, small_show + want) ==
         "show.toml:6:8: error: nothing in the kit is or serves as \"table\"\n"
         "  what = \"table\"\n"
