@@ -98,6 +98,7 @@ Lines fit_width(Setting& setting, const TypeStyle& style, std::string_view text,
     if (ems > 0 && style.size * ems > width) size = round_size(style, width / ems);
   }
   Lines lines = at_size(setting, style, text, width, size);
+  if (lines.split_word && style.fit != Fit::refuse) lines = fit_words(setting, style, text, width);
   if (style.fit == Fit::refuse && !lines.one_line_each())
     setting.problem(std::string(text), "does not fit on one line of " + mm(width) + " at " + pt(size));
   return lines;

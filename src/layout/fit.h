@@ -13,9 +13,10 @@
 
 namespace dunnage {
 
-/// Text set in one column of any height. `shrink`: each paragraph on one line if the floor allows, else
-/// wrapped at the floor. `refuse`: a paragraph that needs a second line is a problem. `cut` has nothing to
-/// cut and wraps.
+/// Text set in one column of any height. A word that is wider than the column makes the text smaller, down to
+/// the floor, before it breaks inside. `shrink`: each paragraph on one line if the floor allows, else wrapped
+/// at the floor. `refuse`: a paragraph that needs a second line is a problem. `cut` has nothing to cut and
+/// wraps.
 Lines fit_width(Setting& setting, const TypeStyle& style, std::string_view text, Paper width);
 
 /// Text set in a box. `shrink` and `cut`: the largest size down to the floor at which it fits without

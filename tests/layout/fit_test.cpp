@@ -55,6 +55,14 @@ TEST_CASE("a cell shrinks to its floor and then wraps") {
   CHECK(wrapped.problems.empty());
 }
 
+TEST_CASE("a word wider than its column makes the text smaller before it breaks inside") {
+  const std::string type = R"({ face = "code", size = "14 pt", floor = "9 pt" })";  // 10 characters at 14 pt
+  const LaidOut smaller = one_cell("the instruments-", type);
+  CHECK(pt(words_on(smaller.pages.pages[0], "instruments-").size) == Approx(11.75));
+  const LaidOut broken_word = one_cell("12345678901234567890", type);
+  CHECK(pt(words_on(broken_word.pages.pages[0], "123456789012345").size) == Approx(9));
+}
+
 TEST_CASE("a cell that refuses tells of text that does not fit, and prints it all the same") {
   const LaidOut out =
       one_cell("front of house trunk", R"({ face = "code", size = "14 pt", fit = "refuse" })");
