@@ -6,7 +6,6 @@
 #include <fmt/ranges.h>
 
 #include <algorithm>
-#include <cmath>
 
 #include "check/canopy_site.h"
 #include "check/meter.h"
@@ -106,15 +105,10 @@ std::string improvement_of(const CanopySite& site, const std::vector<SpareWeight
 }
 
 std::vector<CurvePoint> curve_of(Speed holds, Speed down, const CanopySite& site, std::string_view meter) {
-  const Speed step = meter == "mph" ? 1 * unit::mile_per_hour : 1 * unit::metre_per_second;
   Speed end = down * 1.5;
   if (site.forecast) end = std::max(end, *site.forecast);
   if (site.maker) end = std::max(end, *site.maker);
-  std::vector<CurvePoint> curve;
-  const int points = static_cast<int>(std::min(200.0, steps_up(end / step)));
-  // Both capacity and demand are known at the holding gust, and demand grows with the square.
-  for (int i = 1; i <= points; ++i) curve.push_back({step * i, std::pow(holds / (step * i), 2)});
-  return curve;
+  return margin_curve(holds, end, meter);
 }
 
 CanopyDetail detail_of(const Catalogue& c, const Plan& plan, const CanopySite& site) {

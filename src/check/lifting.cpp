@@ -20,6 +20,23 @@ const char* count_word(int people) {
   return words[std::clamp(people, 0, kLargestTeam)];
 }
 
+/// A house may set its own limits; where they are above the published screen, the sheet says so.
+void say_of_house_limit(Finding& f, const Handling& handling, const House& house) {
+  if (!handling.house_limit) return;
+  TeamLimits published = team_limits(house.lift);
+  published.own = {};
+  const auto screen = team_figure(handling.people, published);
+  const std::string who = count_word(handling.people);
+  std::string words;
+  if (!screen)
+    words = fmt::format("no published figure for {}", who);
+  else if (handling.limit > screen->limit * (1 + 1e-9))
+    words = fmt::format("house limit above the published screen for {}, {}", who,
+                        print(screen->limit, house.units, Rounding::down).text());
+  if (words.empty()) return;
+  f.assumption += (f.assumption.empty() ? "" : "; ") + words;
+}
+
 Finding lifting_finding(const Catalogue& c, int unit, const Handling& handling) {
   const Case& box = c.case_at(unit);
   const UnitMass mass = c.mass_of(unit);
@@ -43,6 +60,7 @@ Finding lifting_finding(const Catalogue& c, int unit, const Handling& handling) 
   if (handling.people > 0) {
     f.outcome = Outcome::within;
     f.limit = handling.limit;
+    say_of_house_limit(f, handling, c.kit.house);
     f.says = fmt::format("{} lift{} it: limit {}.", count_word(handling.people),
                          handling.people == 1 ? "s" : "", limit);
     f.says[0] = static_cast<char>(f.says[0] - 'a' + 'A');
@@ -80,6 +98,10 @@ Handling handling_of(const Case& box, const UnitMass& mass, const HouseLift& lif
   h.house_limit = found.own;
   if (h.known && h.people == 0) h.aid = lift.aid;
   if (box.wheels) h.ramp_people = h.people == 1 ? 1 : 2;
+  if (const auto loading = loading_lift(box, mass, lift)) {
+    h.loading_index = loading->index;
+    h.not_liftable = !loading->index;
+  }
   return h;
 }
 

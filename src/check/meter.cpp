@@ -2,6 +2,9 @@
 // Wind levels in the unit of the meter in hand.
 #include "check/meter.h"
 
+#include <algorithm>
+#include <cmath>
+
 namespace dunnage {
 
 std::string_view meter_of(const House& house) {
@@ -26,6 +29,14 @@ std::string gust_words(Speed gust, std::string_view meter) {
 
 std::string forecast_words(Speed gust, std::string_view meter) {
   return plain(steps_up(gust / meter_step(meter) * 10) / 10, 1) + " " + std::string(meter);
+}
+
+std::vector<CurvePoint> margin_curve(Speed holds, Speed end, std::string_view meter) {
+  const Speed step = meter == "mph" ? 1 * unit::mile_per_hour : 1 * unit::metre_per_second;
+  const int points = static_cast<int>(std::min(200.0, steps_up(end / step)));
+  std::vector<CurvePoint> curve;
+  for (int i = 1; i <= points; ++i) curve.push_back({step * i, std::pow(holds / (step * i), 2)});
+  return curve;
 }
 
 }  // namespace dunnage

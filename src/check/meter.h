@@ -4,9 +4,11 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "base/quantity.h"
 #include "base/unit.h"
+#include "model/finding.h"
 #include "model/kit.h"
 
 namespace dunnage {
@@ -21,5 +23,9 @@ Speed whole_units_down(Speed gust, std::string_view meter);
 std::string gust_words(Speed gust, std::string_view meter);
 /// A forecast as typed: tenths kept where the meter shows whole units, so that it is not changed.
 std::string forecast_words(Speed gust, std::string_view meter);
+
+/// Margin (capacity over demand) at every 1 mph or 1 m/s up to `end`, of what holds `holds` and no more:
+/// demand grows with the square of the gust. At most 200 points.
+std::vector<CurvePoint> margin_curve(Speed holds, Speed end, std::string_view meter);
 
 }  // namespace dunnage

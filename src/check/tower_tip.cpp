@@ -16,11 +16,20 @@ namespace {
 
 void judge(Finding& f, const TowerSite& site, const House& house) {
   const std::string_view meter = meter_of(house);
-  std::optional<Speed> limit = tipping_gust(site.areas, site.holds);
+  const auto tips = tipping_gust(site.areas, site.holds);
+  std::optional<Speed> limit = tips;
   if (site.maker) limit = limit ? std::min(*limit, *site.maker) : *site.maker;
+  TowerDetail detail{site.use,   site.ballast,  {}, whole_units_down(*limit, meter),
+                     site.maker, site.forecast, {}};
+  if (tips) {
+    Speed end = *limit * 1.5;
+    if (site.forecast) end = std::max(end, *site.forecast);
+    detail.curve = margin_curve(*tips, end, meter);
+  }
   f.limit = *limit;
   const std::string down = gust_words(*limit, meter);
   if (!site.forecast) {
+    f.detail = detail;
     f.says = fmt::format("No forecast gust, so the ballast asked was not worked out. Down at {} gust.", down);
     return;
   }
@@ -28,6 +37,8 @@ void judge(Finding& f, const TowerSite& site, const House& house) {
   const std::string forecast = forecast_words(*site.forecast, meter);
   const Moment over = overturning_moment(site.areas, wind_pressure(*site.forecast));
   const Mass more = mass_against_tipping(over, site.holds, site.lever);
+  detail.more = more;
+  f.detail = detail;
   if (*site.forecast <= *limit * (1 + 1e-9)) {
     f.outcome = Outcome::within;
     f.says = fmt::format("Stands in the forecast gust of {}. Down at {} gust.", forecast, down);

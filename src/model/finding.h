@@ -42,6 +42,14 @@ struct CanopyDetail {
   std::string improvement;          ///< "one more BAG a leg: down at 28 mph"
   std::vector<CurvePoint> curve;
 };
+/// A tower, light stand, banner or screen in the wind.
+struct TowerDetail {
+  int use = 0;
+  Mass ballast, more;               ///< standing there; lacking in the middle of the base at the forecast gust
+  std::optional<Speed> down_at;     ///< factors in, never above the maker's, whole units of the meter
+  std::optional<Speed> maker, forecast;
+  std::vector<CurvePoint> curve;
+};
 /// How one unit is moved and lifted.
 struct Handling {
   enum class Move { roll, carry } move = Move::carry;
@@ -51,6 +59,10 @@ struct Handling {
   Mass limit;                       ///< of that many people, or the largest team's
   bool house_limit = false;         ///< a house's own figure
   bool known = false;               ///< false: the mass was not given
+  /// NIOSH lifting index of one person lifting it into the vehicle, above 1 a warning; absent where grip
+  /// height, size, deck or mass is not given, or where `not_liftable` by that method.
+  std::optional<double> loading_index;
+  bool not_liftable = false;
 };
 
 struct Finding {
@@ -62,7 +74,7 @@ struct Finding {
   std::string source;               ///< short name of the publication
   std::string assumption, caution;
   Place place;                      ///< where the deciding value was typed
-  std::variant<std::monostate, CanopyDetail, Handling> detail;
+  std::variant<std::monostate, CanopyDetail, Handling, TowerDetail> detail;
 };
 
 struct Findings {

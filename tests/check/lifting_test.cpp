@@ -83,6 +83,18 @@ TEST_CASE("Findings of lifting say what a crew does") {
   CHECK(s.one("lifting").says == "Its mass, or that of a part of it, is not given.");
 }
 
+TEST_CASE("A house limit above the published screen is said to be so") {
+  SmallShow s;
+  s.kit.house.lift.one = given(50 * pound);
+  s.kit.cases[0].weighed = given(45 * pound);
+  CHECK(s.one("lifting").outcome == Outcome::within);
+  CHECK(s.one("lifting").source == "house limit");
+  CHECK(s.one("lifting").assumption == "house limit above the published screen for one person, 35 lb");
+  s.kit.house.lift.one = given(34 * pound);
+  s.kit.cases[0].weighed = given(30 * pound);
+  CHECK(s.one("lifting").assumption.empty());
+}
+
 TEST_CASE("More mass never needs fewer people") {
   for (int grips = 0; grips <= 4; ++grips) {
     int before = 1;
@@ -111,4 +123,8 @@ TEST_CASE("The lift into the vehicle has an index only where everything is given
   // origin: 23 x 25/40 x (1 - .003 x 45) x (.82 + 4.5/80) x 1 x 1 x .95, by hand
   CHECK(figures->limit / kilogram == Approx(23 * 0.625 * 0.865 * 0.87625 * 0.95));
   CHECK(*figures->index == Approx(20 / (figures->limit / kilogram)));
+  CHECK(*handling_of(box, mass, lift).loading_index == Approx(*figures->index));
+  box.size = given(Size{130 * centimetre, 120 * centimetre, 50 * centimetre});
+  CHECK_FALSE(handling_of(box, mass, lift).loading_index);
+  CHECK(handling_of(box, mass, lift).not_liftable);
 }

@@ -35,6 +35,10 @@ TEST_CASE("A tower has a level at which it must be down, and lacks so much at mo
   CHECK(s.one("tower-tip").outcome == Outcome::within);
   CHECK(s.one("tower-tip").says == "Stands in the forecast gust of 5 m/s. Down at 7 m/s gust.");
   s.forecast(12 * metre_per_second);
+  const TowerDetail d = std::get<TowerDetail>(s.one("tower-tip").detail);
+  CHECK(*d.down_at / metre_per_second == Approx(7));
+  CHECK(d.more > 62.9 * kilogram);  // the head alone asks 62.9 kg; the mast adds to it
+  CHECK(d.curve.size() == 12);
   CHECK(s.one("tower-tip").outcome == Outcome::over);
   CHECK(s.one("tower-tip").assumption ==
         "mast taken as 50 mm wide; factors 0.9 and 1.5; sliding not checked");
