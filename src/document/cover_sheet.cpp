@@ -219,7 +219,9 @@ Made cover(const Context& context) {
   const std::string estimates = estimate_words(context);
   if (!estimates.empty()) add(section, "estimates", block::Paragraph{estimates});
   add_listing(section, "not-applying", words("cover.not-applying"), not_applying(context));
-  add_listing(section, "assumed", words("cover.assumed"), assumptions(context.findings));
+  std::vector<std::string> assumed;
+  for (const Finding& finding : context.findings.list) assumed.push_back(finding.assumption);
+  add_listing(section, "assumed", words("cover.assumed"), parts_once(assumed));
   add(section, "proof", block::Paragraph{proof_words(context)});
   add(section, "decide", block::Paragraph{who_decides(context)});
   document.sections.push_back(std::move(section));

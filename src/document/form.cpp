@@ -42,6 +42,10 @@ std::size_t column_at(const block::Table& table, std::string_view id) {
 
 }  // namespace
 
+bool has_column(const block::Table& table, std::string_view id) {
+  return std::find(table.columns.begin(), table.columns.end(), id) != table.columns.end();
+}
+
 void drop_column(block::Table& table, std::string_view id) {
   const auto at = static_cast<std::ptrdiff_t>(column_at(table, id));
   table.heads.erase(std::string(id));

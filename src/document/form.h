@@ -22,6 +22,7 @@ inline Cell blank_cell() { return {Cell::Kind::blank, {}, false}; }
 
 /// A table of these columns; each head is a key of words, or empty for none.
 block::Table make_table(const Words& words, std::initializer_list<std::pair<const char*, const char*>> columns);
+bool has_column(const block::Table& table, std::string_view id);
 /// Takes out one column.
 void drop_column(block::Table& table, std::string_view id);
 /// Takes out the columns of these ids that say nothing in any row: what nobody typed needs no room.

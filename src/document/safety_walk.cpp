@@ -53,9 +53,8 @@ std::vector<std::string> first_to_decide(const Context& context) {
 
 std::string sources(const Context& context) {
   std::vector<std::string> names;
-  for (const Finding* finding : findings_on_walk(context))
-    if (std::find(names.begin(), names.end(), finding->source) == names.end()) names.push_back(finding->source);
-  return joined(names, "; ");
+  for (const Finding* finding : findings_on_walk(context)) names.push_back(finding->source);
+  return joined(parts_once(names), "; ");
 }
 
 }  // namespace
@@ -70,7 +69,7 @@ Made safety_walk(const Context& context) {
   add(section, "stops", walk_table(context));
   block::Table lifts = lift_table(context);
   if (!lifts.groups.empty()) {
-    add(section, "lifts-head", block::Heading{words("walk.lifts")});
+    add(section, "lifts-head", block::Heading{words(has_column(lifts, "index") ? "walk.lifts-index" : "walk.lifts")});
     add(section, "lifts", std::move(lifts));
   }
   const std::string left_out = cautions(context);

@@ -61,17 +61,15 @@ std::vector<const Finding*> worst_lifts(const Findings& findings) {
   return list;
 }
 
-std::vector<std::string> assumptions(const Findings& findings) {
+std::vector<std::string> parts_once(const std::vector<std::string>& texts) {
   std::vector<std::string> parts;
-  for (const Finding& finding : findings.list) {
-    const std::string& text = finding.assumption;
+  for (const std::string& text : texts)
     for (std::size_t begin = 0; begin < text.size();) {
       const std::size_t end = std::min(text.find("; ", begin), text.size());
       const std::string part = text.substr(begin, end - begin);
       if (std::find(parts.begin(), parts.end(), part) == parts.end()) parts.push_back(part);
       begin = end + 2;
     }
-  }
   return parts;
 }
 

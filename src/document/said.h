@@ -19,8 +19,8 @@ std::vector<std::string> first_lines(std::vector<std::string> lines, std::size_t
 /// Findings of the lifting rule, the worst first: over, then what only the house's aid moves, then by measured over
 /// limit; what was not checked last, since the notices name it.
 std::vector<const Finding*> worst_lifts(const Findings& findings);
-/// What the checks assumed, each part between semicolons once, in the findings' order.
-std::vector<std::string> assumptions(const Findings& findings);
+/// The parts of these texts between semicolons, each once, in order.
+std::vector<std::string> parts_once(const std::vector<std::string>& texts);
 /// Who may stop the show, or that nobody is named: the figures decide nothing.
 std::string who_decides(const Context& context);
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "document/walk_stops.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "document/form.h"
@@ -176,9 +178,21 @@ block::Table walk_table(const Context& context) {
   return table;
 }
 
+namespace {
+
+/// "index 1.4" of one person lifting it into the vehicle; empty where it was not worked out.
+std::string index_words(const Words& words, const Handling* handling) {
+  if (!handling) return {};
+  if (handling->not_liftable) return words("walk.no-index");
+  if (!handling->loading_index) return {};
+  return words.say("walk.index", {{"index", fmt::format("{:.1f}", steps_up(*handling->loading_index * 10) / 10)}});
+}
+
+}  // namespace
+
 block::Table lift_table(const Context& context) {
   block::Table table = make_table(
-      context.words, {{"code", ""}, {"name", ""}, {"mass", ""}, {"says", ""}, {"state", ""}});
+      context.words, {{"code", ""}, {"name", ""}, {"mass", ""}, {"says", ""}, {"index", ""}, {"state", ""}});
   Group group;
   for (const Finding* finding : lifts_to_show(context)) {
     const int unit = context.catalogue.unit_index(finding->subject);
@@ -190,10 +204,12 @@ block::Table lift_table(const Context& context) {
       mass = mass_words(context.words, context.plan.rows[static_cast<std::size_t>(unit)], context.units);
     }
     group.rows.push_back({{text_cell(finding->subject), text_cell(name), text_cell(mass), text_cell(finding->says),
+                           text_cell(index_words(context.words, handling)),
                            strong_cell(by_aid ? lift_words(context.words, *handling)
                                               : outcome_words(context.words, finding->outcome))}});
   }
   if (!group.rows.empty()) table.groups.push_back(std::move(group));
+  drop_empty_columns(table, {"index"});
   return table;
 }
 

@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: MIT
+#include "document/safety_walk.h"
+#include "document/use_line.h"
+#include "document/walk_stops.h"
+#include "small_house.h"
+
+using namespace dunnage;
+
+namespace {
+
+Finding canopy_finding(std::string subject, Outcome outcome, Speed down) {
+  CanopyDetail detail;
+  detail.down_at = down;
+  detail.legs = {{"N", "2 x BAG", {}, {}, false, 0, {}}, {"S", "1 x BAG", {}, {}, false, 0, {}}};
+  Finding finding;
+  finding.rule = "canopy-ballast";
+  finding.subject = std::move(subject);
+  finding.outcome = outcome;
+  finding.limit = down;
+  finding.says = "Each leg needs 42 lb.";
+  finding.source = "A; B";
+  finding.caution = "Tied tight.";
+  finding.detail = detail;
+  return finding;
+}
+
+Use small_use(std::string as) {
+  Use use;
+  use.structure = typed("CAN");
+  use.as = typed(std::move(as));
+  use.at_place = "foh";
+  use.walls = {typed("N")};
+  use.under = Under::half_full;
+  return use;
+}
+
+Section walk(const SmallHouse& house) { return made(safety_walk(house.context())).sections.at(0); }
+
+}  // namespace
+
+TEST_CASE("a structure's line says what stands on each leg and how each rule came out") {
+  SmallHouse house;
+  house.show.uses = {small_use("desk canopy")};
+  Finding sliding = canopy_finding("desk canopy", Outcome::not_checked, 90 * unit::mile_per_hour);
+  sliding.rule = "canopy-sliding";
+  sliding.detail = {};
+  house.findings.list = {canopy_finding("desk canopy", Outcome::over, 14.9 * unit::mile_per_hour), sliding};
+  const std::string stops = block_text(walk(house), "stops");
+  CHECK(stops.find("  desk canopy, Front of house: N 2 x BAG; S 1 x BAG; walls N; half full under the roof | "
+                   "ballast: over limit/sliding: NOT CHECKED | [ ] | [ ]") != std::string::npos);
+}
+
+TEST_CASE("gusts to come down at stand in the frame, the lowest first, rounded down") {
+  SmallHouse house;
+  house.show.uses = {small_use("one"), small_use("two"), small_use("three")};
+  Finding unknown = canopy_finding("three", Outcome::not_checked, {});
+  unknown.limit = {};
+  house.findings.list = {canopy_finding("one", Outcome::within, 25.4 * unit::mile_per_hour),
+                         canopy_finding("two", Outcome::within, 14.9 * unit::mile_per_hour), unknown};
+  CHECK(down_words(house.context()) == "14 mph two; 25 mph one; NOT CHECKED three");
+}
+
+TEST_CASE("a structure that no rule looked at is not checked; one that no rule applies to says so") {
+  SmallHouse house;
+  house.show.uses = {small_use("canopy")};
+  CHECK(block_text(walk(house), "stops").find("under the roof | NOT CHECKED |") != std::string::npos);
+  house.findings.list = {canopy_finding("canopy", Outcome::does_not_apply, {})};
+  CHECK(block_text(walk(house), "stops").find("under the roof | does not apply |") != std::string::npos);
+}
+
+TEST_CASE("what is over or not checked is told first, and many lines are counted") {
+  SmallHouse house;
+  for (int i = 0; i < 6; ++i) {
+    Finding finding;
+    finding.rule = "rule";
+    finding.outcome = Outcome::not_checked;
+    finding.says = "Reason " + std::to_string(i) + ".";
+    house.findings.list.push_back(finding);
+  }
+  CHECK(block_text(walk(house), "decide-first") ==
+        "decide-first: DECIDE FIRST\n"
+        "  NOT CHECKED  Reason 0.\n  NOT CHECKED  Reason 1.\n  NOT CHECKED  Reason 2.\n  NOT CHECKED  Reason 3.\n"
+        "  NOT CHECKED  + 2 more: see the cover");
+}
+
+TEST_CASE("the worst lifts: what only an aid moves before what is near its limit, one line a case") {
+  SmallHouse house;
+  const auto lift = [&](int unit, Outcome outcome, double mass) {
+    Finding finding;
+    finding.rule = "lifting";
+    finding.subject = house.catalogue.units[static_cast<std::size_t>(unit)].code;
+    finding.outcome = outcome;
+    finding.measured = mass * unit::pound;
+    finding.limit = 100 * unit::pound;
+    finding.says = "says";
+    finding.detail = house.findings.handling[static_cast<std::size_t>(unit)];
+    return finding;
+  };
+  Finding by_aid = lift(0, Outcome::does_not_apply, 81);
+  Handling ramp;
+  ramp.known = true;
+  ramp.aid = "ramp";
+  ramp.loading_index = 2.21;
+  by_aid.detail = ramp;
+  house.findings.list = {lift(1, Outcome::within, 35), lift(3, Outcome::within, 35), by_aid};
+  CHECK(block_text(walk(house), "lifts") ==
+        "lifts:\n -\n"
+        "  FOH | Front trunk | 82 lb | says | index 2.3 | no lift: ramp\n"
+        "  BAG-1 | Ballast bag | 35 lb | says |  | within limit");
+}
+
+TEST_CASE("lines follow the show: dark ways, the open air, wheels over cables") {
+  SmallHouse house;
+  house.show.setting = given<std::string>("indoor");
+  house.show.after_dark = given(false);
+  const std::string indoors = block_text(walk(house), "stops");
+  CHECK(indoors.find("Holes") == std::string::npos);
+  CHECK(indoors.find("after dark") == std::string::npos);
+  CHECK(block_text(walk(house), "stop").find("Thunder") == std::string::npos);
+  house.show.setting.reset();
+  house.show.after_dark.reset();
+  Run run;
+  run.from = "foh";
+  run.to = "gate";
+  Crossing crossing;
+  crossing.crossed_by = given<std::string>("wheels");
+  crossing.crossing = given(12 * unit::foot);
+  run.over = {crossing};
+  house.show.runs = {run};
+  const std::string unknown = block_text(walk(house), "stops");
+  CHECK(unknown.find("Holes, stakes, guy lines; ways to the gate after dark") != std::string::npos);
+  CHECK(unknown.find("Ramps where wheels cross: Front of house to gate (12 ft)") != std::string::npos);
+}
+
+TEST_CASE("no signed sheet says pass or safe") {
+  for (const auto& [key, text] : english().by_key) {
+    INFO(key << " = " << text);
+    const std::string padded = " " + text + " ";
+    for (const char* word : {" pass ", " passed ", " safe ", " Pass ", " Safe "})
+      CHECK(padded.find(word) == std::string::npos);
+  }
+}

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: MIT
+// Every key that the sources say has words, every word is said by some source, and each block that a sheet can have
+// is placed by its layout.
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <regex>
+#include <set>
+#include <sstream>
+
+#include "document/documents.h"
+#include "read/layout_file.h"
+#include "small_house.h"
+
+using namespace dunnage;
+namespace fs = std::filesystem;
+
+namespace {
+
+std::string text_of(const fs::path& path) {
+  std::ifstream file(path);
+  std::stringstream all;
+  all << file.rdbuf();
+  return all.str();
+}
+
+std::set<std::string> matches(const std::string& text, const std::regex& pattern) {
+  std::set<std::string> found;
+  for (std::sregex_iterator at(text.begin(), text.end(), pattern), end; at != end; ++at) found.insert((*at)[1]);
+  return found;
+}
+
+}  // namespace
+
+TEST_CASE("words and sources name the same keys") {
+  const std::regex key("\"([a-z]+\\.[a-z0-9-]+)\"");
+  std::set<std::string> said, has;
+  for (const auto& entry : fs::directory_iterator(fs::path(PROJECT_DIR) / "src/document"))
+    said.merge(matches(text_of(entry.path()), key));
+  for (const auto& [name, text] : english().by_key) has.insert(name);
+  for (const std::string& one : said) {
+    INFO(one);
+    CHECK(has.count(one) == 1);
+  }
+  for (const std::string& one : has) {
+    INFO(one);
+    CHECK(said.count(one) == 1);
+  }
+}
+
+TEST_CASE("each sheet's layout places every block that its sources can make") {
+  const std::regex added("add(?:_facts|_listing|_notice)?\\((?:section|context, section), \"([a-z-]+)\"");
+  const std::regex listing("add_listing\\(section, \"([a-z-]+)\"");
+  for (const DocumentKind& kind : document_kinds()) {
+    if (kind.name == "case-label") continue;  // its stocks are tested where labels are laid out
+    std::string stem(kind.name == "cover" ? "cover_sheet" : kind.name);
+    std::replace(stem.begin(), stem.end(), '-', '_');
+    const std::string source = text_of(fs::path(PROJECT_DIR) / "src/document" / (stem + ".cpp"));
+    REQUIRE_FALSE(source.empty());
+    std::set<std::string> ids = matches(source, added);
+    for (const std::string& id : matches(source, listing)) ids.insert(id + "-head");
+    Sources sources;
+    Diagnostics diagnostics;
+    const auto layout =
+        load_layout(fs::path(PROJECT_DIR) / "layouts" / (std::string(kind.name) + ".toml"), sources, diagnostics);
+    INFO(render(diagnostics, sources));
+    REQUIRE(layout);
+    std::set<std::string> placed(layout->omit.begin(), layout->omit.end());
+    for (const BlockSpec& block : layout->blocks) {
+      placed.insert(block.id);
+      placed.insert(block.also.begin(), block.also.end());
+    }
+    for (const std::string& id : ids) {
+      INFO(kind.name << ": " << id);
+      CHECK(placed.count(id) == 1);
+    }
+    for (const std::string& id : placed) {
+      INFO(kind.name << ": no source makes " << id);
+      CHECK(ids.count(id) == 1);
+    }
+  }
+}
