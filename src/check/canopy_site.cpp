@@ -56,8 +56,12 @@ void read_hung(CanopySite& site, const Use& use) {
     else
       site.missing.push_back("the area of " + hung.what.value);
   }
-  for (const Carried& carried : use.carries)
-    if (carried.area) site.shape.hung.push_back({carried.area->value, value(carried.at)});
+  for (const Carried& carried : use.carries) {
+    if (carried.area)
+      site.shape.hung.push_back({carried.area->value * carried.count, value(carried.at)});
+    else
+      site.missing.push_back("the area of " + carried.code.value);
+  }
   if (!use.hung.empty() || !use.carries.empty())
     site.assumptions.push_back("what hangs on it adds its area; its weight on the frame was not checked");
 }

@@ -73,6 +73,11 @@ void read_roof(CanopyReading& r, const CanopyShape& shape) {
   }
   if (!r.pitch) r.assumptions.push_back("pitch not stated: the largest of the table");
   read_blockage(r, shape, r.pitch ? rows_to_read(r, table, *r.pitch) : std::vector<double>{}, table);
+  if (shape.walls >= 3) {
+    r.needs_maker_limit = true;
+    r.assumptions.push_back(
+        "closed on three sides or more, which no canopy table covers: read as full blockage");
+  }
   if (shape.own_uplift) {
     r.force.up = -std::abs(*shape.own_uplift);
     r.needs_maker_limit = false;

@@ -51,6 +51,7 @@ struct CanopyReading {
 /// - four slopes: as two slopes, maker's limit needed (no table has them);
 /// - flat and single slope: the force acts a quarter in from the windward edge, so that the legs there take
 ///   more (EN 1991-1-4 clause 7.3, Figure 7.16, from memory);
+/// - three walls or more: no canopy table covers it, so the maker's limit is needed;
 /// - walls: up to two, each the longer side by the eaves height, 1.3 (common practice, no source), tilting
 ///   the canopy over its shorter side and pushing it sideways;
 /// - the upright face of the roof pushes sideways only.

@@ -76,6 +76,9 @@ TEST_CASE("The pitch comes from the heights over the shorter side") {
 TEST_CASE("A roof that no table covers asks for the maker's limit") {
   CHECK(read_canopy(shape(RoofShape::four_slope)).needs_maker_limit);
   CHECK_FALSE(read_canopy(shape(RoofShape::two_slope)).needs_maker_limit);
+  CanopyShape closed = shape(RoofShape::two_slope);
+  closed.walls = 3;
+  CHECK(read_canopy(closed).needs_maker_limit);
   CanopyShape steep = shape(RoofShape::two_slope);
   steep.peak = 3.2 * metre;
   CHECK(read_canopy(steep).needs_maker_limit);
