@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "base/unit.h"
+#include "layout/drawn.h"
 #include "layout/fit.h"
 #include "symbol/qr.h"
 
@@ -94,20 +95,8 @@ void put_pictogram(Setting& setting, const BlockSpec& spec, const Pictogram& pic
 }  // namespace
 
 void put_figure(std::vector<Ink>& ink, const Figure& figure, Spot at, Paper height) {
-  const auto spot = [&](double x, double y) { return Spot{at.x + height * x, at.y + height * y}; };
-  using From = Figure::Step::Kind;
-  using To = ink::Outline::Step::Kind;
-  for (const Figure::Path& path : figure.paths) {
-    ink::Outline outline{{}, height * path.stroke, path.grey};
-    for (const Figure::Step& step : path.steps) {
-      const To kind = step.kind == From::move    ? To::move
-                      : step.kind == From::line  ? To::line
-                      : step.kind == From::curve ? To::curve
-                                                 : To::close;
-      outline.steps.push_back({kind, spot(step.ax, step.ay), spot(step.bx, step.by), spot(step.cx, step.cy)});
-    }
-    if (!outline.steps.empty()) ink.push_back(std::move(outline));
-  }
+  for (Ink& outline : drawn(figure, {at.x, at.y, height * figure.width, height}))
+    ink.push_back(std::move(outline));
 }
 
 void put_qr(Setting& setting, const BlockSpec& spec, const block::Qr& qr, const Box& box,
