@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "plan/draft.h"
-#include "plan/options.h"
+#include "plan/servings.h"
 
 namespace dunnage {
 

@@ -10,7 +10,7 @@
 #include "plan/deal.h"
 #include "plan/demands.h"
 #include "plan/draft.h"
-#include "plan/rules.h"
+#include "plan/senders.h"
 
 namespace dunnage {
 

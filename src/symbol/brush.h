@@ -5,7 +5,7 @@
 #include <initializer_list>
 #include <utility>
 
-#include "symbol/marks.h"
+#include "symbol/outline.h"
 
 namespace dunnage {
 

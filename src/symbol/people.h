@@ -2,7 +2,7 @@
 // The pictures with people in them that stand in the list of signs; lift_by and roll_by are in marks.h.
 #pragma once
 
-#include "symbol/marks.h"
+#include "symbol/outline.h"
 
 namespace dunnage {
 

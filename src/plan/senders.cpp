@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "plan/rules.h"
+#include "plan/senders.h"
 
 #include <fmt/format.h>
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "plan/options.h"
+#include "plan/servings.h"
 
 #include <algorithm>
 #include <tuple>

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: MIT
+#include <catch2/catch.hpp>
+
+#include "program.h"
+#include "run/version.h"
+
+
+using dunnage::example;
+using dunnage::program;
+using dunnage::Ran;
+
+TEST_CASE("a misspelt word is answered with the nearest right one, and nothing is done") {
+  auto error = [](const std::vector<std::string>& arguments) {
+    const Ran ran = program(arguments);
+    CHECK(ran.code == 1);
+    CHECK(ran.out.empty());
+    return ran.err;
+  };
+  CHECK(error({"pirnt", "x.toml"}) == "error: there is no command \"pirnt\": did you mean \"print\"?\n");
+  CHECK(error({"print", "x.toml", "--papper", "a4"}) == "error: there is no option \"--papper\": did you mean \"--paper\"?\n");
+  CHECK(error({"print", "x.toml", "--paper", "a5"}) == "error: --paper is one of a4, letter, not \"a5\": did you mean \"a4\"?\n");
+  CHECK(error({"print", example("indoor-afternoon.toml"), "--only", "pul-sheet"}) .find(
+            "error: there is no sheet \"pul-sheet\": did you mean \"pull-sheet\"?\n") != std::string::npos);
+  CHECK(error({"label", example("kit"), "--stock", "4x6rol"}).find(
+            "error: there is no label stock \"4x6rol\": did you mean \"4x6-roll\"?\n") != std::string::npos);
+  CHECK(error({"list", "doks"}) == "error: there is no list of \"doks\": did you mean \"docs\"?\n");
+  CHECK(error({"help", "unit"}) == "error: there is no help on \"unit\": did you mean \"units\"?\n");
+  CHECK(error({"reckon", "lift-taem"}).find("lift-team") != std::string::npos);
+  CHECK(error({"why", example("indoor-afternoon.toml"), "DESK-Q"}).find("did you mean \"DESK-") != std::string::npos);
+}
+
+TEST_CASE("help is there for the asking") {
+  CHECK(program({"--help"}).code == 0);
+  CHECK(program({"--help"}).out.find("print") != std::string::npos);
+  CHECK(program({}).code == 0);
+  CHECK(program({"print", "--help"}).out.find("--one-file") != std::string::npos);
+  CHECK(program({"--version"}).out == std::string("dunnage ") + dunnage::version + "\n");
+}
+
+TEST_CASE("every list and every topic of help has something to say") {
+  for (const std::string what : {"docs", "stocks", "units", "rules", "layouts"}) {
+    INFO(what);
+    const Ran ran = program({"list", what});
+    CHECK(ran.code == 0);
+    CHECK(!ran.out.empty());
+    CHECK(ran.err.empty());
+  }
+  CHECK(program({"list", "cases", example("kit")}).out.find("DESK-1") != std::string::npos);
+  for (const std::string topic : {"", "units", "conditions", "labels", "layouts", "safety"})
+    CHECK(program(topic.empty() ? std::vector<std::string>{"help"} : std::vector<std::string>{"help", topic}).code == 0);
+}
