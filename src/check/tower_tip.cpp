@@ -20,7 +20,7 @@ void judge(Finding& f, const TowerSite& site, const House& house) {
   std::optional<Speed> limit = tips;
   if (site.maker) limit = limit ? std::min(*limit, *site.maker) : *site.maker;
   TowerDetail detail{site.use,   site.ballast,  {}, whole_units_down(*limit, meter),
-                     site.maker, site.forecast, {}};
+                     site.maker, site.forecast, {}, {}};
   if (tips) {
     Speed end = *limit * 1.5;
     if (site.forecast) end = std::max(end, *site.forecast);

@@ -27,9 +27,23 @@ struct LegRow {
   bool required_known = false;
   int more = 0;                     ///< how many more of `more_of` would do
   std::string more_of;
+  Mass staked;                      ///< part of `actual` that tested stakes hold
 };
 /// One point of margin against gust: capacity over demand.
 struct CurvePoint { Speed gust; double margin; };
+
+/// What the person who watches the wind needs of one structure. Levels are gusts, already rounded down to
+/// whole units of `meter`; ready and start are 60 and 80 per cent of down (see check/action_levels.h).
+struct WindCard {
+  std::string meter;                ///< "mph", "km/h", "m/s" or "knots"
+  std::optional<Speed> ready, start, down;
+  std::optional<Speed> walls_off;   ///< down, with the walls off; only where a wall is up and it helps
+  std::string governs;              ///< what sets down: "ballast", "sliding", "tipping", "maker's limit"
+  bool maker_known = false;         ///< false: nobody has said what the frame itself stands
+  bool sliding_known = false;       ///< false: sliding is not in these levels
+  std::optional<Duration> strike;   ///< to bring it down
+  std::optional<int> people;        ///< to bring it down
+};
 
 struct CanopyDetail {
   int use = 0;
@@ -41,6 +55,7 @@ struct CanopyDetail {
   std::string assumption;           ///< "full blockage assumed"
   std::string improvement;          ///< "one more BAG a leg: down at 28 mph"
   std::vector<CurvePoint> curve;
+  WindCard card;
 };
 /// A tower, light stand, banner or screen in the wind.
 struct TowerDetail {
@@ -49,6 +64,66 @@ struct TowerDetail {
   std::optional<Speed> down_at;     ///< factors in, never above the maker's, whole units of the meter
   std::optional<Speed> maker, forecast;
   std::vector<CurvePoint> curve;
+  WindCard card;
+};
+/// One circuit as it is loaded. What is not known is absent and named in `missing`.
+struct CircuitRow {
+  int circuit = 0;                  ///< index in the show
+  std::string name, leg, cable;
+  std::vector<std::string> feeds;   ///< "2 x SPK, 500 W"
+  Outcome outcome = Outcome::not_checked;
+  Power load;                       ///< of what is known
+  std::optional<Current> current;   ///< that it draws
+  std::optional<Current> need;      ///< with 1.25 for what runs three hours or more
+  std::optional<Current> protection, ampacity;
+  std::optional<Length> length;     ///< one way, to the farthest outlet
+  std::optional<Voltage> drop;      ///< over all segments
+  std::optional<double> drop_share, drop_limit;  ///< of the supply's voltage
+  std::string drop_method;          ///< "NEC Ch. 9 Table 8" or "IEC 60364-5-52 Annex G"
+  std::vector<std::string> missing; ///< "protection", "what AMP draws"
+};
+struct CircuitDetail { CircuitRow row; };
+struct LegPower { std::string leg; Power load; Current current; };
+/// One power source with all its circuits.
+struct SupplyDetail {
+  int supply = 0;                   ///< index in the show
+  std::string name, kind;           ///< kind: "mains", "generator" or as typed
+  std::optional<Voltage> voltage;
+  int phases = 1;                   ///< 1 or 3
+  std::optional<Power> rated;       ///< as typed
+  std::optional<Power> left;        ///< of it, after height and heat; mains: as rated
+  Power load, starting;             ///< running in all; what the largest starting load adds
+  std::vector<LegPower> legs;       ///< as typed in the circuits; empty where none names a leg
+  std::optional<double> imbalance;  ///< (largest - smallest) / largest leg
+  std::vector<CircuitRow> circuits;
+  std::vector<std::string> tests;   ///< what to press and measure before doors, one line each
+};
+/// One vehicle or trailer with its load.
+struct VehicleDetail {
+  std::string vehicle;              ///< code
+  Mass load;                        ///< pieces, as printed masses add up
+  int pieces = 0, unknown = 0;      ///< unknown: pieces without a mass
+  std::optional<Mass> people_and_fuel, empty, total, payload, gross, train, train_limit;
+  bool positions = false;           ///< every piece has one, so the rows below hold
+  std::optional<Mass> front, rear, axle, tongue;
+  std::optional<Mass> limit_front, limit_rear, limit_axle, limit_tongue;
+  std::optional<double> tongue_share, tongue_from, tongue_to;
+};
+/// Heat, cold and rain of the day, for the crew sheet and the weather card.
+struct WeatherDetail {
+  std::optional<Temperature> feels; ///< heat index in the shade, or wind chill
+  std::optional<Temperature> in_sun;  ///< heat index with full sun
+  std::string band;                 ///< "caution"
+  std::vector<std::string> measures;  ///< what to do, one line each
+};
+/// When to clear the site for lightning.
+struct LightningDetail {
+  std::optional<Length> clear_from; ///< begin to clear at this distance
+  Length shelter_by;                ///< all in shelter before lightning is this near
+  Duration count, wait;             ///< flash to thunder; after the last
+  std::optional<Duration> time_to_clear;
+  std::optional<Speed> storm;
+  std::string shelter;              ///< as typed
 };
 /// How one unit is moved and lifted.
 struct Handling {
@@ -74,7 +149,9 @@ struct Finding {
   std::string source;               ///< short name of the publication
   std::string assumption, caution;
   Place place;                      ///< where the deciding value was typed
-  std::variant<std::monostate, CanopyDetail, Handling, TowerDetail> detail;
+  std::variant<std::monostate, CanopyDetail, Handling, TowerDetail, CircuitDetail, SupplyDetail, VehicleDetail,
+               WeatherDetail, LightningDetail>
+      detail;
 };
 
 struct Findings {
