@@ -24,4 +24,10 @@ std::string Place::words() const {
   return file->name + ":" + std::to_string(line) + ":" + std::to_string(column);
 }
 
+std::string Place::short_words() const {
+  if (!known()) return "(not typed)";
+  const std::string name = file->name.substr(file->name.rfind('/') + 1);
+  return line == 0 ? name : name + " line " + std::to_string(line);
+}
+
 }  // namespace dunnage

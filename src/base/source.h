@@ -29,6 +29,8 @@ struct Place {
   bool known() const { return file != nullptr; }
   /// "kit/cases.toml:12:8", or "(not typed)".
   std::string words() const;
+  /// The same without folders, for paper: the page must not depend on where the files lie.
+  std::string short_words() const;
   /// File order is the order in which the files were read.
   friend bool operator==(const Place&, const Place&) = default;
 };

@@ -176,7 +176,7 @@ std::vector<std::string> not_applying(const Context& context) {
   for (const Finding& finding : context.findings.list) {
     if (finding.outcome != Outcome::does_not_apply) continue;
     const std::string reason = finding.rule + ": " + finding.says +
-                               (finding.place.known() ? " (" + finding.place.words() + ")" : std::string());
+                               (finding.place.known() ? " (" + finding.place.short_words() + ")" : std::string());
     const auto same = [&](const auto& line) { return line.first == reason; };
     auto line = std::find_if(by_reason.begin(), by_reason.end(), same);
     if (line == by_reason.end()) line = by_reason.insert(line, {reason, {}});

@@ -139,8 +139,9 @@ std::string meter_of(const House& house, UnitSystem units) {
 int print_packet(const PrintOptions& options, Desk& desk) {
   Loaded loaded;
   if (!load_show(options.show, loaded, desk.err)) return 1;
-  const House& house = loaded.catalogue.kit.house;
+  House& house = loaded.catalogue.kit.house;
   const UnitSystem units = options.units.value_or(house.units);
+  house.units = units;  // findings speak in the units of the sheets
   const PaperSize paper = options.paper.value_or(house.paper);
   check_team(options, loaded.show);
   const std::vector<const DocumentKind*> kinds = chosen(options, house);

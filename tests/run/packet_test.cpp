@@ -172,8 +172,8 @@ TEST_CASE("every QR of the labels is read by two decoders, at 203 and at 300 dpi
   check_file(pdf, folder);
   const std::string text = text_of(pdf);
   for (const std::string dpi : {"203", "300"}) {
-    const std::string images = (folder.path / dpi).string() + "-*.pbm";
-    shell("pdftoppm -mono -r " + dpi + " " + pdf + " " + (folder.path / dpi).string());
+    const std::string images = (folder.path / dpi).string() + "-*.png";
+    shell("pdftoppm -mono -png -r " + dpi + " " + pdf + " " + (folder.path / dpi).string());
     // Other symbologies see bars in ruled lines: only QR codes are asked for.
     const std::string zbar = shell("zbarimg -q --raw -Sdisable -Sqrcode.enable " + images + " 2>/dev/null").out;
     const std::string zxing = shell("for f in " + images + "; do ZXingReader -bytes $f; done 2>/dev/null").out;
