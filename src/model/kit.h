@@ -39,6 +39,13 @@ struct HouseLift {
   Place place;
 };
 
+/// What one stake held when it was pulled, and in what ground. Counts nowhere else.
+struct TestedStake {
+  Mass holds;
+  std::string ground, tested;     ///< tested: where and when, printed as typed
+  Place place;
+};
+
 struct House {
   Text name, phone;
   UnitSystem units = UnitSystem::metric;
@@ -48,9 +55,16 @@ struct House {
   std::string meter;               ///< "mph", "km/h", "m/s" or "knots"
   std::vector<Text> packet;        ///< documents that `print` makes; empty: all
   HouseLift lift;
+  std::optional<TestedStake> stake;
   std::string lightest = "mass";   ///< "mass" or "units": what the cover makes least first
   std::vector<Text> words;         ///< the house's own words for [show] with = [...]
   Place place;
+};
+
+/// The size of one conductor of a cable: by gauge or by cross-section.
+struct Conductor {
+  std::string awg;                ///< "12", "2/0"; empty where the section is given
+  Area section;
 };
 
 struct Item {
@@ -67,6 +81,8 @@ struct Item {
   Maybe<Line> input_level;         ///< largest input level of a console or box; output level of a source
   Maybe<Mass> rating;              ///< what it may carry
   bool phantom = false;            ///< needs phantom power
+  Maybe<Conductor> conductor;      ///< of a power cable
+  Maybe<Current> carries;          ///< its maker's ampacity
   Maybe<Frequency> from_frequency, to_frequency;
   Place place;
 };
@@ -141,6 +157,8 @@ struct Case {
   Maybe<Power> draws;
   Maybe<Line> input_level;
   Maybe<Length> length;            ///< a case that serves as a length itself (a ramp)
+  Maybe<Conductor> conductor;      ///< of a power cable
+  Maybe<Current> carries;          ///< its maker's ampacity
   Maybe<Area> wind_area;
   std::optional<Sourced<Date>> inspect_by;
   std::string revision;            ///< of the label: a date or letter typed
@@ -178,6 +196,7 @@ struct Structure {
   Roof roof = Roof::flat;
   Maybe<Length> plan_length, plan_width;
   Maybe<Length> eaves, peak;
+  Maybe<std::string> wall;         ///< what each wall that is hung asks for
   Maybe<double> own_uplift, own_downforce;  ///< maker's own coefficients, where stated
   // towers, light trees, banners
   Maybe<Length> mast_height;

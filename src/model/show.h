@@ -21,6 +21,8 @@ struct Site {
   std::vector<SiteHas> has;
   Maybe<Length> altitude;
   Maybe<std::string> ground;        ///< what feet and weights stand on, for sliding
+  Maybe<Duration> clear;            ///< to bring everybody into shelter
+  Maybe<std::string> shelter;       ///< enclosed buildings or metal vehicles
   Place place;
 };
 
@@ -31,6 +33,8 @@ struct Forecast {
   Maybe<Temperature> temperature;
   Maybe<double> humidity;           ///< per cent
   Maybe<double> rain;               ///< chance, per cent
+  Maybe<Temperature> wbgt;          ///< a wet-bulb globe reading on site
+  Maybe<Speed> storm;               ///< how fast storms move
   std::string issued_by, issued_at;
   Place place;
 };
@@ -69,6 +73,7 @@ struct Use {
   Under under = Under::not_stated;
   Maybe<std::string> ground;
   std::vector<BallastLine> ballast;
+  std::vector<BallastLine> stakes;  ///< legs and count; no code
   std::vector<Carried> carries;
   std::vector<Hung> hung;
   Place place;
@@ -110,6 +115,8 @@ struct Crossing {
   Maybe<Length> length;             ///< of the run over this floor
   Maybe<std::string> crossed_by;    ///< "feet" or "wheels"
   Maybe<Length> crossing;           ///< how much of it is crossed
+  Maybe<Length> rise;               ///< how high the cable and its cover stand there
+  Maybe<Mass> wheel;                ///< the heaviest load on one wheel that crosses
   Place place;
 };
 struct Run { std::string from, to; Text cable; Maybe<Length> length; std::vector<Crossing> over; int count = 1; Place place; };
@@ -120,20 +127,51 @@ struct Supply {
   Maybe<Voltage> voltage;
   Maybe<double> phases;
   Maybe<Power> power;
+  Maybe<std::string> cable;         ///< the feeder from it to where the circuits begin
+  Maybe<Conductor> conductor;
+  Maybe<Length> length, distance;   ///< of the feeder; to the nearest tent, door or window
   Place place;
 };
-struct CircuitLoad { Text code; int count = 1; Maybe<Power> draws; Place place; };
+/// starts: what one of them draws while it starts, where that is more.
+struct CircuitLoad { Text code; int count = 1; Maybe<Power> draws, starts; Place place; };
+/// A further cable of a circuit, in the order of the current. carries: what still flows there; absent: all.
+struct Segment {
+  Maybe<std::string> cable;
+  Maybe<Conductor> conductor;
+  Maybe<Length> length;
+  Maybe<Power> carries;
+  Place place;
+};
 struct Circuit {
   Text name, supply;
   Maybe<Current> protection;
   Maybe<std::string> leg, cable;
+  Maybe<Conductor> conductor;
   Maybe<Length> length;
+  Maybe<double> power_factor;
   bool continuous = true;
   std::vector<CircuitLoad> feeds;
+  std::vector<Segment> then;
   Place place;
 };
 struct Stop { std::string name; std::vector<Text> places; };
-struct Load { Text vehicle; std::vector<Text> stops, takes; Place place; };
+/// Where a piece stands: its middle from the front end of the cargo space.
+struct StandsAt { Text code; Length from_front; Place place; };
+/// over: over the load to the other side; else to the load, or back to its own side, which counts half.
+struct Strap { int count = 1; Maybe<Mass> limit; bool over = false; Place place; };
+struct Load {
+  Text vehicle;
+  std::vector<Text> stops, takes;
+  std::vector<StandsAt> stands;
+  std::vector<Strap> straps;
+  Maybe<Length> length;             ///< of the load, for the number of straps
+  bool blocked = false;             ///< against a wall or other cargo in front
+  Place place;
+};
+/// What somebody of the crew hears, and for how long.
+struct Heard { Text who; Maybe<Sound> level; Maybe<Duration> time; Place place; };
+/// A change in level that people walk or roll over.
+struct Passage { Text what; Maybe<Length> rise, ramp, width; Place place; };
 
 struct Override { Text code; std::string because; int count = 0; Place place; };  ///< count 0: all
 
@@ -166,6 +204,8 @@ struct Show {
   std::vector<Supply> supplies;
   std::vector<Circuit> circuits;
   std::vector<Load> loads;
+  std::vector<Heard> heard;
+  std::vector<Passage> ways;
   std::vector<Override> bring, leave;
   Place show_place;                 ///< of [show]
 };

@@ -135,6 +135,8 @@ BlockSpec read_block(TableReader& reader, const TypeStyle& type, const TypeStyle
   read_table_keys(reader, block);
   block.across = reader.count("across", 0, 12, 1);
   block.line_height = length(reader, "line_height");
+  block.height = length(reader, "height");
+  block.pitch = length(reader, "pitch");
   block.dots = reader.count("dots", 1, 100, 5);
   block.correction =
       reader.word("correction", WordTable<char>{{"L", 'L'}, {"M", 'M'}, {"Q", 'Q'}, {"H", 'H'}}, 'M');

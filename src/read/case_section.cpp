@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // [[case]] and [[unit]].
+#include "read/conductor_key.h"
 #include "read/kit_sections.h"
 
 namespace dunnage {
@@ -38,6 +39,7 @@ void read_what_it_is(TableReader& section, Case& box) {
   box.name = section.text("name");
   box.names = section.texts_by_key("names");
   box.form = section.word("form", forms, Form::box);
+  section.needs("form");
   if (!section.has("form"))
     section.error(section.place(), section.section() + " has no \"form\"",
                   "add form = \"trunk\", \"tub\", \"bag\", \"box\" or \"loose\"");
@@ -87,6 +89,8 @@ void read_what_it_does(TableReader& section, Case& box) {
   box.draws = section.quantity<Power>("draws", range::power);
   box.input_level = section.quantity<Line>("input_level", range::level);
   box.length = section.quantity<Length>("length", range::piece_length);
+  box.conductor = read_conductor(section);
+  box.carries = section.quantity<Current>("carries", range::current);
   box.wind_area = section.quantity<Area>("wind_area", range::area);
 }
 

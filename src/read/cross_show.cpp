@@ -79,6 +79,8 @@ void check_teams_and_loads(const References& refer, const Show& show) {
     }
   }
   for (const Load& load : show.loads)
+    for (const StandsAt& spot : load.stands) refer.piece(spot.code);
+  for (const Load& load : show.loads)
     if (refer.catalogue().kit.vehicles.empty() && !load.vehicle.value.empty())
       refer.diagnostics().error(load.vehicle.place, "the kit has no vehicle", "add a [[vehicle]] to the kit");
     else

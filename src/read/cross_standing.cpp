@@ -72,6 +72,7 @@ void check_legs(const References& refer, const Use& use, const BallastLine& line
 void check_use(const References& refer, const Use& use, Claims& standing) {
   const Structure* structure =
       refer.structure(use.structure) ? refer.catalogue().structure(use.structure.value) : nullptr;
+  for (const BallastLine& line : use.stakes) check_legs(refer, use, line);
   for (const BallastLine& line : use.ballast) {
     check_legs(refer, use, line);
     if (!refer.piece(line.code)) continue;

@@ -16,6 +16,7 @@ std::optional<Sourced<int>> read_socket(TableReader& section) {
 Radio read_radio(TableReader& entry) {
   Radio radio;
   radio.frequency = entry.quantity<Frequency>("frequency", range::frequency);
+  entry.needs("frequency");
   if (!entry.has("frequency"))
     entry.error(entry.place(), "\"radio\" has no \"frequency\"", "add frequency = \"540.125 MHz\"");
   radio.cells = entry.count("cells", 0, 100, 0);
@@ -69,6 +70,8 @@ Crossing read_crossing(TableReader& entry) {
   if (const auto by = entry.word<std::string>("crossed_by", {{"feet", "feet"}, {"wheels", "wheels"}}))
     crossing.crossed_by = *by;
   crossing.crossing = entry.quantity<Length>("crossing", range::run_length);
+  crossing.wheel = entry.quantity<Mass>("wheel", range::weight_hold);
+  crossing.rise = entry.quantity<Length>("rise", range::height);
   if (crossing.crossing && crossing.length && crossing.crossing->value > crossing.length->value)
     entry.error(crossing.crossing->place, "more is crossed than there is of the run",
                 "\"crossing\" is a part of \"length\"");

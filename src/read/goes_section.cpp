@@ -78,6 +78,9 @@ void unknown_fact(TableReader& table, const Text& key) {
 
 ConditionTable read_conditions(TableReader& table) {
   ConditionTable out;
+  Condition unused;
+  for (const std::string& key : table.learning() ? known_keys() : std::vector<std::string>())
+    read_values(table, key, *fact_kind(split(key).fact), unused);
   out.place = table.place();
   const std::vector<Text> keys = table.keys();
   if (keys.empty())
@@ -105,12 +108,8 @@ ConditionTable read_conditions(TableReader& table) {
 
 Goes read_goes(TableReader& section) {
   Goes goes;
-  if (!section.has("goes")) {
-    section.ignore("goes");
-    return goes;
-  }
-  goes.place = section.place_of_value("goes");
-  if (section.is_text("goes")) {
+  if (section.has("goes")) goes.place = section.place_of_value("goes");
+  if (!section.has("goes") || section.is_text("goes")) {
     goes.kind = section.word<Goes::Kind>(
         "goes", {{"always", Goes::Kind::always}, {"asked", Goes::Kind::asked}}, Goes::Kind::unstated);
     return goes;

@@ -19,6 +19,21 @@ HouseLift read_lift(TableReader& section) {
   return lift;
 }
 
+/// Counts only with all three: a hold that nobody pulled is no hold.
+std::optional<TestedStake> read_stake(TableReader& section) {
+  TestedStake stake;
+  stake.place = section.place();
+  const auto holds = section.quantity<Mass>("holds", range::weight_hold);
+  if (!section.has("holds"))
+    section.error(section.place(), section.section() + " has no \"holds\"",
+                  "add holds = \"150 lb\": what one stake held when pulled straight up");
+  stake.ground = section.text("ground").value;
+  stake.tested = section.text("tested").value;
+  if (!holds) return std::nullopt;
+  stake.holds = holds->value;
+  return stake;
+}
+
 }  // namespace
 
 House read_house(TableReader& section) {
@@ -40,6 +55,7 @@ House read_house(TableReader& section) {
   house.packet = section.texts("packet");
   house.lightest = section.word<std::string>("lightest", {{"mass", "mass"}, {"units", "units"}}, "mass");
   house.words = section.texts("words");
+  section.table("stake", "[house.stake]", [&](TableReader& stake) { house.stake = read_stake(stake); });
   section.table("lift", "[house.lift]", [&](TableReader& lift) { house.lift = read_lift(lift); });
   return house;
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // [[item]].
+#include "read/conductor_key.h"
 #include "read/kit_sections.h"
 
 namespace dunnage {
@@ -25,6 +26,8 @@ Item read_item(TableReader& section) {
   item.input_level = section.quantity<Line>("input_level", range::level);
   item.rating = section.quantity<Mass>("rating", range::weight_hold);
   item.phantom = section.flag("phantom", false);
+  item.conductor = read_conductor(section);
+  item.carries = section.quantity<Current>("carries", range::current);
   item.from_frequency = section.quantity<Frequency>("from", range::frequency);
   item.to_frequency = section.quantity<Frequency>("to", range::frequency);
   if (item.from_frequency && item.to_frequency && item.from_frequency->value > item.to_frequency->value)

@@ -5,9 +5,9 @@
 #include <algorithm>
 #include <system_error>
 
+#include "read/key_list.h"
 #include "read/kit_codes.h"
 #include "read/kit_sections.h"
-#include "read/not_used.h"
 
 namespace dunnage {
 namespace {
@@ -64,7 +64,6 @@ std::optional<Kit> read_parsed(const std::string& folder, const std::vector<Toml
   if (!growing.box)
     diagnostics.error(folder_itself(folder, sources), "the kit is empty: it has no [[case]]",
                       "add a [[case]] for each thing that is carried, with code, name and form");
-  if (!kit.vehicles.empty()) note_not_used("[[vehicle]]", kit.vehicles.front().place, diagnostics);
   return kit;
 }
 
@@ -120,6 +119,13 @@ std::optional<Kit> read_kit_texts(const std::string& folder, const std::vector<N
   for (const auto& [name, text] : files)
     if (auto file = parse_toml(name, text, sources, diagnostics)) parsed.push_back(std::move(*file));
   return read_parsed(folder, parsed, parsed.size() == files.size(), sources, diagnostics);
+}
+
+std::vector<Key> keys_of_a_kit() {
+  return learn_keys([](TableReader& top) {
+    Growing growing;
+    read_sections(top, growing);
+  });
 }
 
 }  // namespace dunnage

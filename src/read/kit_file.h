@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "base/diagnostic.h"
+#include "model/key.h"
 #include "model/kit.h"
 
 namespace dunnage {
@@ -24,5 +25,8 @@ std::optional<Kit> read_kit(const std::filesystem::path& folder, Sources& source
 using NamedText = std::pair<std::string, std::string>;
 std::optional<Kit> read_kit_texts(const std::string& folder, const std::vector<NamedText>& files,
                                   Sources& sources, Diagnostics& diagnostics);
+
+/// Every key that any file of a kit may have, as the reader asks for it.
+std::vector<Key> keys_of_a_kit();
 
 }  // namespace dunnage

@@ -2,7 +2,7 @@
 // The keys above the first section, and the sections by group.
 #include "read/show_file.h"
 
-#include "read/not_used.h"
+#include "read/key_list.h"
 #include "read/show_sections.h"
 
 namespace dunnage {
@@ -30,15 +30,13 @@ void read_sections(TableReader& top, Show& show) {
   read_demand_sections(top, show);
   read_use_sections(top, show);
   read_power_and_load_sections(top, show);
+  read_people_sections(top, show);
 }
 
 Show read_parsed(const TomlFile& file, Diagnostics& diagnostics) {
   Show show;
   show.file = file.source->name;
   read_top(file, {"kit", "bring", "leave"}, diagnostics, [&](TableReader& top) { read_sections(top, show); });
-  if (!show.supplies.empty()) note_not_used("[[supply]]", show.supplies.front().place, diagnostics);
-  if (!show.circuits.empty()) note_not_used("[[circuit]]", show.circuits.front().place, diagnostics);
-  if (!show.loads.empty()) note_not_used("[[load]]", show.loads.front().place, diagnostics);
   return show;
 }
 
@@ -59,6 +57,13 @@ std::optional<Show> read_show_text(const std::string& name, std::string text, So
 
 std::filesystem::path kit_folder_of(const Show& show, const std::filesystem::path& show_path) {
   return (show_path.parent_path() / show.kit_folder.value).lexically_normal();
+}
+
+std::vector<Key> keys_of_a_show() {
+  return learn_keys([](TableReader& top) {
+    Show show;
+    read_sections(top, show);
+  });
 }
 
 }  // namespace dunnage

@@ -5,8 +5,10 @@
 #include <filesystem>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "base/diagnostic.h"
+#include "model/key.h"
 #include "model/show.h"
 
 namespace dunnage {
@@ -22,5 +24,8 @@ std::optional<Show> read_show_text(const std::string& name, std::string text, So
 
 /// The folder of the show's kit: as typed, from the folder in which the show file lies.
 std::filesystem::path kit_folder_of(const Show& show, const std::filesystem::path& show_path);
+
+/// Every key that a show may have, as the reader asks for it.
+std::vector<Key> keys_of_a_show();
 
 }  // namespace dunnage

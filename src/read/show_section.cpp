@@ -8,6 +8,7 @@ void read_show_facts(TableReader& section, Show& show) {
   show.show_place = section.place();
   show.title = section.text("title");
   show.date = section.date("date");
+  section.needs("date");
   if (!section.has("date"))
     section.error(section.place(), "[show] has no \"date\"",
                   "add date = 2027-06-19: year, month, day, without quotes");

@@ -17,5 +17,6 @@ void read_use_sections(TableReader& top, Show& show);
 void read_demand_sections(TableReader& top, Show& show);
 /// [[supply]], [[circuit]], [[load]].
 void read_power_and_load_sections(TableReader& top, Show& show);
+void read_people_sections(TableReader& top, Show& show);
 
 }  // namespace dunnage

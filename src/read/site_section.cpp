@@ -28,6 +28,8 @@ Site read_site(TableReader& section) {
   });
   site.altitude = section.quantity<Length>("altitude", range::distance);
   site.ground = section.maybe_text("ground");
+  site.clear = section.quantity<Duration>("clear", range::minutes);
+  site.shelter = section.maybe_text("shelter");
   return site;
 }
 
@@ -61,6 +63,8 @@ Forecast read_forecast(TableReader& section) {
   f.temperature = section.quantity<Temperature>("temperature", range::temperature);
   f.humidity = section.number("humidity", 0, 100);
   f.rain = section.number("rain", 0, 100);
+  f.wbgt = section.quantity<Temperature>("wbgt", range::temperature);
+  f.storm = section.quantity<Speed>("storm", range::wind);
   f.issued_by = section.text_or("issued_by").value;
   f.issued_at = section.text_or("issued_at").value;
   return f;

@@ -55,6 +55,7 @@ void read_mast(TableReader& section, Structure& s) {
 void read_strike(TableReader& entry, Structure& s) {
   if (const auto minutes = entry.number("minutes", 0, 1440))
     s.strike_minutes = Sourced<Duration>{minutes->value * unit::minute, minutes->place};
+  entry.needs("minutes");
   if (!entry.has("minutes")) entry.error(entry.place(), "\"strike\" has no \"minutes\"", "add minutes = 6");
   const Sourced<int> people = entry.needed_count("people", 1, 100);
   if (people.typed()) s.strike_people = people;
@@ -69,6 +70,7 @@ Structure read_structure(TableReader& section) {
   s.name = section.text_or("name", s.code.value);
   const auto kind = section.word("kind", kinds);
   if (kind) s.kind = kind->value;
+  section.needs("kind");
   if (!section.has("kind"))
     section.error(section.place(), section.section() + " has no \"kind\"",
                   "add kind = \"canopy\", \"tower\", \"light-tree\", \"banner\" or \"screen\"");

@@ -65,8 +65,20 @@ void TableReader::error(Place place, std::string cause, std::string hint) {
 }
 
 const toml::node* TableReader::find(std::string_view key, std::string kind, bool needed) {
-  asked_.push_back({std::string(key), std::move(kind), needed});
+  asked_.push_back({std::string(key), std::move(kind), needed, false, {}, {}, {}, {}});
   return table_.get(key);
+}
+
+void TableReader::learn(std::string section, const Fill& fill) {
+  static const toml::table nothing;
+  TableReader inner(reading_, nothing, std::move(section), place_);
+  fill(inner);
+  asked_.back().inner = inner.asked_;
+}
+
+void TableReader::needs(std::string_view key) {
+  for (Key& one : asked_)
+    if (one.name == key) one.needed = true;
 }
 
 void TableReader::missing(std::string_view key, const std::string& example) {
@@ -125,6 +137,7 @@ Text TableReader::text_or(std::string_view key, std::string_view otherwise) {
 void TableReader::each(std::string_view key, bool one_allowed, std::string kind,
                        const std::function<void(const Node&)>& take) {
   const Node* node = find(key, std::move(kind));
+  asked_.back().or_list = one_allowed;
   if (!node) return;
   if (const auto* list = node->as_array()) {
     for (const Node& entry : *list) take(entry);
@@ -147,7 +160,7 @@ std::vector<Text> TableReader::texts(std::string_view key) {
 
 std::vector<Text> TableReader::texts_or_one(std::string_view key) {
   std::vector<Text> out;
-  each(key, true, "text or list of texts", [&](const Node& node) {
+  each(key, true, "text", [&](const Node& node) {
     if (auto text = text_of(node, key)) out.push_back(*text);
   });
   return out;
@@ -186,6 +199,8 @@ bool TableReader::flag(std::string_view key, bool otherwise) {
 
 Maybe<int> TableReader::maybe_count(std::string_view key, int low, int high) {
   const Node* node = find(key, "whole number");
+  asked_.back().low = low;
+  asked_.back().high = high;
   if (!node) return std::nullopt;
   const auto* value = node->as_integer();
   if (!value) {
@@ -221,6 +236,8 @@ std::optional<Sourced<double>> TableReader::number_of(const Node& node, std::str
 
 Maybe<double> TableReader::number(std::string_view key, double low, double high) {
   const Node* node = find(key, "number");
+  asked_.back().low = low;
+  asked_.back().high = high;
   if (!node) return std::nullopt;
   const auto found = number_of(*node, key);
   if (found && !(found->value >= low && found->value <= high)) {
@@ -253,7 +270,7 @@ std::vector<Sourced<bool>> TableReader::flags_or_one(std::string_view key) {
 
 std::vector<Sourced<double>> TableReader::numbers_or_one(std::string_view key) {
   std::vector<Sourced<double>> out;
-  each(key, true, "number or list of numbers", [&](const Node& node) {
+  each(key, true, "number", [&](const Node& node) {
     if (auto found = number_of(node, key)) out.push_back(*found);
   });
   return out;
@@ -267,6 +284,7 @@ void TableReader::not_a_word(const Text& typed, std::string_view key, const std:
 
 bool TableReader::table(std::string_view key, std::string section, const Fill& fill) {
   const Node* node = find(key, "section");
+  if (learning()) learn(std::move(section), fill);
   if (!node) return false;
   const auto* table = node->as_table();
   if (!table) {
@@ -285,6 +303,7 @@ bool TableReader::table(std::string_view key, std::string section, const Fill& f
 
 void TableReader::tables(std::string_view key, std::string section, const Fill& fill) {
   const Node* node = find(key, "list of sections");
+  if (learning()) learn(std::move(section), fill);
   if (!node) return;
   const auto* list = node->as_array();
   if (!list) {
@@ -317,6 +336,7 @@ void TableReader::entries_or_one(std::string_view key, const Fill& fill) {
     table(key, fmt::format("an entry of {}", in_quotes(key)), fill);
   else
     entries(key, fill);
+  asked_.back().or_list = true;
 }
 
 bool TableReader::is_text(std::string_view key) const {
@@ -346,8 +366,8 @@ Place TableReader::place_of_value(std::string_view key) const {
 
 void TableReader::finish() {
   std::vector<std::string> known;
-  for (const KeyAsked& one : asked_)
-    if (std::find(known.begin(), known.end(), one.key) == known.end()) known.push_back(one.key);
+  for (const Key& one : asked_)
+    if (std::find(known.begin(), known.end(), one.name) == known.end()) known.push_back(one.name);
   for (const Text& key : keys()) {
     if (std::find(known.begin(), known.end(), key.value) != known.end()) continue;
     std::string hint = did_you_mean(key.value, known);
@@ -361,7 +381,7 @@ void TableReader::finish() {
 
 void read_top(const TomlFile& file, std::vector<std::string> top_keys, Diagnostics& diagnostics,
               const TableReader::Fill& fill) {
-  const Reading reading{file.source, &diagnostics, std::move(top_keys)};
+  const Reading reading{file.source, &diagnostics, std::move(top_keys), {}};
   TableReader top(reading, file.table, "the top of the file", {file.source, 1, 1, 1});
   fill(top);
   top.finish();

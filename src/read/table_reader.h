@@ -18,6 +18,7 @@
 #include "base/diagnostic.h"
 #include "base/range.h"
 #include "base/unit.h"
+#include "model/key.h"
 #include "model/kit.h"
 #include "read/toml_file.h"
 
@@ -28,13 +29,9 @@ struct Reading {
   const SourceFile* file = nullptr;
   Diagnostics* diagnostics = nullptr;
   std::vector<std::string> top_keys;  ///< keys that must stand above the first section, for the hint
-};
-
-/// One key as a reader asked for it.
-struct KeyAsked {
-  std::string key;
-  std::string kind;  ///< "text", "mass", "whole number" ...
-  bool needed = false;
+  /// Set: nothing is read, the keys are only learned. Every section is entered once, and every key is said to
+  /// be there or not to be (read/key_list.h).
+  std::optional<bool> learning;
 };
 
 /// The words that a key may be, and what each stands for.
@@ -103,7 +100,11 @@ class TableReader {
   /// Notes a key as known without reading it.
   void ignore(std::string_view key) { find(key, ""); }
 
-  bool has(std::string_view key) const { return table_.contains(key); }
+  bool has(std::string_view key) const { return reading_.learning ? *reading_.learning : table_.contains(key); }
+  /// True where keys are learned and nothing is read.
+  bool learning() const { return reading_.learning.has_value(); }
+  /// Marks a key that was asked for as one that must be there.
+  void needs(std::string_view key);
   bool is_text(std::string_view key) const;
   bool is_list_or_table(std::string_view key) const;
   /// Every key typed, in the order typed.
@@ -114,7 +115,7 @@ class TableReader {
   const std::string& section() const { return section_; }
   void error(Place place, std::string cause, std::string hint = {});
   Diagnostics& diagnostics() { return *reading_.diagnostics; }
-  const std::vector<KeyAsked>& asked() const { return asked_; }
+  const std::vector<Key>& asked() const { return asked_; }
 
   /// Tells every key that nobody asked for. Called once, by whoever made the reader.
   void finish();
@@ -122,6 +123,8 @@ class TableReader {
  private:
   using Node = toml::node;
   const Node* find(std::string_view key, std::string kind, bool needed = false);
+  /// Enters the section of the key asked for last, to learn its keys.
+  void learn(std::string section, const Fill& fill);
   void missing(std::string_view key, const std::string& example);
   void wrong_type(const Node& node, std::string_view key, const std::string& wanted, std::string hint);
   Place at(const Node& node) const { return place_of(node.source(), reading_.file); }
@@ -141,7 +144,7 @@ class TableReader {
   const toml::table& table_;
   std::string section_;
   Place place_;
-  std::vector<KeyAsked> asked_;
+  std::vector<Key> asked_;
 };
 
 /// Reads a whole file: calls `fill` on its top table, then tells unknown keys.
@@ -160,12 +163,13 @@ Maybe<Q> TableReader::quantity(std::string_view key, const Range& range) {
 template <class E>
 std::optional<Sourced<E>> TableReader::word(std::string_view key, const WordTable<E>& table) {
   const Maybe<std::string> typed = maybe_text(key);
-  if (!typed) return std::nullopt;
   std::vector<std::string> known;
   for (const auto& [spelling, value] : table) {
-    if (spelling == typed->value) return Sourced<E>{value, typed->place};
+    if (typed && spelling == typed->value) return Sourced<E>{value, typed->place};
     known.emplace_back(spelling);
   }
+  asked_.back().words = known;
+  if (!typed) return std::nullopt;
   not_a_word(*typed, key, known);
   return std::nullopt;
 }
@@ -190,6 +194,7 @@ std::vector<E> TableReader::words(std::string_view key, const WordTable<E>& tabl
       }
     if (!found) not_a_word(typed, key, known);
   }
+  asked_.back().words = known;
   return out;
 }
 

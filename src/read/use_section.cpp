@@ -18,15 +18,30 @@ void read_spot(TableReader& entry, BallastLine& line) {
                 "write at = [\"0 in\", \"-20 in\"]");
 }
 
-BallastLine read_ballast(TableReader& entry) {
-  BallastLine line;
-  line.place = entry.place();
+void read_leg_names(TableReader& entry, BallastLine& line) {
   const bool one_word = entry.is_text("legs");
   line.legs = entry.texts_or_one("legs");
   if (one_word && line.legs.size() == 1 && line.legs[0].value == "each") {
     line.each_leg = true;
     line.legs.clear();
   }
+}
+
+BallastLine read_stakes(TableReader& entry) {
+  BallastLine line;
+  line.place = entry.place();
+  read_leg_names(entry, line);
+  if (!entry.has("legs"))
+    entry.error(entry.place(), "an entry of \"stakes\" has no \"legs\"",
+                "write legs = \"each\" or legs = [\"NW\", \"NE\"]");
+  line.count = entry.count("count", 1, most, 1);
+  return line;
+}
+
+BallastLine read_ballast(TableReader& entry) {
+  BallastLine line;
+  line.place = entry.place();
+  read_leg_names(entry, line);
   read_spot(entry, line);
   if (entry.has("legs") == entry.has("at"))
     entry.error(entry.place(), "an entry of \"ballast\" needs either \"legs\" or \"at\"",
@@ -78,6 +93,7 @@ void read_use_sections(TableReader& top, Show& show) {
       BallastLine line = read_ballast(entry);
       if (!line.code.value.empty()) use.ballast.push_back(std::move(line));
     });
+    section.entries("stakes", [&](TableReader& entry) { use.stakes.push_back(read_stakes(entry)); });
     read_held_up(section, use);
     if (!use.structure.value.empty()) show.uses.push_back(std::move(use));
   });

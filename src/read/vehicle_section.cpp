@@ -12,6 +12,7 @@ void read_room(TableReader& section, Vehicle& v) {
     door.place = entry.place();
     door.where = entry.text("where").value;
     const auto size = entry.lengths("size", 2, range::plan_side);
+    entry.needs("size");
     if (!entry.has("size"))
       entry.error(entry.place(), "a door has no \"size\"", "add size = \"48 x 60 in\": width x height");
     if (!size) return;
@@ -25,6 +26,8 @@ void read_room(TableReader& section, Vehicle& v) {
     block.what = entry.text("what").value;
     const auto at = entry.lengths("at", 3, range::ground_offset);
     const auto size = entry.lengths("size", 3, range::case_side);
+    entry.needs("at");
+    entry.needs("size");
     if (!entry.has("at") || !entry.has("size"))
       entry.error(entry.place(), "an entry of \"blocks\" needs \"at\" and \"size\"",
                   "add at = \"50 x 0 x 0 in\", size = \"30 x 8 x 10 in\"");
@@ -83,6 +86,7 @@ Vehicle read_vehicle(TableReader& section) {
   v.name = section.text_or("name", v.code.value);
   v.kind = section.word<Vehicle::Kind>(
       "kind", {{"van", Vehicle::Kind::van}, {"trailer", Vehicle::Kind::trailer}}, Vehicle::Kind::van);
+  section.needs("kind");
   if (!section.has("kind"))
     section.error(section.place(), section.section() + " has no \"kind\"",
                   "add kind = \"van\" or kind = \"trailer\"");

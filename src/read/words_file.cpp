@@ -25,6 +25,7 @@ std::optional<Words> from_file(const TomlFile& file, Diagnostics& diagnostics) {
   Words words;
   read_top(file, {"language"}, diagnostics, [&](TableReader& top) {
     words.language = top.text("language").value;
+    words.read_by_native = top.flag("read_by_native", true);
     top.table("words", "[words]", [&](TableReader& reader) { read_nested(reader, "", words); });
   });
   if (diagnostics.errors() > errors) return std::nullopt;

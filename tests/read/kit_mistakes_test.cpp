@@ -238,15 +238,6 @@ TEST_CASE("Many mistakes are told in one run, in order") {
         "4 errors\n");
 }
 
-TEST_CASE("A section whose sheet is not built yet says so once") {
-  const std::string van = "[[vehicle]]\ncode = \"VAN\"\nkind = \"van\"\n",
-                    cart = "[[vehicle]]\ncode = \"CART\"\nkind = \"trailer\"\n";
-  CHECK(with(van + cart) ==
-        "k1.toml:12:1: note: [[vehicle]] is read but not used yet\n"
-        "  [[vehicle]]\n"
-        "  ^~~~~~~~~~~\n");
-}
-
 TEST_CASE("Not-a-number and infinity are no numbers") {
   CHECK(with("empty = nan\n") ==
         "k1.toml:12:9: error: \"empty\" is no number\n"

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: MIT
+#include "read/csv_codes.h"
+
+#include <algorithm>
+#include <cctype>
+
+#include "base/utf8.h"
+#include "read/csv_cell.h"
+
+namespace dunnage {
+namespace {
+
+bool letter(char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'); }
+bool digit(char c) { return c >= '0' && c <= '9'; }
+
+std::string upper(std::string text) {
+  for (char& c : text)
+    if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
+  return text;
+}
+
+/// Words of letters and digits, upper case, without those that say nothing.
+std::vector<std::string> telling_words(const std::string& name) {
+  std::string plain;
+  for (const char c : name) plain += letter(c) || digit(c) ? c : ' ';
+  std::vector<std::string> words = split_words(upper(plain));
+  const auto says_nothing = [](const std::string& word) {
+    for (const char* none : {"THE", "OF", "AND", "FOR", "WITH", "A", "AN", "IN", "TO"})
+      if (word == none) return true;
+    return false;
+  };
+  std::erase_if(words, says_nothing);
+  return words;
+}
+
+}  // namespace
+
+CodeMaker::CodeMaker(const Kit& kit) {
+  for (const Item& item : kit.items) {
+    take(item.code.value);
+    know_item(item.name.value, item.code.value);
+    know_item(item.code.value, item.code.value);
+  }
+  for (const Case& box : kit.cases) {
+    take(box.code.value);
+    for (int n = 1; box.count > 1 && n <= box.count; ++n) take(box.code.value + "-" + std::to_string(n));
+  }
+}
+
+std::string CodeMaker::mended(const std::string& typed) {
+  std::string out;
+  for (const char c : typed) {
+    if (letter(c) || digit(c))
+      out += c;
+    else if (!out.empty() && out.back() != '-' && c != '#')
+      out += '-';
+  }
+  while (!out.empty() && out.back() == '-') out.pop_back();
+  if (out.empty()) return {};
+  return letter(out.front()) ? out : "C" + out;
+}
+
+std::string CodeMaker::from_words(const std::string& name) {
+  const std::vector<std::string> words = telling_words(name);
+  std::string base = words.empty() ? "CASE" : words[0].substr(0, 6);
+  for (std::size_t i = 1; i < words.size() && i < 3; ++i) base += "-" + words[i].substr(0, 4);
+  if (!letter(base.front())) base = "C" + base;
+  std::string code = base;
+  for (char more = 'B'; taken(code) && more <= 'Z'; ++more) code = base + "-" + more;
+  for (int more = 1; taken(code); ++more) code = base + "-X" + std::to_string(more);
+  take(code);
+  return code;
+}
+
+std::string CodeMaker::item(const std::string& name) const {
+  const auto at = items_.find(utf8::lower(name));
+  return at == items_.end() ? std::string() : at->second;
+}
+
+void CodeMaker::know_item(const std::string& name, const std::string& code) { items_.emplace(utf8::lower(name), code); }
+
+}  // namespace dunnage
