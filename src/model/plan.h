@@ -33,11 +33,18 @@ struct PlanRow {
   std::string vehicle;              ///< empty: none
 };
 
-/// One thing the show asks for, after gathering what is alike.
+/// How owned pieces serve a demand: one for each; laid end to end until they cover a length; or measured off
+/// what is used up, whole metres or litres.
+enum class Way { each, laid, measured };
+
+/// One thing the show asks for.
 struct Demand {
   std::string what;                 ///< a serves word, item or case code
   int count = 0;
-  Maybe<Length> length;             ///< each must reach this far
+  Way way = Way::each;
+  Maybe<Length> length;             ///< each must reach this far; laid pieces must cover it
+  Maybe<Mass> bears;                ///< laid pieces must be rated for it
+  std::string unit;                 ///< of what is measured: "m" or "l"; `count` counts these then
   std::string because;              ///< who asks: "input 4 (Ana, voice)"
   std::string reason;               ///< as typed with a want; may be empty
   Place place;
@@ -49,6 +56,7 @@ struct Demand {
 
 struct Shortage {
   std::string what;
+  std::string unit;                 ///< "m" or "l" where metres or litres are short, else empty
   Maybe<Length> length;             ///< that each should have reached
   int wanted = 0, missing = 0;
   std::string because;
@@ -72,6 +80,7 @@ struct Plan {
   std::vector<Shortage> shortages;
   CoverReport cover;
   std::vector<BallastPiece> ballast;
+  std::vector<std::size_t> pads;    ///< inputs whose level is more than the console takes, by index
   std::vector<std::string> remarks; ///< overrides that bite: "left X, which Y needs"
   std::vector<int> pulled() const;  ///< unit indices that go, in order
 };

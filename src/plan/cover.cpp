@@ -26,6 +26,9 @@ struct Candidate {
   int column = -1;
 };
 
+/// What one unit of a case has of an item: pieces, and metres or litres of what is used up.
+struct Holder { int case_index, count; double measure; };
+
 /// The model, and where everything stands in it.
 struct Build {
   const Draft& draft;
@@ -33,38 +36,42 @@ struct Build {
   IntegerModel model;
   std::vector<Candidate> candidates;
   std::map<int, std::vector<std::size_t>> by_case;      ///< case -> candidates
-  std::map<int, std::vector<std::pair<int, int>>> holders;  ///< item -> (case, count)
+  std::map<int, std::vector<Holder>> holders;             ///< item -> cases that hold it
   std::vector<std::vector<int>> option_columns;          ///< by group
   std::vector<int> missing_columns;                      ///< slack of every kind
   std::set<int> cases_seen;
   std::vector<int> case_queue;
 };
 
-bool same_length(const Maybe<Length>& a, const Maybe<Length>& b) {
+template <class Q>
+bool same(const Maybe<Q>& a, const Maybe<Q>& b) {
   return a.has_value() == b.has_value() && (!a || a->value == b->value);
 }
 
-std::size_t find_group(const std::vector<DemandGroup>& groups, const std::string& what, const Maybe<Length>& length) {
-  for (std::size_t g = 0; g < groups.size(); ++g)
-    if (groups[g].what == what && same_length(groups[g].length, length)) return g;
+std::size_t find_group(const std::vector<DemandGroup>& groups, const Asked& asked) {
+  for (std::size_t g = 0; g < groups.size(); ++g) {
+    const Asked& k = groups[g].kind;
+    if (k.what == asked.what && k.way == asked.way && same(k.length, asked.length) && same(k.bears, asked.bears)) return g;
+  }
   return groups.size();
 }
+
+Asked kind_of(const Demand& d) { return {d.what, d.way, d.length, d.bears, d.unit}; }
 
 void see_case(Build& b, int k) {
   if (b.cases_seen.insert(k).second) b.case_queue.push_back(k);
 }
 
-std::size_t add_group(Build& b, const std::string& what, const Maybe<Length>& length) {
-  const std::size_t g = find_group(b.cover.groups, what, length);
+std::size_t add_group(Build& b, const Asked& asked) {
+  const std::size_t g = find_group(b.cover.groups, asked);
   if (g < b.cover.groups.size()) return g;
   DemandGroup group;
-  group.what = what;
-  group.length = length;
-  group.options = options_for(b.draft.catalogue, what, length);
+  group.kind = asked;
+  group.options = options_for(b.draft.catalogue, asked);
   for (const Option& option : group.options) {
-    if (option.case_index >= 0) see_case(b, option.case_index);
+    for (const auto& unit : option.units) see_case(b, unit.first);
     for (const auto& piece : option.pieces)
-      for (const auto& holder : b.holders[piece.first]) see_case(b, holder.first);
+      for (const Holder& holder : b.holders[piece.first]) see_case(b, holder.case_index);
   }
   b.cover.groups.push_back(std::move(group));
   return g;
@@ -75,15 +82,16 @@ void gather(Build& b) {
   const Catalogue& c = b.draft.catalogue;
   for (int k = 0; k < static_cast<int>(c.kit.cases.size()); ++k)
     for (const Content& content : c.kit.cases[static_cast<std::size_t>(k)].holds)
-      if (const int i = c.item_index(content.item.value); i >= 0) b.holders[i].emplace_back(k, content.count);
+      if (const int i = c.item_index(content.item.value); i >= 0)
+        b.holders[i].push_back({k, content.count, measure_left(c.kit.items[static_cast<std::size_t>(i)], content)});
   for (const Demand& demand : b.draft.demands)
-    b.cover.groups[add_group(b, demand.what, demand.length)].asked += demand.count - demand.from_site;
+    b.cover.groups[add_group(b, kind_of(demand))].asked += demand.count - demand.from_site;
   for (std::size_t next = 0; next < b.case_queue.size(); ++next)
     for (const Need& need : c.kit.cases[static_cast<std::size_t>(b.case_queue[next])].needs) {
       if (const int k = c.case_index(need.code.value); k >= 0)
         see_case(b, k);
       else
-        add_group(b, need.code.value, {});
+        add_group(b, {need.code.value, Way::each, {}, {}, {}});
     }
   std::sort(b.case_queue.begin(), b.case_queue.end(), [&](int x, int y) {
     return c.kit.cases[static_cast<std::size_t>(x)].code.value < c.kit.cases[static_cast<std::size_t>(y)].code.value;
@@ -119,15 +127,15 @@ int add_missing(Build& b, double most) {
   return column;
 }
 
-/// Pieces of an item, and whole units of a case, that units going anyway supply.
-int pieces_going(const Build& b, int item) {
+/// What units that go anyway supply of an item: pieces, or metres or litres.
+double supply_going(const Build& b, int item, bool measured) {
   const auto at = b.holders.find(item);
-  int sum = 0;
+  double sum = 0;
   if (at == b.holders.end()) return sum;
-  for (const auto& [k, count] : at->second) {
-    const auto [first, last] = b.draft.catalogue.units_of[static_cast<std::size_t>(k)];
+  for (const Holder& holder : at->second) {
+    const auto [first, last] = b.draft.catalogue.units_of[static_cast<std::size_t>(holder.case_index)];
     for (int u = first; u < last; ++u)
-      if (b.draft.goes(u) && !b.draft.spare(u)) sum += count;
+      if (b.draft.goes(u) && !b.draft.spare(u)) sum += measured ? holder.measure : holder.count;
   }
   return sum;
 }
@@ -147,7 +155,7 @@ void demand_rows(Build& b) {
     double most = group.asked;
     for (const Candidate& candidate : b.candidates)
       for (const Need& need : c.kit.cases[static_cast<std::size_t>(candidate.case_index)].needs)
-        if (!group.length && need.code.value == group.what && c.case_index(need.code.value) < 0) {
+        if (group.kind.way == Way::each && !group.kind.length && need.code.value == group.kind.what && c.case_index(need.code.value) < 0) {
           const int each = need.each + need.once;  // `once` as if each: never too little
           row.terms.emplace_back(candidate.column, -each);
           most += each * static_cast<double>(candidate.units.size());
@@ -162,18 +170,35 @@ void demand_rows(Build& b) {
   }
 }
 
-/// No more pieces of an item are used than go.
+/// Metres or litres that one piece of an item is worth.
+double worth(const Item& item) {
+  if (item.each_volume) return steps_up(item.each_volume->value / unit::litre);
+  return item.each ? steps_up(item.each->value / unit::metre) : 0;
+}
+
+/// No more of an item is used than goes: pieces by count, and what is used up by measure too, so that a roll that
+/// is asked for whole is not cut from.
 void item_rows(Build& b) {
-  std::map<int, IntegerModel::Row> rows;
+  std::map<std::pair<int, bool>, IntegerModel::Row> rows;
   for (std::size_t g = 0; g < b.cover.groups.size(); ++g)
     for (std::size_t o = 0; o < b.cover.groups[g].options.size(); ++o)
-      for (const auto& [item, count] : b.cover.groups[g].options[o].pieces)
-        rows[item].terms.emplace_back(b.option_columns[g][o], count);
-  for (auto& [item, row] : rows) {
+      for (const auto& [item, count] : b.cover.groups[g].options[o].pieces) {
+        const bool measured = b.cover.groups[g].kind.way == Way::measured;
+        const int column = b.option_columns[g][o];
+        if (measured) {
+          rows[{item, true}].terms.emplace_back(column, 1);
+          continue;
+        }
+        rows[{item, false}].terms.emplace_back(column, count);
+        const double each = worth(b.draft.catalogue.kit.items[static_cast<std::size_t>(item)]);
+        if (each > 0) rows[{item, true}].terms.emplace_back(column, count * each);
+      }
+  for (auto& [key, row] : rows) {
     row.low = -none;
-    row.high = pieces_going(b, item);
-    for (const auto& [k, count] : b.holders[item])
-      for (const std::size_t i : b.by_case[k]) row.terms.emplace_back(b.candidates[i].column, -count);
+    row.high = supply_going(b, key.first, key.second);
+    for (const Holder& holder : b.holders[key.first])
+      for (const std::size_t i : b.by_case[holder.case_index])
+        row.terms.emplace_back(b.candidates[i].column, key.second ? -holder.measure : -holder.count);
     b.model.rows.push_back(std::move(row));
   }
 }
@@ -184,8 +209,8 @@ void case_rows(Build& b) {
   std::map<int, IntegerModel::Row> rows;
   for (std::size_t g = 0; g < b.cover.groups.size(); ++g)
     for (std::size_t o = 0; o < b.cover.groups[g].options.size(); ++o)
-      if (const int k = b.cover.groups[g].options[o].case_index; k >= 0)
-        rows[k].terms.emplace_back(b.option_columns[g][o], 1);
+      for (const auto& [k, count] : b.cover.groups[g].options[o].units)
+        rows[k].terms.emplace_back(b.option_columns[g][o], count);
   for (const Candidate& candidate : b.candidates)
     for (const Need& need : c.kit.cases[static_cast<std::size_t>(candidate.case_index)].needs)
       if (const int k = c.case_index(need.code.value); k >= 0 && k != candidate.case_index && need.each > 0)
@@ -317,7 +342,7 @@ void take_answer(Build& b, const IntegerSolution& answer) {
 }  // namespace
 
 std::size_t group_of(const std::vector<DemandGroup>& groups, const Demand& demand) {
-  return find_group(groups, demand.what, demand.length);
+  return find_group(groups, kind_of(demand));
 }
 
 Cover find_cover(const Draft& draft) {

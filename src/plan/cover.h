@@ -11,11 +11,10 @@
 
 namespace dunnage {
 
-/// Demands that are alike: the same word, the same reach.
+/// Demands that are alike: the same word, way and reach.
 struct DemandGroup {
-  std::string what;
-  Maybe<Length> length;
-  int asked = 0;                       ///< pieces, after the site's
+  Asked kind;
+  int asked = 0;                       ///< pieces, metres or litres, after the site's
   std::vector<Option> options;
   std::vector<long> used;              ///< by option: how often the cover uses it
   long missing = 0;

@@ -22,55 +22,90 @@ class Pool {
   }
 
   /// Takes up to `count` pieces of an item.
-  std::vector<Demand::By> pieces(int item, int count) {
+  std::vector<Demand::By> pieces(int item, int count) { return take(items_[item], next_item_[item], item, count); }
+  /// Takes up to so many metres or litres of an item.
+  std::vector<Demand::By> measure(int item, int amount) {
+    return take(measures_[item], next_measure_[item], item, amount);
+  }
+  std::vector<Demand::By> whole_units(int case_index, int count) {
     std::vector<Demand::By> out;
-    auto& list = items_[item];
-    for (; count > 0 && next_item_[item] < list.size();) {
-      auto& [unit, left] = list[next_item_[item]];
+    auto& list = cases_[case_index];
+    for (; count > 0 && next_case_[case_index] < list.size(); --count)
+      out.push_back({list[next_case_[case_index]++], -1, 1});
+    return out;
+  }
+
+ private:
+  using Stock = std::vector<std::pair<int, int>>;  // unit, how much it still has
+
+  static std::vector<Demand::By> take(Stock& stock, std::size_t& next, int item, int count) {
+    std::vector<Demand::By> out;
+    while (count > 0 && next < stock.size()) {
+      auto& [unit, left] = stock[next];
       const int n = std::min(left, count);
       if (n > 0) out.push_back({unit, item, n});
       left -= n;
       count -= n;
-      if (left == 0) ++next_item_[item];
+      if (left == 0) ++next;
     }
     return out;
   }
-  std::vector<Demand::By> unit_of(int case_index) {
-    auto& list = cases_[case_index];
-    if (next_case_[case_index] == list.size()) return {};
-    return {{list[next_case_[case_index]++], -1, 1}};
-  }
-
- private:
   void add(int unit) {
     const Catalogue& c = draft_.catalogue;
-    for (const Content& content : c.case_at(unit).holds)
-      if (const int i = c.item_index(content.item.value); i >= 0) items_[i].emplace_back(unit, content.count);
+    for (const Content& content : c.case_at(unit).holds) {
+      const int i = c.item_index(content.item.value);
+      if (i < 0) continue;
+      items_[i].emplace_back(unit, content.count);
+      measures_[i].emplace_back(unit, static_cast<int>(measure_left(c.kit.items[static_cast<std::size_t>(i)], content)));
+    }
     if (draft_.may_serve(unit)) cases_[c.units[static_cast<std::size_t>(unit)].case_index].push_back(unit);
   }
   const Draft& draft_;
-  std::map<int, std::vector<std::pair<int, int>>> items_;
+  std::map<int, Stock> items_, measures_;
   std::map<int, std::vector<int>> cases_;
-  std::map<int, std::size_t> next_item_, next_case_;
+  std::map<int, std::size_t> next_item_, next_measure_, next_case_;
 };
+
+int total(const std::vector<Demand::By>& list) {
+  int n = 0;
+  for (const Demand::By& by : list) n += by.count;
+  return n;
+}
 
 /// Serves one piece of a demand in one way; false when the pieces are gone after all.
 bool serve(Pool& pool, const Option& option, Demand& demand) {
   std::vector<Demand::By> got;
-  if (option.case_index >= 0) {
-    got = pool.unit_of(option.case_index);
-    if (got.empty()) return false;
-  }
-  for (const auto& [item, count] : option.pieces) {
-    auto some = pool.pieces(item, count);
-    int n = 0;
-    for (const auto& by : some) n += by.count;
+  auto keep = [&](std::vector<Demand::By> some, int wanted) {
     got.insert(got.end(), some.begin(), some.end());
-    if (n < count) return false;
-  }
+    return total(some) == wanted;
+  };
+  for (const auto& [k, count] : option.units)
+    if (!keep(pool.whole_units(k, count), count)) return false;
+  for (const auto& [item, count] : option.pieces)
+    if (!keep(pool.pieces(item, count), count)) return false;
   demand.by.insert(demand.by.end(), got.begin(), got.end());
   ++demand.covered;
   return true;
+}
+
+/// Serves one demand from what the cover set aside for its group.
+void serve_demand(Pool& pool, DemandGroup& group, std::size_t& at, Demand& demand) {
+  for (int rest = demand.count - demand.from_site; rest > 0;) {
+    while (at < group.used.size() && group.used[at] == 0) ++at;
+    if (at == group.used.size()) return;
+    if (group.kind.way == Way::measured) {
+      const int amount = static_cast<int>(std::min<long>(group.used[at], rest));
+      const auto got = pool.measure(group.options[at].pieces.front().first, amount);
+      demand.by.insert(demand.by.end(), got.begin(), got.end());
+      demand.covered += total(got);
+      group.used[at] -= amount;
+      rest -= amount;
+    } else {
+      --group.used[at];
+      --rest;
+      serve(pool, group.options[at], demand);
+    }
+  }
 }
 
 std::string place_words(const Draft& draft, const std::vector<int>& cases) {
@@ -85,9 +120,9 @@ std::string place_words(const Draft& draft, const std::vector<int>& cases) {
 /// What is owned that would come nearest: a unit that stays, or the longest piece of the kind.
 std::string nearest_owned(const Draft& draft, const DemandGroup& group) {
   const Catalogue& c = draft.catalogue;
-  std::vector<int> cases = c.cases_serving(group.what);
+  std::vector<int> cases = c.cases_serving(group.kind.what);
   const Item* longest = nullptr;
-  for (const int i : c.items_serving(group.what)) {
+  for (const int i : c.items_serving(group.kind.what)) {
     const Item& item = c.kit.items[static_cast<std::size_t>(i)];
     if (item.length && (!longest || item.length->value > longest->length->value)) longest = &item;
     for (int k = 0; k < static_cast<int>(c.kit.cases.size()); ++k)
@@ -98,7 +133,7 @@ std::string nearest_owned(const Draft& draft, const DemandGroup& group) {
   cases.erase(std::unique(cases.begin(), cases.end()), cases.end());
   const std::string staying = place_words(draft, cases);
   if (!staying.empty()) return staying;
-  if (group.length && longest && longest->length->value < group.length->value)
+  if (group.kind.way == Way::each && group.kind.length && longest && longest->length->value < group.kind.length->value)
     return fmt::format("the longest owned is {} ({})", longest->code.value, longest->name.value);
   return cases.empty() ? "nothing owned serves it" : "all that is owned goes already";
 }
@@ -116,6 +151,7 @@ void note_short(Draft& draft, const DemandGroup& group, const Demand& demand) {
   Shortage s;
   s.what = demand.what;
   s.length = demand.length;
+  s.unit = demand.unit;
   s.wanted = demand.count;
   s.missing = missing;
   s.because = asking(demand);
@@ -134,12 +170,7 @@ void deal(Draft& draft, const Cover& cover) {
     const std::size_t g = group_of(groups, demand);
     if (g == groups.size()) continue;
     DemandGroup& group = groups[g];
-    for (int n = demand.from_site; n < demand.count; ++n) {
-      while (at[g] < group.used.size() && group.used[at[g]] == 0) ++at[g];
-      if (at[g] == group.used.size()) break;
-      --group.used[at[g]];
-      serve(pool, group.options[at[g]], demand);
-    }
+    serve_demand(pool, group, at[g], demand);
     note_short(draft, group, demand);
     for (const Demand::By& by : demand.by) {
       const bool covers = std::binary_search(cover.units.begin(), cover.units.end(), by.unit);

@@ -5,6 +5,8 @@
 
 #include <algorithm>
 
+#include "formula/heat.h"
+#include "formula/water.h"
 #include "plan/counts.h"
 
 namespace dunnage {
@@ -14,6 +16,7 @@ namespace {
 /// The words by which the show's own lines ask for cable and pads: common practice, no source.
 constexpr const char* line_cable = "mic-cable";
 constexpr const char* pad_word = "pad";
+constexpr const char* water_word = "drinking-water";
 
 struct Gatherer {
   std::vector<Demand> out;
@@ -37,13 +40,36 @@ std::string named(const Input& input) {
   return fmt::format("input {} ({})", input.channel.value, who);
 }
 
-void ask_inputs(Gatherer& g, const Show& show) {
+bool needs_pad(const Input& input, const Maybe<Line>& most) {
+  return !input.pad && input.level && most && input.level->value > most->value;
+}
+
+/// The largest level that any console of the kind asked for takes: the least of them, so that none is overdriven.
+Maybe<Line> console_level(const Catalogue& catalogue, const Show& show) {
+  Maybe<Line> least;
+  if (!show.console) return least;
+  auto see = [&](const Maybe<Line>& level) {
+    if (level && (!least || level->value < least->value)) least = level;
+  };
+  for (const int k : catalogue.cases_serving(show.console->value)) see(catalogue.kit.cases[static_cast<std::size_t>(k)].input_level);
+  for (const int i : catalogue.items_serving(show.console->value)) see(catalogue.kit.items[static_cast<std::size_t>(i)].input_level);
+  return least;
+}
+
+void ask_inputs(Gatherer& g, const Catalogue& catalogue, const Show& show) {
+  const Maybe<Line> most = console_level(catalogue, show);
   for (const Input& input : show.inputs) {
     const std::string why = named(input);
     g.ask(input.pickup, 1, why);
     g.ask(input.stand, 1, why);
     if (input.cable) g.ask(line_cable, 1, why, input.cable->place, input.cable);
-    if (input.pad) g.ask(pad_word, 1, why, input.pad->place);
+    if (input.pad)
+      g.ask(pad_word, 1, why, input.pad->place);
+    else if (needs_pad(input, most)) {
+      g.ask(pad_word, 1, why, input.level->place);
+      g.out.back().reason = fmt::format("its level of {} dBu is more than the console takes ({} dBu)",
+                                        plain(input.level->value.si(), 1), plain(most->value.si(), 1));
+    }
   }
 }
 
@@ -57,12 +83,78 @@ void ask_mixes(Gatherer& g, const Show& show) {
   }
 }
 
-void ask_runs(Gatherer& g, const Show& show) {
+/// A house that keeps tape by the floor it suits has a word "tape-FLOOR" for each.
+bool knows_tape(const Catalogue& catalogue) {
+  return std::any_of(catalogue.kit.items.begin(), catalogue.kit.items.end(), [](const Item& item) {
+    return item.used_up && std::any_of(item.serves.begin(), item.serves.end(),
+                                       [](const Text& word) { return word.value.rfind("tape-", 0) == 0; });
+  });
+}
+
+/// What is laid over a run where it is crossed, and the tape that holds it down on each floor.
+void ask_floor(Gatherer& g, const Catalogue& catalogue, const Run& run, const Crossing& over, const std::string& why) {
+  if (over.crossing && over.crossed_by) {
+    Demand d;
+    d.what = "cover-" + over.crossed_by->value;
+    d.way = Way::laid;
+    d.count = 1;
+    d.length = over.crossing;
+    d.bears = over.wheel;
+    d.because = why;
+    d.reason = "crossed by " + over.crossed_by->value;
+    d.place = over.crossing->place;
+    g.out.push_back(std::move(d));
+  }
+  const Maybe<Length>& length = over.length;
+  if (!over.floor || !length || over.floor->value == "grass") return;  // nothing sticks to grass
+  if (!catalogue.knows("tape-" + over.floor->value) && !knows_tape(catalogue)) return;
+  Demand d;
+  d.what = "tape-" + over.floor->value;
+  d.way = Way::measured;
+  d.unit = "m";
+  d.count = static_cast<int>(steps_up(length->value * run.count / unit::metre));
+  d.because = why;
+  d.reason = "over " + over.floor->value;
+  d.place = over.floor->place;
+  g.out.push_back(std::move(d));
+}
+
+void ask_runs(Gatherer& g, const Catalogue& catalogue, const Show& show) {
   for (const Run& run : show.runs) {
     Maybe<Length> reach = run.length;
     if (!reach)
       if (const auto sum = length_of(run)) reach = Sourced<Length>{*sum, run.place};
-    g.ask(run.cable.value, run.count, fmt::format("the run from {} to {}", run.from, run.to), run.cable.place, reach);
+    const std::string why = fmt::format("the run from {} to {}", run.from, run.to);
+    g.ask(run.cable.value, run.count, why, run.cable.place, reach);
+    for (const Crossing& over : run.over) ask_floor(g, catalogue, run, over, why);
+  }
+}
+
+/// Water in the heat, where the kit has any: nothing is published for the cool.
+void ask_water(Gatherer& g, const Catalogue& catalogue, const Show& show) {
+  if (!catalogue.knows(water_word) || !show.forecast || !show.forecast->temperature || !show.crew || !show.hours) return;
+  const Temperature air = show.forecast->temperature->value;
+  const auto humidity = show.forecast->humidity;
+  const auto index = humidity ? heat_index(air, humidity->value) : std::optional<Temperature>(air);
+  if (index && *index < Temperature::fahrenheit(80)) return;  // OSHA's proposed trigger; hotter than the table counts too
+  const int people = show.crew->value + (show.volunteers ? show.volunteers->value : 0);
+  Demand d;
+  d.what = water_word;
+  d.way = Way::measured;
+  d.unit = "l";
+  d.count = static_cast<int>(steps_up(good_water(people, show.hours->value) / unit::litre));
+  d.because = "the heat";
+  d.reason = fmt::format("{} people, a quart an hour each", people);
+  d.place = show.forecast->temperature->place;
+  g.out.push_back(std::move(d));
+}
+
+void ask_walls(Gatherer& g, const Catalogue& catalogue, const Show& show) {
+  for (const Use& use : show.uses) {
+    const Structure* structure = catalogue.structure(use.structure.value);
+    if (!structure || !structure->wall || use.walls.empty()) continue;
+    g.ask(structure->wall->value, static_cast<int>(use.walls.size()), use.as.value, use.walls.front().place);
+    g.out.back().reason = "its walls";
   }
 }
 
@@ -79,15 +171,25 @@ bool same_thing(const Catalogue& catalogue, const std::string& has, const std::s
 std::vector<Demand> demands_of(const Catalogue& catalogue, const Show& show) {
   Gatherer g;
   if (show.console) g.ask(show.console, 1, "the show's console");
-  ask_inputs(g, show);
+  ask_inputs(g, catalogue, show);
   ask_mixes(g, show);
-  ask_runs(g, show);
+  ask_runs(g, catalogue, show);
+  ask_walls(g, catalogue, show);
+  ask_water(g, catalogue, show);
   for (const Want& want : show.wants) {
     g.ask(want.what.value, want.count, "the show", want.place, want.length);
     g.out.back().reason = want.because;
   }
   deal_site(catalogue, show, g.out);
   return std::move(g.out);
+}
+
+std::vector<std::size_t> inputs_to_pad(const Catalogue& catalogue, const Show& show) {
+  const Maybe<Line> most = console_level(catalogue, show);
+  std::vector<std::size_t> out;
+  for (std::size_t i = 0; i < show.inputs.size(); ++i)
+    if (needs_pad(show.inputs[i], most)) out.push_back(i);
+  return out;
 }
 
 void deal_site(const Catalogue& catalogue, const Show& show, std::vector<Demand>& demands) {

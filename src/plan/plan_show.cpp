@@ -98,6 +98,7 @@ Plan to_plan(Draft draft, const Cover& cover) {
   plan.shortages = std::move(draft.shortages);
   plan.cover = cover.report;
   plan.ballast = std::move(draft.ballast);
+  plan.pads = inputs_to_pad(draft.catalogue, draft.show);
   plan.remarks = std::move(draft.remarks);
   return plan;
 }

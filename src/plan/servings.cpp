@@ -83,38 +83,111 @@ void add_joined(const Catalogue& c, const std::vector<int>& serving, Length reac
 }
 
 int count(const Option& o) {
-  int n = o.case_index >= 0 ? 1 : 0;
+  int n = 0;
+  for (const auto& unit : o.units) n += unit.second;
   for (const auto& piece : o.pieces) n += piece.second;
   return n;
 }
 
 std::string key(const Catalogue& c, const Option& o) {
-  if (o.case_index >= 0) return c.kit.cases[static_cast<std::size_t>(o.case_index)].code.value;
   std::string out;
+  for (const auto& unit : o.units) out += c.kit.cases[static_cast<std::size_t>(unit.first)].code.value + " ";
   for (const auto& piece : o.pieces) out += item_at(c, piece.first).code.value + " ";
+  return out;
+}
+
+/// One thing that can be laid: a piece of an item, or a whole unit of a case.
+struct Layable { int item, case_index; Length length; };
+
+std::vector<Layable> layables(const Catalogue& c, const Asked& asked) {
+  std::vector<Layable> out;
+  auto bears = [&](const Maybe<Mass>& rating) {
+    return !asked.bears || (rating && rating->value >= asked.bears->value);
+  };
+  for (const int i : c.items_serving(asked.what))
+    if (const Item& item = item_at(c, i); item.length && bears(item.rating)) out.push_back({i, -1, item.length->value});
+  for (const int k : c.cases_serving(asked.what))
+    if (const Case& box = c.kit.cases[static_cast<std::size_t>(k)]; box.length && !box.spare_for && bears(box.rating))
+      out.push_back({-1, k, box.length->value});
+  return out;
+}
+
+void add(Option& option, const Layable& piece, int n) {
+  if (n <= 0) return;
+  if (piece.item >= 0)
+    option.pieces.emplace_back(piece.item, n);
+  else
+    option.units.emplace_back(piece.case_index, n);
+}
+
+int pieces_for(Length rest, Length piece) { return rest.si() <= 1e-9 ? 0 : static_cast<int>(steps_up(rest / piece)); }
+
+/// One kind alone, or `n` of one kind and as many of another as the rest takes.
+std::vector<Option> laid(const Catalogue& c, const Asked& asked) {
+  std::vector<Option> out;
+  const Length reach = asked.length ? asked.length->value : Length();
+  const std::vector<Layable> all = layables(c, asked);
+  for (std::size_t a = 0; a < all.size(); ++a) {
+    const int alone = pieces_for(reach, all[a].length);
+    for (std::size_t b = a; b < all.size(); ++b)
+      for (int n = b == a ? alone : 1; n <= (b == a ? alone : alone - 1); ++n) {
+        const int rest = b == a ? 0 : pieces_for(reach - n * all[a].length, all[b].length);
+        Option option;
+        add(option, all[a], n);
+        add(option, all[b], rest);
+        option.waste = n * all[a].length + rest * all[b].length - reach;
+        out.push_back(std::move(option));
+      }
+  }
+  return out;
+}
+
+std::vector<Option> measured(const Catalogue& c, const Asked& asked) {
+  std::vector<Option> out;
+  for (const int i : c.items_serving(asked.what)) {
+    const Item& item = item_at(c, i);
+    if (asked.unit == "l" ? item.each_volume.has_value() : item.each.has_value()) out.push_back({{}, {{i, 1}}, {}});
+  }
+  return out;
+}
+
+std::vector<Option> single_or_joined(const Catalogue& c, const Asked& asked) {
+  std::vector<Option> out;
+  auto reaches = [&](const Maybe<Length>& own) {
+    return !asked.length || (own && own->value.si() >= asked.length->value.si() - 1e-9);
+  };
+  auto waste = [&](const Maybe<Length>& own) { return asked.length && own ? own->value - asked.length->value : Length(); };
+  for (const int i : c.items_serving(asked.what))
+    if (reaches(item_at(c, i).length)) out.push_back({{}, {{i, 1}}, waste(item_at(c, i).length)});
+  for (const int k : c.cases_serving(asked.what)) {
+    const Case& box = c.kit.cases[static_cast<std::size_t>(k)];
+    if (!box.spare_for && reaches(box.length)) out.push_back({{{k, 1}}, {}, waste(box.length)});
+  }
+  if (asked.length) add_joined(c, c.items_serving(asked.what), asked.length->value, out);
   return out;
 }
 
 }  // namespace
 
-std::vector<Option> options_for(const Catalogue& catalogue, const std::string& what, const Maybe<Length>& length) {
-  std::vector<Option> out;
-  auto reaches = [&](const Maybe<Length>& own) {
-    return !length || (own && own->value.si() >= length->value.si() - 1e-9);
-  };
-  auto waste = [&](const Maybe<Length>& own) { return length && own ? own->value - length->value : Length(); };
-  for (const int i : catalogue.items_serving(what))
-    if (reaches(item_at(catalogue, i).length)) out.push_back({-1, {{i, 1}}, waste(item_at(catalogue, i).length)});
-  for (const int k : catalogue.cases_serving(what)) {
-    const Case& box = catalogue.kit.cases[static_cast<std::size_t>(k)];
-    if (!box.spare_for && reaches(box.length)) out.push_back({k, {}, waste(box.length)});
-  }
-  if (length) add_joined(catalogue, catalogue.items_serving(what), length->value, out);
+std::vector<Option> options_for(const Catalogue& catalogue, const Asked& asked) {
+  std::vector<Option> out = asked.way == Way::laid       ? laid(catalogue, asked)
+                            : asked.way == Way::measured ? measured(catalogue, asked)
+                                                         : single_or_joined(catalogue, asked);
   std::sort(out.begin(), out.end(), [&](const Option& a, const Option& b) {
     return std::tuple(a.waste.si(), count(a), key(catalogue, a)) < std::tuple(b.waste.si(), count(b), key(catalogue, b));
   });
   if (out.size() > most_options) out.resize(most_options);
   return out;
+}
+
+double measure_left(const Item& item, const Content& content) {
+  if (item.each_volume) {
+    const Volume full = item.each_volume->value * content.count;
+    return steps_down((content.left_volume ? content.left_volume->value : full) / unit::litre);
+  }
+  if (!item.each) return 0;
+  const Length full = item.each->value * content.count;
+  return steps_down((content.left ? content.left->value : full) / unit::metre);
 }
 
 }  // namespace dunnage

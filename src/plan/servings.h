@@ -8,18 +8,32 @@
 
 #include "base/quantity.h"
 #include "model/catalogue.h"
+#include "model/plan.h"
 
 namespace dunnage {
 
 /// One way to serve one piece of demand.
 struct Option {
-  int case_index = -1;                            ///< a whole unit of this case, or
+  std::vector<std::pair<int, int>> units;         ///< cases and how many whole units of each
   std::vector<std::pair<int, int>> pieces;        ///< items and how many of each
-  Length waste;                                   ///< joined length beyond what is asked
+  Length waste;                                   ///< length beyond what is asked
 };
 
-/// Every way, least waste first, then fewest pieces, then order of code. With a length: single pieces that
-/// reach, and the smallest sets of joined pieces that do (at most 4 pieces, joined only as the items say).
-std::vector<Option> options_for(const Catalogue& catalogue, const std::string& what, const Maybe<Length>& length);
+/// What is asked for, apart from how often.
+struct Asked {
+  std::string what;
+  Way way = Way::each;
+  Maybe<Length> length;
+  Maybe<Mass> bears;
+  std::string unit;
+};
+
+/// Every way to serve one piece, least waste first, then fewest pieces, then order of code. With a length: single
+/// pieces that reach, and the smallest sets of joined pieces that do (at most 4 pieces, joined only as the items
+/// say). Laid: pieces of one or two kinds end to end. Measured: each item that is used up.
+std::vector<Option> options_for(const Catalogue& catalogue, const Asked& asked);
+
+/// Whole metres or litres that a content line still holds (all full where `left` is not given), rounded down.
+double measure_left(const Item& item, const Content& content);
 
 }  // namespace dunnage
