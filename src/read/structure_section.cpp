@@ -34,6 +34,7 @@ void read_canopy(TableReader& section, Structure& s) {
   s.roof = section.word("roof", roofs, Roof::flat);
   read_sides(section, "plan", s.plan_length, s.plan_width);
   s.eaves = section.quantity<Length>("eaves", range::height);
+  s.wall = section.maybe_text("wall");
   s.peak = section.quantity<Length>("peak", range::height);
   if (s.eaves && s.peak && s.peak->value < s.eaves->value)
     section.error(s.peak->place, "the peak is below the eaves", "\"peak\" is the highest point of the roof");
