@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: MIT
+// What README.md shows is what the program does: its first kit and show print, its commands exist, and every line
+// that it shows of an output is said by the program, in that order.
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <regex>
+#include <set>
+#include <sstream>
+
+#include "../shell.h"
+
+namespace fs = std::filesystem;
+using dunnage::Folder;
+using dunnage::Said;
+using dunnage::shell;
+
+namespace {
+
+std::string readme() {
+  std::ifstream in(fs::path(PROJECT_DIR) / "README.md");
+  std::stringstream text;
+  text << in.rdbuf();
+  return text.str();
+}
+
+using Lines = std::vector<std::string>;
+
+Lines lines_of(const std::string& text) {
+  Lines lines;
+  std::stringstream in(text);
+  for (std::string line; std::getline(in, line);) lines.push_back(line);
+  return lines;
+}
+
+/// What stands between two fences of backquotes.
+std::vector<Lines> blocks() {
+  std::vector<Lines> out;
+  bool inside = false;
+  for (const std::string& line : lines_of(readme())) {
+    if (line.rfind("```", 0) == 0) {
+      inside = !inside;
+      if (inside) out.emplace_back();
+    } else if (inside) {
+      out.back().push_back(line);
+    }
+  }
+  return out;
+}
+
+/// The block that begins with the comment `# name`.
+std::string block_named(const std::string& name) {
+  std::string text;
+  for (const Lines& block : blocks())
+    if (!block.empty() && block.front() == "# " + name)
+      for (const std::string& line : block) text += line + "\n";
+  INFO("a block that begins with \"# " << name << "\"");
+  REQUIRE(!text.empty());
+  return text;
+}
+
+/// A folder with the first kit and show, and the examples beside them, as a reader would have it.
+struct Desk : Folder {
+  Desk() : Folder("readme") {
+    fs::create_directory(path / "kit");
+    file("kit/kit.toml", block_named("kit/kit.toml"));
+    file("show.toml", block_named("show.toml"));
+    fs::create_directory_symlink(fs::path(PROJECT_DIR) / "examples", path / "examples");
+  }
+  Said dunnage(const std::string& arguments) const {
+    return shell("cd '" + path.string() + "' && '" + PROGRAM + "' " + arguments + " 2>&1");
+  }
+};
+
+std::set<std::string> firsts(const std::string& text, const std::regex& pattern) {
+  std::set<std::string> out;
+  for (std::sregex_iterator at(text.begin(), text.end(), pattern), end; at != end; ++at) out.insert((*at)[1]);
+  return out;
+}
+
+}  // namespace
+
+TEST_CASE("the first kit and show of README.md are short and print a pull sheet") {
+  const Desk desk;
+  CHECK(lines_of(block_named("kit/kit.toml") + block_named("show.toml")).size() < 30);
+  const Said said = desk.dunnage("print show.toml --out paper");
+  INFO(said.out);
+  CHECK(said.status == 0);
+  CHECK(fs::exists(desk.path / "paper" / "pull-sheet.pdf"));
+}
+
+TEST_CASE("README.md and the program name the same commands") {
+  const std::set<std::string> told = firsts(readme(), std::regex("\\| `dunnage ([a-z]+)"));
+  std::string help = shell(std::string("'") + PROGRAM + "' --help 2>&1").out;
+  const std::size_t list = help.find("Subcommands:");
+  REQUIRE(list != std::string::npos);
+  help.erase(0, list);
+  CHECK(told == firsts(help, std::regex("\n  ([a-z]+) ")));
+}
+
+TEST_CASE("every output that README.md shows is what the program says") {
+  const Desk desk;
+  for (const Lines& block : blocks()) {
+    const std::string prompt = "$ dunnage ";
+    if (block.empty() || block.front().rfind(prompt, 0) != 0) continue;
+    const Said said = desk.dunnage(block.front().substr(prompt.size()));
+    INFO(block.front() << "\n" << said.out);
+    const Lines lines = lines_of(said.out);
+    auto from = lines.begin();
+    for (std::size_t i = 1; i < block.size(); ++i) {
+      INFO("README.md shows: " << block[i]);
+      const auto at = std::find(from, lines.end(), block[i]);
+      REQUIRE(at != lines.end());
+      from = at + 1;
+    }
+  }
+}
