@@ -5,6 +5,7 @@
 #include "base/error.h"
 #include "base/nearest.h"
 #include "check/rules.h"
+#include "compare/against.h"
 #include "export/plan_json.h"
 #include "plan/plan_show.h"
 #include "run/commands.h"
@@ -19,6 +20,13 @@ int check_show(const CheckOptions& options, Desk& desk) {
   const Plan plan = plan_show(loaded.catalogue, loaded.show);
   const Findings findings = check_all(loaded.catalogue, loaded.show, plan);
   const UnitSystem units = loaded.catalogue.kit.house.units;
+  if (!options.against.empty()) {
+    Loaded older;
+    if (!load_show(options.against, older, desk.err)) return 1;
+    const Plan was = plan_show(older.catalogue, older.show);
+    desk.out << changes(change_of({&older.catalogue, &older.show, &was}, {&loaded.catalogue, &loaded.show, &plan}), units);
+    return exit_code(plan, findings);
+  }
   desk.out << (options.json ? plan_json(loaded.catalogue, plan, findings, units)
                             : summary(loaded.catalogue, plan, findings, units));
   return exit_code(plan, findings);

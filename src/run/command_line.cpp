@@ -16,6 +16,7 @@ namespace {
 struct Typed {
   PrintOptions print;
   CheckOptions check;
+  ClashOptions clash;
   WhyOptions why;
   LabelOptions label;
   ReckonOptions reckon;
@@ -41,6 +42,12 @@ void add_check(CLI::App& app, Typed& t) {
   CLI::App* c = app.add_subcommand("check", "Read a show and say what goes, what is short, what is over a limit");
   c->add_option("SHOW", t.check.show, "the show file")->required();
   c->add_flag("--json", t.check.json, "the whole result for another program to read");
+  c->add_option("--against", t.check.against, "an older copy of the show: say what its change changed in what goes");
+}
+
+void add_clash(CLI::App& app, Typed& t) {
+  CLI::App* c = app.add_subcommand("clash", "Say which cases two shows want on the same days");
+  c->add_option("SHOW", t.clash.shows, "two show files or more, of one kit")->required()->expected(2, 1000);
 }
 
 void add_why(CLI::App& app, Typed& t) {
@@ -146,6 +153,7 @@ Options finish(const std::string& command, Typed& t) {
     return t.print;
   }
   if (command == "check") return t.check;
+  if (command == "clash") return t.clash;
   if (command == "why") return t.why;
   if (command == "label") {
     t.label.units = one_of("--units", t.label_units, unit_words);
@@ -179,6 +187,7 @@ Options read_command_line(const std::vector<std::string>& arguments) {
   app.require_subcommand(1);
   add_print(app, typed);
   add_check(app, typed);
+  add_clash(app, typed);
   add_why(app, typed);
   add_label(app, typed);
   add_rest(app, typed);

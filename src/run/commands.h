@@ -14,10 +14,12 @@ struct Desk {
   std::filesystem::path share;   ///< layouts, words, stocks, fonts
   std::ostream& out;
   std::ostream& err;
+  bool err_is_terminal = false;  ///< a person is watching: a bar shows how far a long run is
 };
 
 int print_packet(const PrintOptions& options, Desk& desk);
 int check_show(const CheckOptions& options, Desk& desk);
+int clash_shows(const ClashOptions& options, Desk& desk);
 int say_why(const WhyOptions& options, Desk& desk);
 int print_labels(const LabelOptions& options, Desk& desk);
 int reckon_figure(const ReckonOptions& options, Desk& desk);

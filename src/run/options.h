@@ -18,6 +18,7 @@ struct PrintOptions {
   std::vector<std::string> only;
   std::string team;
   bool one_file = false;
+  bool duplex = false;                      ///< each recipient's part begins on a right-hand page
   std::optional<PaperSize> paper;
   std::optional<UnitSystem> units;
   std::vector<std::string> languages;
@@ -25,6 +26,9 @@ struct PrintOptions {
 struct CheckOptions {
   std::filesystem::path show, against;
   bool json = false;
+};
+struct ClashOptions {
+  std::vector<std::filesystem::path> shows;
 };
 struct WhyOptions {
   std::filesystem::path show;
@@ -35,6 +39,8 @@ struct LabelOptions {
   std::vector<std::string> codes;           ///< of cases or units; empty: every unit
   std::string stock;                        ///< empty: the house's
   int start_at = 1, copies = 1;
+  std::pair<Paper, Paper> offset;           ///< right and down, of everything printed
+  bool test_sheet = false;                  ///< the stock's outline and rulers in place of labels
   std::optional<UnitSystem> units;
   std::vector<std::string> languages;
 };
@@ -55,7 +61,7 @@ struct SayOptions {
   std::string text;
 };
 
-using Options = std::variant<PrintOptions, CheckOptions, WhyOptions, LabelOptions, ReckonOptions, ListOptions,
+using Options = std::variant<PrintOptions, CheckOptions, ClashOptions, WhyOptions, LabelOptions, ReckonOptions, ListOptions,
                              HelpOptions, SayOptions>;
 
 }  // namespace dunnage

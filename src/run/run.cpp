@@ -7,12 +7,14 @@
 
 namespace dunnage {
 
-int run(const std::vector<std::string>& arguments, const std::filesystem::path& share, std::ostream& out, std::ostream& err) {
-  Desk desk{share, out, err};
+int run(const std::vector<std::string>& arguments, const std::filesystem::path& share, std::ostream& out, std::ostream& err,
+        bool err_is_terminal) {
+  Desk desk{share, out, err, err_is_terminal};
   struct {
     Desk& desk;
     int operator()(const PrintOptions& o) const { return print_packet(o, desk); }
     int operator()(const CheckOptions& o) const { return check_show(o, desk); }
+    int operator()(const ClashOptions& o) const { return clash_shows(o, desk); }
     int operator()(const WhyOptions& o) const { return say_why(o, desk); }
     int operator()(const LabelOptions& o) const { return print_labels(o, desk); }
     int operator()(const ReckonOptions& o) const { return reckon_figure(o, desk); }

@@ -75,4 +75,17 @@ std::string reasons(const Catalogue& catalogue, const Plan& plan, int unit, Unit
   return out;
 }
 
+std::string changes(const Change& change, UnitSystem units) {
+  if (change.lines.empty()) return "Nothing changes in what goes.\n";
+  std::string out;
+  for (const Change::Line& line : change.lines) {
+    const char* how = line.before == 0 ? "added" : line.now == 0 ? "gone" : line.now > line.before ? "more" : "fewer";
+    out += fmt::format("{:<6} {} ({}): {} -> {}\n", how, line.code, line.name, line.before, line.now);
+  }
+  const Mass gap = change.now - change.before;
+  const Mass size = gap.si() < 0 ? -gap : gap;
+  return out + fmt::format("In all {} {} ({} -> {}).\n", print(size, units, Rounding::up).text(), gap.si() < 0 ? "lighter" : "heavier",
+                           print(change.before, units, Rounding::up).text(), print(change.now, units, Rounding::up).text());
+}
+
 }  // namespace dunnage

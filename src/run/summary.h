@@ -5,6 +5,7 @@
 #include <string>
 
 #include "model/catalogue.h"
+#include "model/clash.h"
 #include "model/finding.h"
 #include "model/plan.h"
 
@@ -15,5 +16,8 @@ std::string summary(const Catalogue& catalogue, const Plan& plan, const Findings
 
 /// Why a unit goes, or why it stays, as sentences with the places that were typed.
 std::string reasons(const Catalogue& catalogue, const Plan& plan, int unit, UnitSystem units);
+
+/// Added, gone, more, fewer, a line each, and by how much mass; or that nothing changed.
+std::string changes(const Change& change, UnitSystem units);
 
 }  // namespace dunnage

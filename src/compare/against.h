@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: MIT
+// What the change of a show changed in what goes.
+#pragma once
+
+#include "model/clash.h"
+
+namespace dunnage {
+
+/// Cases added, gone, more and fewer, and the masses of both plans. Cases are matched by code, so the two kits may
+/// differ.
+Change change_of(const Planned& before, const Planned& now);
+
+}  // namespace dunnage
