@@ -5,7 +5,7 @@
 set -eu
 
 packages="g++ cmake ninja-build pkg-config libhpdf-dev libqrcodegencpp-dev libtomlplusplus-dev libcli11-dev nlohmann-json3-dev
-  libfmt-dev libfreetype-dev coinor-libcbc-dev fonts-noto-core fonts-noto-extra fonts-jetbrains-mono
+  libfmt-dev libcsv-dev libfreetype-dev coinor-libcbc-dev fonts-noto-core fonts-noto-extra fonts-jetbrains-mono
   fonts-dejavu-core"
 if [ "${1:-}" = testing ]; then
   packages="$packages catch2 qpdf poppler-utils mupdf-tools zbar-tools zxing-cpp-tools"

@@ -142,7 +142,7 @@ ReadCell read_word(const std::string& cell, const Key& key) {
   if (key.words.empty()) return as_is(cell);
   for (const std::string& word : key.words)
     if (utf8::lower(plain_signs(cell)) == word) return {IntakeValue{word}, word == cell ? "" : read_as(cell, word), {}, {}};
-  return as_is(cell);
+  return not_read(in_quotes(key.name) + " cannot be " + in_quotes(cell), "one of: " + listed(key.words));
 }
 
 /// A dash, "n/a" or a question mark is how people leave a cell empty.

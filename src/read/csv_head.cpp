@@ -93,6 +93,8 @@ Head split_head(const std::string& typed) {
 
 bool is_key(const std::vector<Key>& keys, const std::string& key) {
   const std::string first = key.substr(0, key.find('.'));
+  constexpr const char* bare = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789_-.";
+  if (key.find_first_not_of(bare) != std::string::npos) return false;
   return std::any_of(keys.begin(), keys.end(), [&](const Key& one) {
     return one.name == key || (one.name == first && one.kind == "texts by language" && key != first);
   });

@@ -5,6 +5,7 @@
 #include <array>
 #include <cctype>
 
+#include "base/diagnostic.h"
 #include "base/utf8.h"
 
 namespace dunnage {

@@ -16,6 +16,12 @@ namespace {
 
 bool blank(const std::string& text) { return plain_signs(text).empty(); }
 
+bool is_sum(const std::string& low) {
+  for (const char* word : {"total", "totals", "total:", "total weight", "grand total", "subtotal", "sub-total", "sum", "sum:"})
+    if (low == word) return true;
+  return false;
+}
+
 /// One case as its rows gather.
 struct Gathered {
   IntakeRow row;
@@ -92,7 +98,7 @@ class Rows {
     const auto said = static_cast<std::size_t>(std::count_if(head_.columns.begin(), head_.columns.end(), [](const IntakeColumn& c) { return !c.key.empty(); }));
     if (like_head > 1 && like_head == filled)
       leave_out(row, "this row is the heads once more", "nothing to do; it is kept as a comment");
-    else if (first.starts_with("total") || first.starts_with("sum:") || first == "sum" || first.starts_with("subtotal") || first.starts_with("grand total"))
+    else if (is_sum(first))
       leave_out(row, "this row is a sum, no " + section_, "nothing to do; it is kept as a comment");
     else if (filled == 1 && said >= 3 && blank(cell(row, "holds").value) && blank(cell(row, item_part).value))
       leave_out(row, "this row says one thing alone, and was taken for a title", "give it a code or a form, if it is a " + section_ + "; it is kept as a comment");

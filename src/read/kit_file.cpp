@@ -121,6 +121,13 @@ std::optional<Kit> read_kit_texts(const std::string& folder, const std::vector<N
   return read_parsed(folder, parsed, parsed.size() == files.size(), sources, diagnostics);
 }
 
+std::vector<NamedText> load_kit_texts(const fs::path& folder, Sources& sources, Diagnostics& diagnostics) {
+  std::vector<NamedText> out;
+  for (const fs::path& path : files_of(folder))
+    if (const SourceFile* file = load_text(path, sources, diagnostics)) out.emplace_back(path.string(), file->text);
+  return out;
+}
+
 std::vector<Key> keys_of_a_kit() {
   return learn_keys([](TableReader& top) {
     Growing growing;

@@ -5,6 +5,7 @@
 #include <sstream>
 
 #include "base/diagnostic.h"
+#include "base/toml_quote.h"
 #include "read/toml_file.h"
 
 namespace dunnage {
@@ -12,20 +13,6 @@ namespace {
 
 bool bare(std::string_view key) {
   return !key.empty() && key.find_first_not_of("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789_-") == std::string_view::npos;
-}
-
-std::string quoted(std::string_view text) {
-  std::string out = "\"";
-  for (const char c : text) {
-    const auto byte = static_cast<unsigned char>(c);
-    if (c == '"' || c == '\\') out += '\\';
-    if (c == '\n') out += "\\n";
-    else if (c == '\t') out += "\\t";
-    else if (c == '\r') out += "\\r";
-    else if (byte < 0x20 || byte == 0x7F) out += "\\u00" + std::string(1, "0123456789ABCDEF"[byte / 16]) + "0123456789ABCDEF"[byte % 16];
-    else out += c;
-  }
-  return out + "\"";
 }
 
 std::string list_text(const toml::array& list) {
@@ -38,7 +25,7 @@ std::string list_text(const toml::array& list) {
 std::string table_text(const toml::table& table) {
   std::vector<std::pair<toml::source_position, std::string>> entries;
   for (const auto& [key, value] : table) {
-    const std::string name = bare(key.str()) ? std::string(key.str()) : quoted(key.str());
+    const std::string name = bare(key.str()) ? std::string(key.str()) : toml_quoted(key.str());
     entries.emplace_back(key.source().begin, name + " = " + inline_text(value));
   }
   std::stable_sort(entries.begin(), entries.end(), [](const auto& a, const auto& b) {
@@ -54,7 +41,7 @@ std::string table_text(const toml::table& table) {
 std::string inline_text(const toml::node& node) {
   if (const auto* table = node.as_table()) return table_text(*table);
   if (const auto* list = node.as_array()) return list_text(*list);
-  if (const auto* text = node.as_string()) return quoted(text->get());
+  if (const auto* text = node.as_string()) return toml_quoted(text->get());
   if (const auto* flag = node.as_boolean()) return flag->get() ? "true" : "false";
   std::ostringstream out;
   if (const auto* number = node.as_integer()) out << number->get();

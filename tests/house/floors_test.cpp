@@ -43,6 +43,7 @@ const std::map<std::string, Names> floors = {
 const std::map<std::string, std::string> outside = {
     {"toml++", "read"}, {"hpdf", "export"}, {"CLI", "run"},     {"qrcodegen", "symbol"},
     {"ft2build", "font"}, {"coin", "plan"}, {"nlohmann", "export"},
+    {"csv", "read"},
 };
 
 struct Room {

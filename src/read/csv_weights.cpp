@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: MIT
+#include "read/csv_weights.h"
+
+#include "base/range.h"
+#include "base/utf8.h"
+#include "read/csv_cell.h"
+#include "read/csv_number.h"
+
+namespace dunnage {
+namespace {
+
+const std::vector<Key> weight_keys = {{"code", "text", true, false, {}, {}, {}, {}}, {"weighed", "mass", true, false, {}, {}, {}, {}}};
+
+std::string as_the_kit_spells(const Catalogue& c, const std::string& typed) {
+  const std::string low = utf8::lower(typed);
+  for (const Case& box : c.kit.cases)
+    if (utf8::lower(box.code.value) == low) return box.code.value;
+  for (const CaseUnit& unit : c.units)
+    if (utf8::lower(unit.code) == low) return unit.code;
+  return typed;
+}
+
+}  // namespace
+
+std::vector<ScaleReading> read_weights(const CsvTable& table, const Catalogue& catalogue, const ColumnWishes& wishes, Diagnostics& diagnostics) {
+  const std::size_t before = diagnostics.errors();
+  const CsvHead head = read_head(table, weight_keys, wishes, diagnostics);
+  if (diagnostics.errors() > before) return {};
+  std::size_t code_at = table.rows.size(), mass_at = code_at;
+  bool code_found = false, mass_found = false;
+  for (std::size_t i = 0; i < head.columns.size(); ++i) {
+    if (head.columns[i].key == "code" && !code_found) code_at = i, code_found = true;
+    if (head.columns[i].key == "weighed" && !mass_found) mass_at = i, mass_found = true;
+  }
+  if (!code_found || !mass_found) {
+    diagnostics.error({table.file, 0, 0, 1}, std::string("no column is headed as ") + (code_found ? "a weight" : "a code"),
+                      "head the columns code and weight (lb), or say --column HEAD=code --column HEAD=weighed");
+    return {};
+  }
+  std::vector<std::string> cells;
+  for (const CsvRow& row : table.rows)
+    if (mass_at < row.cells.size()) cells.push_back(row.cells[mass_at].value);
+  const Decimals decimals = decimals_of(cells, table.delimiter);
+  std::vector<ScaleReading> out;
+  for (std::size_t r = head.row + 1; r < table.rows.size(); ++r) {
+    const std::vector<Text>& row = table.rows[r].cells;
+    const std::string code = code_at < row.size() ? plain_signs(row[code_at].value) : "";
+    const std::string mass = mass_at < row.size() ? plain_signs(row[mass_at].value) : "";
+    if (code.empty() && mass.empty()) continue;
+    if (code.empty() || mass.empty()) {
+      diagnostics.warning(table.rows[r].place, code.empty() ? "this row has a mass and no code" : in_quotes(code) + " has no mass", "fill it in, or leave the row out");
+      continue;
+    }
+    const ReadCell read = read_quantity_cell(mass, {Measure::mass}, head.columns[mass_at].unit, decimals);
+    const auto parsed = read.value ? parse_quantity(std::get<std::string>(*read.value), Measure::mass) : ParsedQuantity{std::nullopt, {read.cause, read.hint}};
+    if (!parsed.si)
+      diagnostics.warning(row[mass_at].place, parsed.problem.cause, parsed.problem.hint);
+    else if (!within(range::case_mass, *parsed.si))
+      diagnostics.warning(row[mass_at].place, in_quotes(mass) + " is out of range", std::string(range::case_mass.name) + ": " + words(range::case_mass));
+    else
+      out.push_back({{as_the_kit_spells(catalogue, code), row[code_at].place}, {Mass::from_si(*parsed.si), row[mass_at].place}, std::get<std::string>(*read.value)});
+  }
+  return out;
+}
+
+}  // namespace dunnage

@@ -1,0 +1,194 @@
+// SPDX-License-Identifier: MIT
+#include "write/weigh_edit.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+#include "base/nearest.h"
+#include "base/toml_quote.h"
+
+namespace dunnage {
+namespace {
+
+struct TextEdit {
+  std::size_t at = 0, length = 0;
+  std::string text;
+};
+
+/// Byte of a place; columns count code points.
+std::size_t byte_of(const Place& place) {
+  const std::string& text = place.file->text;
+  std::size_t at = 0;
+  for (std::uint32_t line = 1; line < place.line; ++line) at = text.find('\n', at) + 1;
+  for (std::uint32_t column = 1; column < place.column; ++column) {
+    ++at;
+    while (at < text.size() && (static_cast<unsigned char>(text[at]) & 0xC0) == 0x80) ++at;
+  }
+  return at;
+}
+
+std::string line_end_of(const SourceFile& file) {
+  const std::size_t at = file.text.find('\n');
+  return at != std::string::npos && at > 0 && file.text[at - 1] == '\r' ? "\r\n" : "\n";
+}
+
+bool alike(Mass a, Mass b) { return std::abs(a.si() - b.si()) <= 1e-9 * std::max(1.0, b.si()); }
+
+class Editor {
+ public:
+  Editor(const Catalogue& catalogue, Diagnostics& diagnostics) : catalogue_(catalogue), diagnostics_(diagnostics) {}
+
+  void set_case(const Case& box, const ScaleReading& reading) {
+    set(box.code.value, box.code.place, box.weighed, reading);
+  }
+
+  void set_unit(const Case& box, const std::string& code, const ScaleReading& reading) {
+    for (const UnitChange& change : catalogue_.kit.changes)
+      if (change.code.value == code) return set(code, change.code.place, change.weighed, reading);
+    if (box.weighed && alike(box.weighed->value, reading.mass.value)) return out_.same.push_back(code);
+    const SourceFile* file = box.code.place.file;
+    const std::string end = line_end_of(*file);
+    std::string text = file->text.empty() || file->text.back() == '\n' || tails_[file] ? "" : end;
+    tails_[file] = true;
+    text += end + "[[unit]]" + end + "code = " + toml_quoted(code) + end + "weighed = " + toml_quoted(reading.typed) + end;
+    edits_[file].push_back({file->text.size(), 0, text});
+    out_.changes.push_back({code, typed_before(box.weighed), reading.typed, box.code.place});
+  }
+
+  WeighEdit finish() {
+    for (auto& [file, edits] : edits_) {
+      std::stable_sort(edits.begin(), edits.end(), [](const TextEdit& a, const TextEdit& b) { return a.at < b.at; });
+      std::string text;
+      std::size_t from = 0;
+      for (const TextEdit& edit : edits) {
+        text += file->text.substr(from, edit.at - from) + edit.text;
+        from = edit.at + edit.length;
+      }
+      out_.files[file->name] = text + file->text.substr(from);
+    }
+    return std::move(out_);
+  }
+
+ private:
+  void set(const std::string& code, Place code_place, const Maybe<Mass>& now, const ScaleReading& reading) {
+    if (now && alike(now->value, reading.mass.value)) return out_.same.push_back(code);
+    const auto edit = now ? replace(now->place, reading.typed) : insert(code_place, reading.typed);
+    if (!edit) {
+      diagnostics_.warning(reading.code.place, "the mass of " + in_quotes(code) + " cannot be written into the kit for you",
+                           "write weighed = " + toml_quoted(reading.typed) + " there yourself: " + (now ? now->place : code_place).words());
+      return;
+    }
+    edits_[code_place.file].push_back(*edit);
+    out_.changes.push_back({code, typed_before(now), reading.typed, now ? now->place : code_place});
+  }
+
+  /// What stands there now, without quotes.
+  std::string typed_before(const Maybe<Mass>& now) const {
+    if (!now) return {};
+    const auto edit = replace(now->place, "");
+    return edit ? now->place.file->text.substr(edit->at + 1, edit->length - 2) : "";
+  }
+
+  std::optional<TextEdit> replace(const Place& place, const std::string& typed) const {
+    const std::string& text = place.file->text;
+    const std::size_t at = byte_of(place);
+    if (at >= text.size() || (text[at] != '"' && text[at] != '\'')) return std::nullopt;
+    const std::size_t end = text.find(text[at], at + 1), line_end = text.find('\n', at);
+    if (end == std::string::npos || end > line_end || end == at + 1) return std::nullopt;
+    return TextEdit{at, end + 1 - at, toml_quoted(typed)};
+  }
+
+  /// A line of its own after the line of the code; only where that line holds nothing else.
+  std::optional<TextEdit> insert(const Place& code, const std::string& typed) const {
+    const std::string& text = code.file->text;
+    const std::size_t at = byte_of(code), begin = text.rfind('\n', at) == std::string::npos ? 0 : text.rfind('\n', at) + 1;
+    const std::size_t line_end = std::min(text.find('\n', at), text.size());
+    const std::string before = text.substr(begin, at - begin);
+    const std::size_t key = before.find_first_not_of(" \t");
+    if (key == std::string::npos || !before.substr(key).starts_with("code")) return std::nullopt;
+    if (before.find_first_not_of(" \t=", key + 4) != std::string::npos) return std::nullopt;
+    const std::size_t close = text.find(text[at], at + 1);
+    if (close == std::string::npos || close > line_end) return std::nullopt;
+    const std::size_t rest = text.find_first_not_of(" \t\r", close + 1);
+    if (rest < line_end && text[rest] != '#') return std::nullopt;
+    const std::string end = line_end_of(*code.file), line = before.substr(0, key) + "weighed = " + toml_quoted(typed);
+    if (line_end == text.size()) return TextEdit{line_end, 0, end + line};
+    return TextEdit{line_end + 1, 0, line + end};
+  }
+
+  const Catalogue& catalogue_;
+  Diagnostics& diagnostics_;
+  WeighEdit out_;
+  std::map<const SourceFile*, std::vector<TextEdit>> edits_;
+  std::map<const SourceFile*, bool> tails_;
+};
+
+/// Readings that can be used: one a code, of codes that the kit has.
+std::vector<const ScaleReading*> usable(const Catalogue& c, const std::vector<ScaleReading>& readings, Diagnostics& diagnostics) {
+  std::vector<std::string> known;
+  for (const Case& box : c.kit.cases) known.push_back(box.code.value);
+  for (const CaseUnit& unit : c.units) known.push_back(unit.code);
+  std::map<std::string, const ScaleReading*> first;
+  std::set<std::string> twice;
+  std::vector<const ScaleReading*> out;
+  for (const ScaleReading& reading : readings) {
+    const std::string& code = reading.code.value;
+    if (std::find(known.begin(), known.end(), code) == known.end()) {
+      const std::string guess = did_you_mean(code, known);
+      diagnostics.warning(reading.code.place, "the kit has no case " + in_quotes(code), guess.empty() ? "see `dunnage list cases KIT`" : guess);
+      continue;
+    }
+    const auto [at, fresh] = first.emplace(code, &reading);
+    if (fresh) {
+      out.push_back(&reading);
+    } else if (!alike(at->second->mass.value, reading.mass.value)) {
+      diagnostics.warning(reading.mass.place, in_quotes(code) + " was weighed twice, " + at->second->typed + " and " + reading.typed,
+                          "take one of the rows out; neither is written");
+      twice.insert(code);
+    }
+  }
+  std::erase_if(out, [&](const ScaleReading* reading) { return twice.count(reading->code.value) > 0; });
+  return out;
+}
+
+/// The reading that all units of a case share, where each of several has one and no [[unit]] says a mass.
+const ScaleReading* shared(const Catalogue& c, const Case& box, const std::vector<const ScaleReading*>& readings) {
+  const ScaleReading* first = nullptr;
+  int found = 0;
+  for (const ScaleReading* reading : readings) {
+    const int unit = c.unit_index(reading->code.value);
+    if (unit < 0 || &c.case_at(unit) != &box) continue;
+    if (!first) first = reading;
+    if (!alike(first->mass.value, reading->mass.value)) return nullptr;
+    ++found;
+  }
+  const bool own = std::any_of(c.kit.changes.begin(), c.kit.changes.end(), [&](const UnitChange& change) {
+    const int unit = c.unit_index(change.code.value);
+    return change.weighed && unit >= 0 && &c.case_at(unit) == &box;
+  });
+  return found == box.count && box.count > 1 && !own ? first : nullptr;
+}
+
+}  // namespace
+
+WeighEdit weigh_edit(const Catalogue& c, const std::vector<ScaleReading>& readings, Diagnostics& diagnostics) {
+  const std::vector<const ScaleReading*> used = usable(c, readings, diagnostics);
+  Editor editor(c, diagnostics);
+  std::set<const Case*> done;
+  for (const ScaleReading* reading : used) {
+    if (const Case* box = c.case_of(reading->code.value)) {
+      editor.set_case(*box, *reading);
+      continue;
+    }
+    const Case& box = c.case_at(c.unit_index(reading->code.value));
+    if (const ScaleReading* all = shared(c, box, used)) {
+      if (done.insert(&box).second) editor.set_case(box, *all);
+      continue;
+    }
+    editor.set_unit(box, reading->code.value, *reading);
+  }
+  return editor.finish();
+}
+
+}  // namespace dunnage
