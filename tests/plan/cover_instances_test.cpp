@@ -1,17 +1,20 @@
 // SPDX-License-Identifier: MIT
-// The cover against instances whose optimum is known: each a kit (a column is a case whose mass is its cost, a row
-// an item) and a show (each item wanted as often as its row asks).
+// The cover against instances whose optimum is known: each turned into the text of a kit (a column is a case whose
+// mass is its cost, a row an item) and of a show (each item wanted as often as its row asks), then read and planned
+// as any other.
 //   scp: OR-Library set covering, J. E. Beasley; Balas & Ho 1980; Beasley, EJOR 31 (1987) 85-93.
 //   multicover: weighted multi-cover models, optima proved by two general solvers.
 // The files stay where they are; without them these tests say so and check nothing.
 #include <catch2/catch.hpp>
+#include <fmt/format.h>
 
 #include <filesystem>
 #include <fstream>
-#include <iostream>
 #include <map>
 #include <sstream>
 
+#include "read/kit_file.h"
+#include "read/show_file.h"
 #include "small_kit.h"
 
 using namespace dunnage;
@@ -112,9 +115,35 @@ void read_lp(const fs::path& file, Kit& kit, Show& show) {
   }
 }
 
-void check_cover(const Kit& kit, const Show& show, long optimum, const std::string& name) {
+std::string kit_text(const Kit& kit) {
+  std::string out = "[house]\nname = \"Instance\"\n";
+  for (const Item& item : kit.items) out += fmt::format("[[item]]\ncode = \"{0}\"\nname = \"{0}\"\n", item.code.value);
+  for (const Case& box : kit.cases) {
+    out += fmt::format("[[case]]\ncode = \"{0}\"\nname = \"{0}\"\nform = \"box\"\ncount = {1}\nweighed = \"{2} kg\"\nholds = [",
+                       box.code.value, box.count, box.weighed->value / unit::kilogram);
+    for (const Content& content : box.holds) out += fmt::format("{{ item = \"{}\", count = {} }}, ", content.item.value, content.count);
+    out += "]\n";
+  }
+  return out;
+}
+
+std::string show_text(const Show& show) {
+  std::string out = "kit = \"kit\"\n[show]\ntitle = \"Instance\"\ndate = 2027-06-19\n";
+  for (const Want& want : show.wants) out += fmt::format("[[want]]\nwhat = \"{}\"\ncount = {}\n", want.what.value, want.count);
+  return out;
+}
+
+void check_cover(const Kit& built, const Show& wanted, long optimum, const std::string& name) {
   INFO(name);
-  const Plan plan = plan_show(make_catalogue(kit), show);
+  Sources sources;
+  Diagnostics diagnostics;
+  auto kit = read_kit_texts("kit", {{"kit/kit.toml", kit_text(built)}}, sources, diagnostics);
+  const auto show = read_show_text("show.toml", show_text(wanted), sources, diagnostics);
+  INFO(render(diagnostics, sources));
+  REQUIRE(kit);
+  REQUIRE(show);
+  REQUIRE(!diagnostics.has_errors());
+  const Plan plan = plan_show(make_catalogue(std::move(*kit)), *show);
   CHECK(plan.shortages.empty());
   const double found = plan.cover.mass / unit::kilogram;
   const double bound = plan.cover.bound / unit::kilogram;
