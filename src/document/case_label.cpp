@@ -41,7 +41,7 @@ std::string revision_of(const Case& box, const std::string& revision) {
 
 block::Handle handle_of(const Handling& handling, const Words& words) {
   return {handling.move == Handling::Move::roll, move_words(words, handling), handling.people,
-          lift_words(words, handling)};
+          lift_words(words, handling), handling.ramp_people};
 }
 
 /// Most that may stand on top, where the case says so.

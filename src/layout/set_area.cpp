@@ -9,6 +9,7 @@
 #include "layout/fit.h"
 #include "layout/set_block.h"
 #include "layout/set_picture.h"
+#include "layout/set_drawing.h"
 
 namespace dunnage {
 namespace {
@@ -43,6 +44,7 @@ struct Setter {
   void operator()(const block::Marks& marks) const { put_marks(setting, spec, marks, box, ink); }
   void operator()(const block::Handle& handle) const { put_handle(setting, spec, handle, box, ink); }
 
+  void operator()(const block::Picture& picture) const { put_drawing(setting, spec, picture, box, ink); }
   template <class Other>
   void operator()(const Other&) const {
     Galley galley;

@@ -4,6 +4,7 @@
 
 #include <utility>
 
+#include "layout/set_drawing.h"
 #include "layout/set_form.h"
 #include "layout/set_picture.h"
 #include "layout/set_table.h"
@@ -35,6 +36,7 @@ struct Setter {
   void operator()(const block::Qr& qr) const { set_qr(setting, spec, qr, width, galley); }
   void operator()(const block::Marks& marks) const { set_marks(setting, spec, marks, width, galley); }
   void operator()(const block::Handle& handle) const { set_handle(setting, spec, handle, width, galley); }
+  void operator()(const block::Picture& picture) const { set_drawing(setting, spec, picture, width, galley); }
 };
 
 }  // namespace

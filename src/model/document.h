@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "model/kit.h"
+#include "model/picture.h"
 
 namespace dunnage {
 
@@ -42,12 +43,20 @@ struct Signature { std::string statement; std::vector<std::string> fields; };
 struct Qr { std::string text; std::string more; int keep_last = 0; };
 struct Marks { std::vector<Mark> marks; std::vector<std::string> words; };
 /// Pictograms of moving and lifting, each with its word. People 0: the aid's picture.
-struct Handle { bool rolls = false; std::string move_word; int people = 0; std::string lift_word; };
+struct Handle {
+  bool rolls = false;
+  std::string move_word;
+  int people = 0;
+  std::string lift_word;
+  int ramp_people = 1;              ///< who roll it on a ramp
+};
+/// A chart, a plan, a diagram: model/picture.h.
+struct Picture { picture::Any content; };
 }  // namespace block
 
 using BlockContent = std::variant<block::Heading, block::Paragraph, block::Listing, block::Facts, block::Table,
                                   block::Fill, block::Notice, block::Signature, block::Qr, block::Marks,
-                                  block::Handle>;
+                                  block::Handle, block::Picture>;
 
 /// The id is what a layout calls it by.
 struct Block { std::string id; BlockContent content; };

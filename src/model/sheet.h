@@ -52,6 +52,9 @@ struct BlockSpec {
   // facts, listings, fills, marks
   int across = 1;                   ///< columns
   Paper line_height;                ///< of lines to write on; of marks and pictograms
+  // pictures
+  Paper height;                     ///< of a picture in the flow, of a strip, of a branch or a level
+  Paper pitch;                      ///< from one fader to the next; `across` of them a bank
   // qr
   int dots = 5;                     ///< printer dots a module, at least
   char correction = 'M';

@@ -150,6 +150,41 @@ inline std::string as_text(const block::Table& table) {
   return out;
 }
 
+inline std::string joined_lines(const std::vector<std::string>& lines) {
+  std::string out;
+  for (const std::string& line : lines) out += (out.empty() ? "" : "; ") + line;
+  return out;
+}
+inline std::string as_text(const picture::Chart& chart) {
+  std::string out = " " + chart.up.title + " over " + chart.across.title;
+  for (const picture::Curve& curve : chart.curves) out += "\n  curve " + curve.name;
+  for (const picture::Upright& upright : chart.uprights) out += "\n  upright " + upright.name;
+  return out + "\n  floor " + chart.floor_name;
+}
+inline std::string as_text(const picture::PlanView& plan) {
+  std::string out = " " + plan.caption;
+  for (const picture::Stand& stand : plan.stands) out += "\n  " + stand.name + ": " + joined_lines(stand.lines);
+  for (const std::string& wall : plan.walls) out += "\n  " + wall;
+  return out;
+}
+inline std::string as_text(const picture::OneLine& diagram) {
+  std::string out = " " + joined_lines(diagram.supply);
+  for (const picture::Branch& b : diagram.branches)
+    out += "\n  " + joined_lines(b.breaker) + " | " + joined_lines(b.cable) + " | " + joined_lines(b.loads) + " | " + b.says;
+  return out;
+}
+inline std::string as_text(const picture::FaderStrips& strips) {
+  std::string out;
+  for (const picture::FaderCell& c : strips.cells) out += "\n  " + c.number + " " + c.name;
+  return out;
+}
+inline std::string as_text(const picture::Levels& levels) {
+  std::string out;
+  for (const picture::Level& level : levels.levels)
+    out += "\n  " + level.word + " " + level.figure + " | " + level.note + " | " + joined_lines(level.actions);
+  return out;
+}
+
 /// One block as text: its id, then what it says.
 inline std::string as_text(const Block& b) {
   struct Say {
@@ -169,6 +204,9 @@ inline std::string as_text(const Block& b) {
     std::string operator()(const block::Marks& m) const { return as_text(m.words); }
     std::string operator()(const block::Handle& h) const {
       return " " + h.move_word + ", " + h.lift_word + ", " + std::to_string(h.people);
+    }
+    std::string operator()(const block::Picture& p) const {
+      return std::visit([](const auto& picture) { return as_text(picture); }, p.content);
     }
   };
   return b.id + ":" + std::visit(Say{}, b.content);
