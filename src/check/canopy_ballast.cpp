@@ -61,7 +61,8 @@ std::vector<LegRow> leg_rows(const CanopySite& site, const std::vector<SpareWeig
     LegRow row;
     row.leg = leg.name;
     row.stands = pieces_words(leg);
-    row.actual = leg.mass;
+    row.actual = leg.mass + leg.staked;
+    row.staked = leg.staked;
     if (site.forecast) {
       row.required = ballast_per_leg(site.reading.stand, *site.forecast);
       row.required_known = true;
@@ -92,10 +93,7 @@ std::string improvement_of(const CanopySite& site, const std::vector<SpareWeight
     ways.push_back(way);
   }
   if (site.shape.walls > 0) {
-    CanopySite bare = site;
-    bare.shape.walls = 0;
-    bare.reading = read_canopy(bare.shape);
-    const auto then = holding_gust_of(bare);
+    const auto then = holding_gust_of(without_walls(site));
     if (then && whole_units_down(*then, meter) > now)
       ways.push_back(fmt::format("walls off: down at {}", gust_words(*then, meter)));
   }
@@ -121,7 +119,13 @@ CanopyDetail detail_of(const Catalogue& c, const Plan& plan, const CanopySite& s
   d.forecast = site.forecast;
   d.uplift_coefficient = site.reading.force.up;
   d.assumption = fmt::format("{}", fmt::join(site.assumptions, "; "));
-  if (const auto holds = holding_gust_of(site)) {
+  const auto holds = holding_gust_of(site);
+  d.card = wind_card(*site.structure, holds, governs_of(site), meter);
+  d.card.sliding_known = sliding_gust_of(site).has_value();
+  if (site.shape.walls > 0)
+    if (const auto bare = holding_gust_of(without_walls(site)); bare && (!holds || *bare > *holds))
+      d.card.walls_off = whole_units_down(*bare, meter);
+  if (holds) {
     d.down_at = whole_units_down(*holds, meter);
     d.improvement = improvement_of(site, weights, *d.down_at, meter);
     std::optional<Speed> ballast = lifting_gust_of(site);
@@ -197,6 +201,8 @@ Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const
   }
   const CanopyDetail detail = detail_of(c, plan, site);
   f.assumption = detail.assumption + (detail.assumption.empty() ? "" : "; ") + "factors 0.9 and 1.5";
+  if (!site.maker) f.assumption += "; maker's limit not given";
+  if (!detail.card.strike) f.assumption += "; minutes and people to bring it down not given";
   f.detail = detail;
   if (!detail.down_at) {
     f.outcome = Outcome::not_checked;

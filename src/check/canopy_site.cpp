@@ -87,7 +87,7 @@ void read_shape(CanopySite& site, const Use& use) {
 }
 
 void read_legs(CanopySite& site, const Catalogue& catalogue, const Plan& plan) {
-  for (const Text& leg : site.structure->legs) site.legs.push_back({leg.value, {}, {}, false});
+  for (const Text& leg : site.structure->legs) site.legs.push_back({leg.value, {}, {}, {}, false});
   bool estimated = false, off_leg = false;
   for (const BallastPiece& piece : plan.ballast) {
     if (piece.use != site.use) continue;
@@ -113,6 +113,24 @@ void read_legs(CanopySite& site, const Catalogue& catalogue, const Plan& plan) {
   }
   if (estimated) site.assumptions.push_back("ballast added up, not weighed");
   if (off_leg) site.assumptions.push_back("ballast that stands on no leg is not counted");
+}
+
+/// Stakes count only where the house pulled one, in the ground that is here.
+void read_stakes(CanopySite& site, const Catalogue& catalogue, const Use& use) {
+  if (use.stakes.empty()) return;
+  const auto& tested = catalogue.kit.house.stake;
+  if (!tested || !site.ground || tested->ground != *site.ground) {
+    site.assumptions.push_back("stakes not counted: no tested hold for this ground");
+    return;
+  }
+  for (const BallastLine& line : use.stakes)
+    for (LegLoad& leg : site.legs) {
+      const auto named = [&](const Text& one) { return one.value == leg.name; };
+      if (!line.each_leg && std::none_of(line.legs.begin(), line.legs.end(), named)) continue;
+      leg.staked += tested->holds * (stake_share * line.count);
+      leg.pieces.emplace_back("stake", line.count);
+    }
+  site.assumptions.push_back("stakes at half their tested hold (" + tested->tested + ")");
 }
 
 }  // namespace
@@ -144,6 +162,7 @@ std::vector<CanopySite> canopy_sites(const Catalogue& catalogue, const Show& sho
     if (show.forecast) site.forecast = value(show.forecast->gust);
     read_shape(site, use);
     read_legs(site, catalogue, plan);
+    read_stakes(site, catalogue, use);
     if (site.missing.empty()) site.reading = read_canopy(site.shape);
     for (const std::string& m : site.reading.missing) site.missing.push_back(m);
     for (const std::string& a : site.reading.assumptions) site.assumptions.push_back(a);
@@ -160,8 +179,8 @@ Mass ballast_in_all(const CanopySite& site) {
 
 Mass least_ballast(const CanopySite& site) {
   assert(!site.legs.empty());
-  Mass least = site.legs.front().mass;
-  for (const LegLoad& leg : site.legs) least = std::min(least, leg.mass);
+  Mass least = site.legs.front().mass + site.legs.front().staked;
+  for (const LegLoad& leg : site.legs) least = std::min(least, leg.mass + leg.staked);
   return least;
 }
 
@@ -174,6 +193,21 @@ std::optional<Speed> sliding_gust_of(const CanopySite& site, Mass more) {
   if (!friction || !site.reading.side_known) return std::nullopt;
   return sliding_gust(site.reading.stand, ballast_in_all(site) + more * static_cast<double>(site.legs.size()),
                       *friction);
+}
+
+std::string governs_of(const CanopySite& site) {
+  const auto holds = holding_gust_of(site);
+  if (!holds) return {};
+  if (site.maker && *site.maker <= *holds) return "maker's limit";
+  const auto slides = sliding_gust_of(site);
+  return slides && *slides <= *holds ? "sliding" : "ballast";
+}
+
+CanopySite without_walls(const CanopySite& site) {
+  CanopySite bare = site;
+  bare.shape.walls = 0;
+  bare.reading = read_canopy(bare.shape);
+  return bare;
 }
 
 std::optional<Speed> holding_gust_of(const CanopySite& site, Mass more) {

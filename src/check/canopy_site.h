@@ -19,6 +19,7 @@ namespace dunnage {
 struct LegLoad {
   std::string name;
   Mass mass;
+  Mass staked;  ///< what tested stakes count for; not part of `mass`
   std::vector<std::pair<std::string, int>> pieces;  ///< case code and how many
   bool unknown = false;                             ///< a unit's mass is not given
 };
@@ -45,14 +46,22 @@ Place setting_place(const Show& show);
 /// What the feet stand on: of the use, else of the site.
 std::optional<std::string> ground_of(const Show& show, const Use& use);
 
-/// Mass in all that stands on the legs.
+/// Share of its tested hold that a stake counts for: wet ground holds about half of dry.
+/// Source: a stake study quoted by a trade magazine, 1 June 2009.
+inline constexpr double stake_share = 0.5;
+
+/// Mass in all that stands on the legs, without stakes.
 Mass ballast_in_all(const CanopySite& site);
-/// The least ballast of any leg.
+/// The least that holds any leg down, stakes included.
 Mass least_ballast(const CanopySite& site);
 /// Factored gust at which the lightest leg lifts, with `more` on every leg. Empty where nothing lifts it.
 std::optional<Speed> lifting_gust_of(const CanopySite& site, Mass more = {});
 /// Factored gust at which it slides; empty where friction or heights are not known, or nothing pushes.
 std::optional<Speed> sliding_gust_of(const CanopySite& site, Mass more_a_leg = {});
+/// What the down level comes from: "ballast", "sliding" or "maker's limit"; empty where there is none.
+std::string governs_of(const CanopySite& site);
+/// The same canopy with its walls off.
+CanopySite without_walls(const CanopySite& site);
 /// The lower of the two and the maker's limit; empty when the ballast cannot be judged.
 std::optional<Speed> holding_gust_of(const CanopySite& site, Mass more_a_leg = {});
 

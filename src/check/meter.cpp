@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "formula/wind.h"
+
 namespace dunnage {
 
 std::string_view meter_of(const House& house) {
@@ -29,6 +31,22 @@ std::string gust_words(Speed gust, std::string_view meter) {
 
 std::string forecast_words(Speed gust, std::string_view meter) {
   return plain(steps_up(gust / meter_step(meter) * 10) / 10, 1) + " " + std::string(meter);
+}
+
+WindCard wind_card(const Structure& structure, std::optional<Speed> down, std::string governs,
+                   std::string_view meter) {
+  WindCard card;
+  card.meter = std::string(meter);
+  card.maker_known = structure.maker_gust.has_value();
+  if (down) {
+    card.down = whole_units_down(*down, meter);
+    card.ready = whole_units_down(*card.down * ready_share, meter);
+    card.start = whole_units_down(*card.down * start_share, meter);
+    card.governs = std::move(governs);
+  }
+  if (structure.strike_minutes) card.strike = structure.strike_minutes->value;
+  if (structure.strike_people) card.people = structure.strike_people->value;
+  return card;
 }
 
 std::vector<CurvePoint> margin_curve(Speed holds, Speed end, std::string_view meter) {

@@ -2,6 +2,7 @@
 // The unit of the wind meter in hand, in which every wind level of a house is said.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -23,6 +24,11 @@ Speed whole_units_down(Speed gust, std::string_view meter);
 std::string gust_words(Speed gust, std::string_view meter);
 /// A forecast as typed: tenths kept where the meter shows whole units, so that it is not changed.
 std::string forecast_words(Speed gust, std::string_view meter);
+
+/// Ready and start at 60 and 80 per cent of the down level, all in whole units of the meter, and how long and
+/// with how many people it comes down. Without a down level only the last two.
+WindCard wind_card(const Structure& structure, std::optional<Speed> down, std::string governs,
+                   std::string_view meter);
 
 /// Margin (capacity over demand) at every 1 mph or 1 m/s up to `end`, of what holds `holds` and no more:
 /// demand grows with the square of the gust. At most 200 points.

@@ -4,9 +4,22 @@
 
 #include "check/canopy_ballast.h"
 #include "check/canopy_sliding.h"
+#include "check/circuit_load.h"
+#include "check/cold_work.h"
+#include "check/crew_noise.h"
+#include "check/fire_points.h"
+#include "check/heat_work.h"
+#include "check/inspections.h"
+#include "check/level_ways.h"
 #include "check/lifting.h"
+#include "check/rain_cover.h"
+#include "check/stop_role.h"
+#include "check/storm_plan.h"
+#include "check/supply_load.h"
 #include "check/tower_load.h"
+#include "check/tower_sliding.h"
 #include "check/tower_tip.h"
+#include "check/vehicle_mass.h"
 
 namespace dunnage {
 
@@ -26,7 +39,7 @@ const std::vector<Rule>& rules() {
        "EN 1991-1-4 clauses 4.5, 7.3, Tables 7.6 and 7.7; EN 1990 Table A1.2(A)",
        "2005+A1:2010; 2002+A1:2005",
        "strength of frame and fabric, hung equipment, flags, inflatables, trailers, stakes without a tested "
-       "holding value, the roof's sideways push as a tilting force",
+       "hold, the roof's sideways push as a tilting force",
        "the maker's limit first; the venue, the authority and a competent person", check_canopy_ballast},
       {"canopy-sliding", "whether a canopy slides on its ground before it lifts",
        "0.2 x (0.9 x weight - 1.5 x uplift) against 1.5 x sideways force",
@@ -36,12 +49,74 @@ const std::vector<Rule>& rules() {
       {"tower-tip", "overturning of towers, light stands, banners and screens in the forecast gust",
        "1.5 x (q x coefficient x area x height) against 0.9 x weight x distance to the nearest tipping line",
        "EN 1991-1-4 clauses 4.5 and 7.4.3; EN 1990 Table A1.2(A)", "2005+A1:2010; 2002+A1:2005",
-       "sliding, ground that gives way, people who climb or pull, guys, bending of the mast",
+       "ground that gives way, people who climb or pull, guys, bending of the mast",
        "the maker's limit first; the venue and a competent person", check_tower_tip},
+      {"tower-sliding", "whether a tower, stand, banner or screen slides on its ground before it tips",
+       "0.2 x 0.9 x weight against 1.5 x sideways force",
+       "statics; EN 1990 Table A1.2(A); friction from memory, after EN 13814:2004 clause 5.5", "2002+A1:2005",
+       "grass and anything wet (no friction is published), slopes, rubber feet",
+       "a pull test on the day, and a competent person", check_tower_sliding},
       {"tower-load", "load on a tower or stand against its rating",
        "mass carried against the maker's rated load", "the maker's plate", "as typed",
        "fittings and cable that the show does not list, shock, loads off the middle",
        "the maker's plate and a competent person", check_tower_load},
+      {"circuit", "each circuit against its protection, its cable, and the voltage lost at its farthest outlet",
+       "current = power / (voltage x power factor), counted 1.25 when on for three hours or more; voltage drop "
+       "2 x I x R x L (root 3 for three phases) over all segments, 5 % at most, or by cross-section",
+       "NEC 210.19(A)(1), 210.20(A), Tables 400.5(A)(1) and 8; IEC 60364-5-52 Annex G",
+       "NEC as copied, edition not seen; IEC 60364-5-52:2009",
+       "coiled, bundled or hot cable, metric ampacity that the maker does not give, neutral currents, earthing",
+       "a licensed electrician and the inspector", check_circuits},
+      {"supply", "each power source against its rating, leg by leg, and a generator with height, heat and starting",
+       "sum of power / power factor + the largest starting load, against the rating; a leg against its equal share; "
+       "generator 3 % less each 500 m above 1000 m and each 5 C above 40 C; 20 ft from tents, doors and windows",
+       "the plate as typed; an operator's manual of a small set; a city's tent permit page", "manual as copied",
+       "earthing and the neutral's bond, fuel, harmonics, a limit on imbalance (none is published)",
+       "the set's own manual; a licensed electrician", check_supplies},
+      {"heat", "how hot the day is for people at work",
+       "heat index + 15 F for full sun, below 103 F; with a WBGT reading: 25 C for moderate work all of the hour",
+       "NWS SR 90-23 (Rothfusz); OSHA Technical Manual III:4; OSHA proposed rule of 2024",
+       "1990; manual as read; not final when read",
+       "heavy clothes and heavy work, people who are ill, a day hotter than its forecast",
+       "the crew chief, and each person for themselves", check_heat},
+      {"cold", "how cold the wind makes the day at 10 C (50 F) and below",
+       "13.12 + 0.6215 T - 11.37 V^0.16 + 0.3965 T V^0.16, above -27 C",
+       "Environment Canada and NWS, wind chill", "2001", "wet clothes, wet hands, metal, people who are ill",
+       "the crew chief, and each person for themselves", check_cold},
+      {"rain", "covers for what draws power in the open",
+       "covers that go against pieces that draw power at places without a canopy", "common practice, no source",
+       "none", "rain that blows in, ground that floods, connectors on the ground",
+       "the person named to stop the show; the electrician", check_rain},
+      {"lightning", "how far off a storm is when clearing must begin",
+       "8 miles + storm speed x time to clear; again 30 minutes after the last",
+       "NWS; event-safety guidance citing NWS", "guidance of 2016",
+       "a storm that forms overhead, panic, people who do not hear", "the person named to stop the show",
+       check_lightning},
+      {"stop-person", "somebody by role who may stop the show and alone restarts it", "a role is typed",
+       "common practice, no source", "none", "whether that person is there and listened to",
+       "who runs the show", check_stop_person},
+      {"noise", "the crew's noise dose, where levels and hours are given",
+       "100 x sum of C / T, T = 8 h / 2^((L - 85) / 3), at most 100 %; OSHA's beside it: 8 h / 2^((L - 90) / 5)",
+       "NIOSH 98-126; OSHA 29 CFR 1910.95 Appendix A", "1998; as read",
+       "the audience, single loud bangs, levels that nobody measured",
+       "the employer; the licence for the audience", check_noise},
+      {"ways", "steps, ramps and cables that people walk and roll over",
+       "up to 1/4 in nothing, up to 1/2 in a bevel, above that a ramp of 12 x rise and 36 in wide",
+       "ADA Standards 303 and 405", "2010", "light, slope of the ground, crowds, escape routes and their widths",
+       "the venue and the fire marshal", check_ways},
+      {"extinguishers", "extinguishers for the canopies that stand", "one for each 3000 ft2 or part",
+       "a city's tent permit page; 29 CFR 1910.157(d)", "as read",
+       "their kind and charge, distances on site (75 ft class A, 50 ft class B), cooking",
+       "the fire marshal", check_extinguishers},
+      {"vehicle", "what each vehicle and trailer carries against its plates",
+       "load + people against payload; empty + load + people against gross; with its trailer against the train; "
+       "axles and tongue by moments where positions are typed; tie-downs by number, and limits of half the load",
+       "statics; 49 CFR 393.106, 393.110; steered axle after DGUV rule 70", "as read",
+       "tyres, brakes, how high the load stands, axles and tongue without positions, unloading on the way",
+       "the plate, the tyre placard, the hitch plate; the driver", check_vehicles},
+      {"inspection", "things whose inspection date runs out before the show", "inspect_by against the show's date",
+       "the date in the kit", "as typed", "what nobody gave a date, and what broke since",
+       "who inspects it", check_inspections},
   };
   return table;
 }

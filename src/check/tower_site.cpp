@@ -118,11 +118,33 @@ void read_ballast(TowerSite& site, const Catalogue& c, const Plan& plan, Mass mi
   // middle.
   const Moment centred = holding_moment({{middle + site.ballast, site.lever}});
   const double off = std::hypot(east, north);
+  site.weight = middle + site.ballast;
   site.holds = centred - Moment::from_si(off * standard_gravity.si());
   if (off > 1e-9) site.assumptions.push_back("ballast off the middle: the worst wind direction counts");
 }
 
 }  // namespace
+
+std::optional<Speed> sliding_gust_of(const TowerSite& site) {
+  const auto friction = site.ground ? steel_friction(*site.ground) : std::nullopt;
+  if (!friction || !site.missing.empty()) return std::nullopt;
+  CanopyStand stand;
+  stand.own = site.weight;
+  for (const WindArea& a : site.areas) stand.wind.side += a.coefficient * a.area.si();
+  return sliding_gust(stand, {}, *friction);
+}
+
+std::optional<Speed> tipping_gust_of(const TowerSite& site) {
+  if (!site.missing.empty()) return std::nullopt;
+  return tipping_gust(site.areas, site.holds);
+}
+
+std::optional<Speed> holding_gust_of(const TowerSite& site) {
+  std::optional<Speed> gust = tipping_gust_of(site);
+  for (const std::optional<Speed>& other : {sliding_gust_of(site), site.maker})
+    if (other) gust = gust ? std::min(*gust, *other) : *other;
+  return gust;
+}
 
 std::vector<TowerSite> tower_sites(const Catalogue& catalogue, const Show& show, const Plan& plan) {
   std::vector<TowerSite> sites;
@@ -135,6 +157,7 @@ std::vector<TowerSite> tower_sites(const Catalogue& catalogue, const Show& show,
     site.structure = structure;
     site.name = use.as.value.empty() ? use.structure.value : use.as.value;
     site.indoor = is_indoor(show);
+    site.ground = ground_of(show, use);
     if (!show.setting) site.assumptions.push_back("setting not stated: taken as outdoors");
     if (structure->maker_gust) site.maker = structure->maker_gust->value;
     if (show.forecast && show.forecast->gust) site.forecast = show.forecast->gust->value;

@@ -22,6 +22,8 @@ struct TowerSite {
   Length lever;                      ///< from the middle to the nearest tipping line
   Moment holds;                      ///< about the worst tipping line, ballast where it really is
   Mass ballast;                      ///< in all
+  Mass weight;                       ///< of everything, on the ground
+  std::optional<std::string> ground;
   Mass carried;                      ///< load on the head
   std::optional<Length> highest;     ///< of what it carries
   std::vector<std::string> missing;  ///< for tipping
@@ -30,6 +32,13 @@ struct TowerSite {
   std::optional<Speed> forecast, maker;
   bool indoor = false;
 };
+
+/// Factored gust at which it slides; empty where no friction is known for its ground.
+std::optional<Speed> sliding_gust_of(const TowerSite& site);
+/// Factored gust at which it tips; empty where nothing pushes it.
+std::optional<Speed> tipping_gust_of(const TowerSite& site);
+/// The least of tipping, sliding and the maker's limit.
+std::optional<Speed> holding_gust_of(const TowerSite& site);
 
 /// Uses of structures other than canopies, in the order of the show.
 std::vector<TowerSite> tower_sites(const Catalogue& catalogue, const Show& show, const Plan& plan);

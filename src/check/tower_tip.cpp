@@ -9,6 +9,7 @@
 
 #include "check/canopy_site.h"
 #include "check/meter.h"
+#include "check/say.h"
 #include "check/tower_site.h"
 
 namespace dunnage {
@@ -16,18 +17,25 @@ namespace {
 
 void judge(Finding& f, const TowerSite& site, const House& house) {
   const std::string_view meter = meter_of(house);
-  const auto tips = tipping_gust(site.areas, site.holds);
+  const auto tips = tipping_gust_of(site), slides = sliding_gust_of(site);
+  // Sliding has a finding of its own; here tipping and the maker are judged.
   std::optional<Speed> limit = tips;
   if (site.maker) limit = limit ? std::min(*limit, *site.maker) : *site.maker;
-  TowerDetail detail{site.use,   site.ballast,  {}, whole_units_down(*limit, meter),
+  const Speed holds = *holding_gust_of(site);
+  TowerDetail detail{site.use,   site.ballast,  {}, whole_units_down(holds, meter),
                      site.maker, site.forecast, {}, {}};
+  const bool by_maker = site.maker && *site.maker <= holds, by_sliding = slides && *slides <= holds;
+  detail.card = wind_card(*site.structure, holds,
+                          by_maker ? "maker's limit" : by_sliding ? "sliding" : "tipping", meter);
+  detail.card.sliding_known = slides.has_value();
+  if (by_sliding && !by_maker) assume(f, "the down level comes from sliding");
   if (tips) {
-    Speed end = *limit * 1.5;
+    Speed end = holds * 1.5;
     if (site.forecast) end = std::max(end, *site.forecast);
-    detail.curve = margin_curve(*tips, end, meter);
+    detail.curve = margin_curve(slides ? std::min(*tips, *slides) : *tips, end, meter);
   }
   f.limit = *limit;
-  const std::string down = gust_words(*limit, meter);
+  const std::string down = gust_words(holds, meter);
   if (!site.forecast) {
     f.detail = detail;
     f.says = fmt::format("No forecast gust, so the ballast asked was not worked out. Down at {} gust.", down);
@@ -71,8 +79,10 @@ Finding finding_of(const Catalogue& c, const Show& show, const TowerSite& site) 
     f.says = fmt::format("Not given: {}.", fmt::join(site.missing, ", "));
     return f;
   }
-  f.assumption = fmt::format("{}{}factors 0.9 and 1.5; sliding not checked",
-                             fmt::join(site.assumptions, "; "), site.assumptions.empty() ? "" : "; ");
+  f.assumption = fmt::format("{}{}factors 0.9 and 1.5", fmt::join(site.assumptions, "; "),
+                             site.assumptions.empty() ? "" : "; ");
+  if (!site.maker) assume(f, "maker's limit not given");
+  if (!site.structure->strike_minutes) assume(f, "minutes and people to bring it down not given");
   judge(f, site, c.kit.house);
   return f;
 }

@@ -83,7 +83,7 @@ struct CircuitRow {
   std::vector<std::string> missing; ///< "protection", "what AMP draws"
 };
 struct CircuitDetail { CircuitRow row; };
-struct LegPower { std::string leg; Power load; Current current; };
+struct LegPower { std::string leg; Power load; Power apparent; Current current; };  ///< apparent: VA, over the power factor
 /// One power source with all its circuits.
 struct SupplyDetail {
   int supply = 0;                   ///< index in the show
@@ -92,7 +92,7 @@ struct SupplyDetail {
   int phases = 1;                   ///< 1 or 3
   std::optional<Power> rated;       ///< as typed
   std::optional<Power> left;        ///< of it, after height and heat; mains: as rated
-  Power load, starting;             ///< running in all; what the largest starting load adds
+  Power load, apparent, starting;   ///< running in all; the same in VA; what the largest starting load adds
   std::vector<LegPower> legs;       ///< as typed in the circuits; empty where none names a leg
   std::optional<double> imbalance;  ///< (largest - smallest) / largest leg
   std::vector<CircuitRow> circuits;

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: MIT
+// Each circuit against its protection, its cable and the voltage it may lose.
+#pragma once
+
+#include "model/catalogue.h"
+#include "model/finding.h"
+#include "model/plan.h"
+#include "model/show.h"
+
+namespace dunnage {
+
+/// One finding for each circuit of the show, with CircuitDetail. A show without circuits whose pieces draw
+/// power: one finding, not checked outdoors; indoors it does not apply, as the building has its own.
+void check_circuits(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings);
+
+}  // namespace dunnage

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: MIT
+// Rule noise: the dose of a day by NIOSH, with OSHA's beside it.
+#include "check/crew_noise.h"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+
+#include "check/say.h"
+#include "formula/noise.h"
+
+namespace dunnage {
+namespace {
+
+/// All that one person or group hears.
+struct Day {
+  Text who;
+  Place place;
+  std::vector<HeardFor> heard;
+  std::vector<std::string> missing;
+};
+
+std::vector<Day> days_of(const Show& show) {
+  std::vector<Day> days;
+  for (const Heard& line : show.heard) {
+    auto day = std::find_if(days.begin(), days.end(), [&](const Day& d) { return d.who.value == line.who.value; });
+    if (day == days.end()) day = days.insert(day, Day{line.who, line.place, {}, {}});
+    if (line.level && line.time) day->heard.emplace_back(line.level->value, line.time->value);
+    if (!line.level) day->missing.push_back("a level");
+    if (!line.time) day->missing.push_back("the hours of a level");
+  }
+  return days;
+}
+
+std::string whole(double percent) { return plain(steps_up(percent), 0) + " %"; }
+
+Finding finding_of(const Day& day) {
+  Finding f = begin_finding("noise", day.who.value, day.place);
+  f.source = "NIOSH 98-126; OSHA 29 CFR 1910.95 App. A";
+  f.caution = "For people at work: hearing protection and shorter turns. The audience is the licence's matter.";
+  f.limit = 100.0;
+  const auto dose = niosh_dose(day.heard);
+  const std::string osha = whole(osha_dose(day.heard));
+  if (!dose) {
+    f.outcome = Outcome::over;
+    f.says = fmt::format("A level above 115 dBA, the ceiling. OSHA dose {}.", osha);
+  } else {
+    f.measured = *dose;
+    f.outcome = *dose <= 100 * (1 + 1e-9) ? Outcome::within : Outcome::over;
+    f.says = fmt::format("{} of a day's dose by NIOSH (85 dBA, 3 dB), {} by OSHA (90 dBA, 5 dB).", whole(*dose), osha);
+  }
+  if (!day.missing.empty() && f.outcome == Outcome::within) say_not_given(f, day.missing);
+  return f;
+}
+
+}  // namespace
+
+void check_noise(const Catalogue&, const Show& show, const Plan&, Findings& findings) {
+  for (const Day& day : days_of(show)) findings.list.push_back(finding_of(day));
+}
+
+}  // namespace dunnage

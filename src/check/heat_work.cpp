@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: MIT
+// Rule heat: heat index in the sun, or a reading of wet-bulb globe temperature, and what that asks.
+#include "check/heat_work.h"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <array>
+#include <cmath>
+
+#include "check/canopy_site.h"
+#include "check/say.h"
+#include "formula/heat.h"
+#include "formula/water.h"
+#include "formula/wbgt.h"
+
+namespace dunnage {
+namespace {
+
+const Temperature coolest = Temperature::fahrenheit(68), hottest = Temperature::fahrenheit(112);
+const Temperature danger = Temperature::fahrenheit(103);
+// Triggers of the OSHA proposed rule of 2024, not final when read.
+const Temperature first_trigger = Temperature::fahrenheit(80), second_trigger = Temperature::fahrenheit(90);
+
+std::string words(Temperature t, UnitSystem units) { return print(t, units, Rounding::up).text(); }
+
+/// Water that the crew needs, and what goes; empty where people or hours are not stated.
+std::string water_words(const Catalogue& c, const Show& show, const Plan& plan) {
+  if (!show.hours || !(show.crew || show.volunteers)) return "Drinking water: a cup of 8 oz each 20 minutes.";
+  const int people = (show.crew ? show.crew->value : 0) + (show.volunteers ? show.volunteers->value : 0);
+  Volume goes_along;
+  for (int unit : plan.pulled())
+    for (const Content& content : c.case_at(unit).holds)
+      if (const Item* item = c.item(content.item.value); item && item->each_volume)
+        goes_along += item->each_volume->value * content.count;
+  const UnitSystem units = c.kit.house.units;
+  return fmt::format("Drinking water: {} for {} people over {} h, {} better; {} goes.",
+                     print(least_water(people, show.hours->value), units, Rounding::up).text(), people,
+                     plain(show.hours->value / unit::hour, 1),
+                     print(good_water(people, show.hours->value), units, Rounding::up).text(),
+                     print(goes_along, units, Rounding::down).text());
+}
+
+std::vector<std::string> measures_at(Temperature feels, const std::string& water) {
+  std::vector<std::string> out;
+  if (feels < first_trigger) return out;
+  out.push_back(water);
+  out.push_back("Shade within reach; new people a fifth of the day first, a fifth more each day.");
+  if (feels >= second_trigger) out.push_back("Rest of 15 minutes in the shade each 2 hours, or more.");
+  out.push_back("Confused, stumbling or fainting in the heat: an emergency call, and cool them at once.");
+  return out;
+}
+
+/// The largest share of each hour that people not used to heat may work moderately.
+std::string work_words(Temperature wbgt) {
+  struct Share {
+    double share;
+    const char* words;
+  };
+  constexpr std::array<Share, 3> shares{{{0.74, "three quarters of each hour"},
+                                         {0.49, "half of each hour"},
+                                         {0.24, "a quarter of each hour"}}};
+  for (const Share& s : shares)
+    if (const auto limit = screening_limit(WorkLoad::moderate, s.share); limit && wbgt <= limit->not_used_to_heat)
+      return std::string("at most ") + s.words;
+  return "not at all";
+}
+
+void judge_reading(Finding& f, Temperature wbgt, UnitSystem units, const std::string& water) {
+  const Temperature limit = screening_limit(WorkLoad::moderate, 1)->not_used_to_heat;
+  f.source = "OSHA Technical Manual III:4";
+  f.measured = wbgt;
+  f.limit = limit;
+  f.outcome = wbgt <= limit ? Outcome::within : Outcome::over;
+  f.says = fmt::format("WBGT reading {}: people not used to heat may work moderately {}.", words(wbgt, units),
+                       f.outcome == Outcome::within ? "all of the hour" : work_words(wbgt));
+  f.detail = WeatherDetail{wbgt, wbgt, "WBGT", measures_at(second_trigger, water)};
+}
+
+void judge_index(Finding& f, const Forecast& forecast, UnitSystem units, const std::string& water) {
+  const Temperature air = forecast.temperature->value;
+  f.limit = danger;
+  if (air > hottest) {
+    f.outcome = Outcome::over;
+    f.measured = air;
+    f.says = fmt::format("{} is beyond the heat index: extreme danger.", words(air, units));
+    f.detail = WeatherDetail{air, air, "extreme danger", measures_at(air, water)};
+    return;
+  }
+  const Temperature shade = *heat_index(air, forecast.humidity->value);
+  const Temperature sun = Temperature::from_si(shade.si() + full_sun_adds.si());
+  f.measured = sun;
+  f.outcome = sun < danger ? Outcome::within : Outcome::over;
+  const std::string band(name(heat_band(sun)));
+  f.says = fmt::format("Feels like {} in the shade, up to {} in full sun: {}.", words(shade, units),
+                       words(sun, units), band);
+  if (sun >= first_trigger) f.says += " " + water;
+  f.detail = WeatherDetail{shade, sun, band, measures_at(sun, water)};
+}
+
+}  // namespace
+
+void check_heat(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
+  Finding f = begin_finding("heat", "crew", show.forecast ? show.forecast->place : show.show_place);
+  f.source = "NWS SR 90-23; OSHA proposed rule of 2024";
+  f.caution = "A forecast is not a reading on site. Heavy clothes and heavy work are hotter than this.";
+  const UnitSystem units = catalogue.kit.house.units;
+  const auto say = [&] {
+    if (is_indoor(show)) return say_does_not_apply(f, setting_place(show), "Indoors: the forecast is not the room's.");
+    const Forecast forecast = show.forecast.value_or(Forecast{});
+    if (forecast.wbgt) return judge_reading(f, forecast.wbgt->value, units, water_words(catalogue, show, plan));
+    if (!forecast.temperature) return say_not_given(f, {"the temperature, so neither heat nor cold was worked out"});
+    if (forecast.temperature->value < coolest)
+      return say_does_not_apply(f, forecast.temperature->place, "Too cool for a heat index.");
+    if (!forecast.humidity) return say_not_given(f, {"the humidity"});
+    judge_index(f, forecast, units, water_words(catalogue, show, plan));
+  };
+  say();
+  findings.list.push_back(f);
+}
+
+}  // namespace dunnage

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: MIT
+// Rule ways: steps, ramps and crossed cables against the accessible route.
+#include "check/level_ways.h"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+
+#include "check/say.h"
+#include "formula/access.h"
+
+namespace dunnage {
+namespace {
+
+constexpr Length least_width = 36 * unit::inch;
+constexpr Length most_rise_flush = 0.25 * unit::inch, most_rise_bevelled = 0.5 * unit::inch;
+constexpr const char* source = "ADA Standards 303, 405";
+constexpr const char* caution = "Walk every route with a wheel and in the dark. The venue and the fire marshal decide.";
+
+std::string small(Length length, UnitSystem units, Rounding way) {
+  // A quarter of an inch must not round to none.
+  const double step = units == UnitSystem::us ? 0.0254 / 8 : 0.001;
+  const double steps = way == Rounding::up ? steps_up(length.si() / step) : steps_down(length.si() / step);
+  return units == UnitSystem::us ? plain(steps / 8, 3) + " in" : plain(steps, 0) + " mm";
+}
+
+void judge_ramp(Finding& f, const Passage& way, UnitSystem units) {
+  const RampFigures needed = ramp(way.rise->value);
+  const std::string asks = print(needed.slope, units, Rounding::up).text();
+  f.limit = most_rise_bevelled;
+  if (!way.ramp) {
+    f.outcome = Outcome::over;
+    f.says = fmt::format("A step of {} and no ramp: one of {} at 1:12 is asked.",
+                         small(way.rise->value, units, Rounding::up), asks);
+    return;
+  }
+  const bool short_ramp = way.ramp->value < needed.slope * (1 - 1e-9);
+  const bool narrow = way.width && way.width->value < least_width * (1 - 1e-9);
+  f.says = fmt::format("Ramp of {} for {}: {} at 1:12 is asked, with landings {}.",
+                       print(way.ramp->value, units, Rounding::down).text(),
+                       small(way.rise->value, units, Rounding::up), asks,
+                       print(needed.total, units, Rounding::up).text());
+  if (narrow) f.says += fmt::format(" It is narrower than {}.", print(least_width, units, Rounding::up).text());
+  f.outcome = short_ramp || narrow ? Outcome::over : way.width ? Outcome::within : Outcome::not_checked;
+  if (!way.width) f.says += " Not given: its width.";
+}
+
+Finding way_finding(const Passage& way, UnitSystem units) {
+  Finding f = begin_finding("ways", way.what.value, way.place);
+  f.source = source;
+  f.caution = caution;
+  if (!way.rise) {
+    say_not_given(f, {"its rise"});
+    return f;
+  }
+  f.measured = way.rise->value;
+  switch (level_change(way.rise->value)) {
+    case LevelChange::none_needed:
+      f.outcome = Outcome::within;
+      f.limit = most_rise_flush;
+      f.says = fmt::format("{}: nothing is asked.", small(way.rise->value, units, Rounding::up));
+      break;
+    case LevelChange::bevel:
+      f.outcome = Outcome::within;
+      f.limit = most_rise_bevelled;
+      f.says = fmt::format("{}: its edge is bevelled 1:2.", small(way.rise->value, units, Rounding::up));
+      break;
+    case LevelChange::ramp:
+      judge_ramp(f, way, units);
+      break;
+  }
+  return f;
+}
+
+/// All cables that people cross on foot are one subject: one row on the walk.
+void crossings(const Show& show, UnitSystem units, Findings& findings) {
+  std::optional<Length> highest;
+  int known = 0, unknown = 0;
+  Place place, first;
+  for (const Run& run : show.runs)
+    for (const Crossing& part : run.over) {
+      if (!part.crossed_by || part.crossed_by->value != "feet") continue;
+      if (!first.known()) first = part.place;
+      if (!part.rise) {
+        ++unknown;
+        continue;
+      }
+      ++known;
+      if (!highest || part.rise->value > *highest) place = part.place;
+      highest = highest ? std::max(*highest, part.rise->value) : part.rise->value;
+    }
+  if (known + unknown == 0) return;
+  Finding f = begin_finding("ways", "cables crossed on foot", highest ? place : first);
+  f.source = source;
+  f.caution = caution;
+  f.limit = most_rise_bevelled;
+  if (highest) f.measured = *highest;
+  if (highest && *highest > most_rise_bevelled * (1 + 1e-9)) {
+    f.outcome = Outcome::over;
+    f.says = fmt::format("The highest stands {} high: above {} it asks a ramp of {} at 1:12.",
+                         small(*highest, units, Rounding::up), small(most_rise_bevelled, units, Rounding::down),
+                         print(ramp(*highest).slope, units, Rounding::up).text());
+  } else if (unknown > 0) {
+    say_not_given(f, {fmt::format("how high the cable stands at {} of {} crossings", unknown, known + unknown)});
+  } else {
+    f.outcome = Outcome::within;
+    f.says = fmt::format("The highest of {} stands {} high{}.", known, small(*highest, units, Rounding::up),
+                         *highest > most_rise_flush ? ": its edges are bevelled 1:2" : "");
+  }
+  findings.list.push_back(f);
+}
+
+}  // namespace
+
+void check_ways(const Catalogue& catalogue, const Show& show, const Plan&, Findings& findings) {
+  const UnitSystem units = catalogue.kit.house.units;
+  for (const Passage& way : show.ways) findings.list.push_back(way_finding(way, units));
+  crossings(show, units, findings);
+}
+
+}  // namespace dunnage

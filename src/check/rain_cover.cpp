@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+// Rule rain: what draws power in the open, and the covers that go.
+#include "check/rain_cover.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "check/canopy_site.h"
+#include "check/say.h"
+
+namespace dunnage {
+namespace {
+
+bool canopy_at(const Catalogue& c, const Show& show, const std::string& place) {
+  return !place.empty() && std::any_of(show.uses.begin(), show.uses.end(), [&](const Use& use) {
+    const Structure* s = c.structure(use.structure.value);
+    return s && s->kind == StructureKind::canopy && use.at_place == place;
+  });
+}
+
+int in_the_open(const Catalogue& c, const Show& show, const Plan& plan) {
+  int count = 0;
+  for (int unit : plan.pulled()) {
+    const CaseUnit& one = c.units[static_cast<std::size_t>(unit)];
+    if (draws_of(c, one.case_index) && !canopy_at(c, show, plan.rows[static_cast<std::size_t>(unit)].place))
+      ++count;
+  }
+  return count;
+}
+
+void judge(Finding& f, const Catalogue& c, const Show& show, const Plan& plan) {
+  const int open = in_the_open(c, show, plan), covers = going_that_serve(c, plan, "rain-cover");
+  const double chance = show.forecast->rain->value;
+  f.measured = static_cast<double>(open);
+  f.limit = static_cast<double>(covers);
+  f.outcome = chance <= 0 || open <= covers ? Outcome::within : Outcome::over;
+  f.says = fmt::format("Chance of rain {} %: {} {} under no canopy; {} {} go.", plain(chance, 0), open,
+                       open == 1 ? "piece that draws power stands" : "pieces that draw power stand", covers,
+                       covers == 1 ? "cover" : "covers");
+  assume(f, "a canopy at a place is taken to keep dry what stands at that place");
+}
+
+}  // namespace
+
+void check_rain(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
+  Finding f = begin_finding("rain", "equipment", show.forecast ? show.forecast->place : show.show_place);
+  f.source = "common practice, no source";
+  f.caution = "Wet plugs and racks: power off before anybody touches them. Rain blows in under a roof.";
+  if (is_indoor(show))
+    say_does_not_apply(f, setting_place(show), "Indoors: no rain on equipment.");
+  else if (!show.forecast || !show.forecast->rain)
+    say_not_given(f, {"the chance of rain"});
+  else
+    judge(f, catalogue, show, plan);
+  findings.list.push_back(f);
+}
+
+}  // namespace dunnage

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+// Rule stop-person: a role is named, and somebody bears it.
+#include "check/stop_role.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "check/canopy_site.h"
+#include "check/say.h"
+
+namespace dunnage {
+
+void check_stop_person(const Catalogue&, const Show& show, const Plan&, Findings& findings) {
+  Finding f = begin_finding("stop-person", "show", show.show_place);
+  f.source = "common practice, no source";
+  f.caution = "Anyone may call a stop. Only the person named calls the restart.";
+  if (show.stop_person) {
+    const std::string& role = show.stop_person->value;
+    f.place = show.stop_person->place;
+    f.outcome = Outcome::within;
+    f.says = fmt::format("{} may stop the show, and alone restarts it.", role);
+    const auto bears = [&](const Contact& contact) { return contact.role.value == role; };
+    if (std::none_of(show.site.contacts.begin(), show.site.contacts.end(), bears))
+      assume(f, "no contact of that role is listed");
+  } else if (is_indoor(show)) {
+    say_does_not_apply(f, setting_place(show), "Indoors: no stop for weather. Name one all the same.");
+  } else {
+    say_not_given(f, {"who may stop the show (stop_person)"});
+  }
+  findings.list.push_back(f);
+}
+
+}  // namespace dunnage

@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: MIT
+// Rule supply: rating, balance of the legs, and what a generator has left.
+#include "check/supply_load.h"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+
+#include "check/power_rows.h"
+#include "check/say.h"
+#include "formula/access.h"
+
+namespace dunnage {
+namespace {
+
+/// What is judged besides the rating.
+struct Judged {
+  std::vector<std::string> missing, over;
+};
+
+void add_leg(SupplyDetail& d, const CircuitRow& row, Power apparent) {
+  if (row.leg.empty()) return;
+  auto leg = std::find_if(d.legs.begin(), d.legs.end(), [&](const LegPower& l) { return l.leg == row.leg; });
+  if (leg == d.legs.end()) leg = d.legs.insert(leg, LegPower{row.leg, {}, {}, {}});
+  leg->load += row.load;
+  leg->apparent += apparent;
+  if (row.current) leg->current += *row.current;
+}
+
+void add_tests(SupplyDetail& d) {
+  for (const CircuitRow& row : d.circuits)
+    d.tests.push_back(row.name + ": press the test button of its residual-current device; it trips; reset it.");
+  d.tests.push_back("Outlet tester at the farthest outlet of each circuit: earth, line and neutral right.");
+  if (d.voltage)
+    d.tests.push_back(fmt::format("Voltage at the farthest outlet under load: {} or more.",
+                                  plain(steps_up(*d.voltage / unit::volt * 0.95), 0) + " V"));
+}
+
+/// What height and heat leave of a generator.
+void derate(SupplyDetail& d, const Show& show, const Supply& supply, Judged& judged) {
+  d.left = d.rated;
+  if (supply.kind != "generator" || !d.rated) return;
+  if (!show.site.altitude) judged.missing.push_back("the site's altitude");
+  if (!show.forecast || !show.forecast->temperature) judged.missing.push_back("the temperature");
+  if (!judged.missing.empty()) return;
+  const auto share = generator_share(show.site.altitude->value, show.forecast->temperature->value);
+  if (share)
+    d.left = *d.rated * *share;
+  else
+    judged.over.push_back("Too high or too hot for the table of generators.");
+}
+
+void judge_distance(const Supply& supply, UnitSystem units, Judged& judged) {
+  if (supply.kind != "generator") return;
+  if (!supply.distance)
+    judged.missing.push_back("its distance to the nearest tent, door or window");
+  else if (supply.distance->value < generator_distance * (1 - 1e-9))
+    judged.over.push_back(fmt::format("It stands {} from a tent, door or window: {} at least.",
+                                      print(supply.distance->value, units, Rounding::down).text(),
+                                      print(generator_distance, units, Rounding::up).text()));
+}
+
+/// A leg may take its equal share of the rating and no more.
+void judge_legs(SupplyDetail& d, Judged& judged) {
+  if (d.legs.empty()) return;
+  if (std::any_of(d.circuits.begin(), d.circuits.end(), [](const CircuitRow& r) { return r.leg.empty(); }))
+    judged.missing.push_back("the leg of every circuit");
+  const auto [least, most] = std::minmax_element(
+      d.legs.begin(), d.legs.end(), [](const LegPower& a, const LegPower& b) { return a.apparent < b.apparent; });
+  const int has = std::max(static_cast<int>(d.legs.size()), d.phases >= 3 ? 3 : 1);
+  const Power smallest = static_cast<int>(d.legs.size()) < has ? Power{} : least->apparent;
+  if (most->apparent > Power{}) d.imbalance = (most->apparent - smallest) / most->apparent;
+  if (d.left && most->apparent > *d.left / has * (1 + 1e-9))
+    judged.over.push_back(fmt::format("Leg {} takes {}: its share is {}.", most->leg,
+                                      watts_up(most->apparent), watts_down(*d.left / has)));
+}
+
+std::string legs_words(const SupplyDetail& d) {
+  std::string words;
+  for (const LegPower& leg : d.legs)
+    words += fmt::format("{}leg {} {}", words.empty() ? "" : ", ", leg.leg, watts_up(leg.load));
+  return words;
+}
+
+SupplyDetail detail_of(const Catalogue& c, const Show& show, int index, const std::vector<CircuitRow>& rows,
+                       Judged& judged) {
+  const Supply& supply = show.supplies[static_cast<std::size_t>(index)];
+  SupplyDetail d;
+  d.supply = index;
+  d.name = supply.name.value;
+  d.kind = supply.kind;
+  d.phases = supply.phases && supply.phases->value >= 3 ? 3 : 1;
+  if (supply.voltage) d.voltage = supply.voltage->value;
+  if (supply.power) d.rated = supply.power->value;
+  for (const CircuitRow& row : rows) {
+    const Circuit& circuit = show.circuits[static_cast<std::size_t>(row.circuit)];
+    if (supply_of(show, circuit) != &supply) continue;
+    d.circuits.push_back(row);
+    d.load += row.load;
+    const FedPower fed = fed_power(c, circuit);
+    d.starting = std::max(d.starting, fed.largest_start);
+    for (const std::string& what : fed.missing) judged.missing.push_back(what);
+    const double factor = circuit.power_factor ? circuit.power_factor->value : assumed_power_factor;
+    d.apparent += row.load / factor;
+    add_leg(d, row, row.load / factor);
+  }
+  add_tests(d);
+  return d;
+}
+
+Finding finding_of(const Catalogue& c, const Show& show, int index, const std::vector<CircuitRow>& rows) {
+  const Supply& supply = show.supplies[static_cast<std::size_t>(index)];
+  Judged judged;
+  SupplyDetail d = detail_of(c, show, index, rows, judged);
+  if (!supply.power) judged.missing.push_back("its rated power");
+  derate(d, show, supply, judged);
+  judge_distance(supply, c.kit.house.units, judged);
+  judge_legs(d, judged);
+  Finding f = begin_finding("supply", supply.name.value, supply.place);
+  f.source = "as rated; an operator's manual for height and heat; a fire permit page for distance";
+  f.caution = "Its own plate and manual win. Earthing and the neutral's bond are the electrician's.";
+  const Power all = d.apparent + d.starting;
+  f.measured = all;
+  f.says = fmt::format("Carries {}, {} over the power factor", watts_up(d.load), watts_up(d.apparent));
+  if (d.starting > Power{}) f.says += fmt::format(" and {} more while starting", watts_up(d.starting));
+  if (d.left) {
+    f.limit = *d.left;
+    f.says += fmt::format(" of {}", watts_down(*d.left));
+    if (all > *d.left * (1 + 1e-9)) judged.over.insert(judged.over.begin(), "That is more than it has.");
+  }
+  f.says += d.legs.empty() ? "." : fmt::format(": {}.", legs_words(d));
+  for (const std::string& words : judged.over) f.says += " " + words;
+  if (!judged.missing.empty()) f.says += fmt::format(" Not given: {}.", fmt::join(judged.missing, ", "));
+  f.outcome = !judged.over.empty()     ? Outcome::over
+              : judged.missing.empty() ? Outcome::within
+                                       : Outcome::not_checked;
+  if (d.imbalance && *d.imbalance > 0.2)
+    assume(f, fmt::format("legs differ by {} of the larger", percent_up(*d.imbalance)));
+  if (d.phases == 3 && !d.legs.empty()) assume(f, "the voltage typed is taken between lines");
+  f.detail = std::move(d);
+  return f;
+}
+
+}  // namespace
+
+void check_supplies(const Catalogue& catalogue, const Show& show, const Plan&, Findings& findings) {
+  const auto rows = circuit_rows(catalogue, show);
+  for (int i = 0; i < static_cast<int>(show.supplies.size()); ++i) {
+    const Supply* supply = &show.supplies[static_cast<std::size_t>(i)];
+    if (std::any_of(show.circuits.begin(), show.circuits.end(),
+                    [&](const Circuit& circuit) { return supply_of(show, circuit) == supply; }))
+      findings.list.push_back(finding_of(catalogue, show, i, rows));
+  }
+}
+
+}  // namespace dunnage

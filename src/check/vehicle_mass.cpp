@@ -1,0 +1,261 @@
+// SPDX-License-Identifier: MIT
+// Rule vehicle: payload, gross, train; axles and tongue by moments; tie-downs by number and strength.
+#include "check/vehicle_mass.h"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+
+#include "check/say.h"
+#include "formula/vehicle_load.h"
+
+namespace dunnage {
+namespace {
+
+constexpr double slack = 1 + 1e-9;
+/// Least share of the total on the steered axle. Source: DGUV rule 70, commentary on clause 37.
+constexpr double least_steered = 0.2;
+/// Share of a loaded trailer on its tongue where nothing says: the upper end of the owners' manuals.
+constexpr double assumed_tongue = 0.15;
+
+struct Judged {
+  std::vector<std::string> over, missing;
+};
+
+/// One vehicle with what goes in it.
+struct Loaded {
+  const Vehicle* vehicle = nullptr;
+  const Load* load = nullptr;        ///< as the show lists it; null where it does not
+  std::vector<PlacedMass> pieces;    ///< behind the front end of the cargo space
+  Mass mass;
+  int count = 0, unknown = 0, unplaced = 0;
+};
+
+const StandsAt* spot_of(const Load* load, const CaseUnit& unit, const Case& box) {
+  if (!load) return nullptr;
+  for (const StandsAt& spot : load->stands)
+    if (spot.code.value == unit.code || spot.code.value == box.code.value) return &spot;
+  return nullptr;
+}
+
+Loaded loaded(const Catalogue& c, const Show& show, const Plan& plan, const Vehicle& vehicle) {
+  Loaded l;
+  l.vehicle = &vehicle;
+  for (const Load& load : show.loads)
+    if (load.vehicle.value == vehicle.code.value) l.load = &load;
+  for (int unit : plan.pulled()) {
+    const PlanRow& row = plan.rows[static_cast<std::size_t>(unit)];
+    if (row.vehicle != vehicle.code.value) continue;
+    ++l.count;
+    if (!row.mass_known) ++l.unknown;
+    l.mass += row.mass;
+    const StandsAt* spot = spot_of(l.load, c.units[static_cast<std::size_t>(unit)], c.case_at(unit));
+    if (spot)
+      l.pieces.push_back({row.mass, spot->from_front});
+    else
+      ++l.unplaced;
+  }
+  return l;
+}
+
+std::optional<Mass> sum(const Maybe<Mass>& a, const Maybe<Mass>& b) {
+  if (!a || !b) return std::nullopt;
+  return a->value + b->value;
+}
+
+class Judge {
+ public:
+  Judge(UnitSystem units, Judged& judged) : units_(units), judged_(judged) {}
+  void above(const char* what, const std::optional<Mass>& is, const std::optional<Mass>& limit) {
+    if (is && limit && *is > *limit * slack)
+      judged_.over.push_back(fmt::format("{} {} of {}.", what, up(*is), down(*limit)));
+  }
+  std::string up(Mass mass) const { return print(mass, units_, Rounding::up).text(); }
+  std::string down(Mass mass) const { return print(mass, units_, Rounding::down).text(); }
+
+ private:
+  UnitSystem units_;
+  Judged& judged_;
+};
+
+template <class T>
+std::optional<T> value(const Maybe<T>& typed) {
+  return typed ? std::optional<T>(typed->value) : std::nullopt;
+}
+
+VehicleDetail begin_detail(const Loaded& l) {
+  const Vehicle& v = *l.vehicle;
+  VehicleDetail d;
+  d.vehicle = v.code.value;
+  d.load = l.mass;
+  d.pieces = l.count;
+  d.unknown = l.unknown;
+  d.people_and_fuel = value(v.people_and_fuel);
+  d.empty = v.kind == Vehicle::Kind::van ? sum(v.empty_front, v.empty_rear) : sum(v.empty_axle, v.empty_tongue);
+  d.payload = value(v.payload);
+  d.gross = value(v.gross);
+  d.train_limit = value(v.train);
+  d.limit_front = value(v.limit_front);
+  d.limit_rear = value(v.limit_rear);
+  d.limit_axle = value(v.limit_axle);
+  d.limit_tongue = value(v.limit_tongue);
+  d.tongue_from = value(v.tongue_from);
+  d.tongue_to = value(v.tongue_to);
+  if (d.empty) d.total = *d.empty + d.load + d.people_and_fuel.value_or(Mass{});
+  d.positions = l.count > 0 && l.unplaced == 0;
+  return d;
+}
+
+void judge_trailer_axle(VehicleDetail& d, const Loaded& l, Judge& judge, Judged& judged) {
+  const Vehicle& v = *l.vehicle;
+  if (!d.positions) return;
+  if (!v.coupling_to_axle || !v.coupling_to_cargo || !v.empty_tongue || !d.empty) {
+    judged.missing.push_back("coupling to axle, coupling to cargo, empty axle and tongue");
+    return;
+  }
+  std::vector<PlacedMass> load = l.pieces;
+  for (PlacedMass& p : load) p.behind += v.coupling_to_cargo->value;
+  const TongueFigures f = tongue_load(*d.empty, v.empty_tongue->value, v.coupling_to_axle->value, load);
+  d.axle = f.axle;
+  d.tongue = f.tongue;
+  d.tongue_share = f.share;
+  judge.above("Axle", d.axle, d.limit_axle);
+  judge.above("Tongue", d.tongue, d.limit_tongue);
+  if (d.tongue_from && f.share < *d.tongue_from * (1 - 1e-9))
+    judged.over.push_back(fmt::format("Tongue {} % of the whole, {} % at least: move mass forward.",
+                                      plain(steps_down(f.share * 1000) / 10, 1), plain(*d.tongue_from * 100, 1)));
+  if (d.tongue_to && f.share > *d.tongue_to * slack)
+    judged.over.push_back(fmt::format("Tongue {} of the whole, {} % at most: move mass back.", percent_up(f.share),
+                                      plain(*d.tongue_to * 100, 1)));
+}
+
+void judge_van_axles(VehicleDetail& d, const Loaded& l, Mass tongue, Judge& judge, Judged& judged) {
+  const Vehicle& v = *l.vehicle;
+  if (!d.positions) return;
+  if (!v.empty_front || !v.empty_rear || !v.wheelbase || !v.front_to_cargo) {
+    judged.missing.push_back("empty axles, wheelbase and front axle to cargo");
+    return;
+  }
+  std::vector<PlacedMass> load = l.pieces;
+  for (PlacedMass& p : load) p.behind += v.front_to_cargo->value;
+  const Length hitch = v.hitch_behind ? v.hitch_behind->value : Length{};
+  const Mass people = d.people_and_fuel.value_or(Mass{});
+  // People sit somewhere between the axles: on the front axle for its limit, on the rear for its own.
+  const AxleFigures bare =
+      axle_loads(v.empty_front->value, v.empty_rear->value, v.wheelbase->value, load, tongue, hitch);
+  d.front = bare.front + people;
+  d.rear = bare.rear + people;
+  judge.above("Front axle", d.front, d.limit_front);
+  judge.above("Rear axle", d.rear, d.limit_rear);
+  if (bare.front < bare.total * least_steered)
+    judged.over.push_back("The front axle carries less than a fifth: it hardly steers. Move mass forward.");
+}
+
+void judge_straps(const Loaded& l, Judge& judge, Judged& judged) {
+  if (!l.load || l.load->straps.empty()) return;
+  int count = 0;
+  Mass holds;
+  bool known = true;
+  for (const Strap& strap : l.load->straps) {
+    count += strap.count;
+    known = known && strap.limit;
+    const TieDownRoute route = strap.over ? TieDownRoute::over_to_other_side : TieDownRoute::vehicle_to_cargo;
+    if (strap.limit) holds += working_load_counted(strap.limit->value, route) * strap.count;
+  }
+  if (!known) judged.missing.push_back("the working load limit of its straps");
+  if (!l.load->length) judged.missing.push_back("the length of the load");
+  if (!known || !l.load->length) return;
+  const int needed = tie_downs(l.load->length->value, l.mass, l.load->blocked);
+  if (count < needed) judged.over.push_back(fmt::format("{} straps of {}.", count, needed));
+  if (holds * slack < working_load_needed(l.mass))
+    judged.over.push_back(fmt::format("Straps count {}: half the load is {}.", judge.down(holds),
+                                      judge.up(working_load_needed(l.mass))));
+}
+
+/// What a trailer behind this vehicle weighs and rests on its hitch.
+struct Towed {
+  std::optional<Mass> total, tongue;
+  bool any = false, assumed = false;
+};
+
+Towed towed_by(const Catalogue& c, const Show& show, const Plan& plan, const Vehicle& van, UnitSystem units) {
+  Towed t;
+  for (const Vehicle& v : c.kit.vehicles) {
+    if (v.kind != Vehicle::Kind::trailer || !v.pulled_by || v.pulled_by->value != van.code.value) continue;
+    const Loaded l = loaded(c, show, plan, v);
+    if (l.count == 0 && !l.load) continue;
+    VehicleDetail d = begin_detail(l);
+    Judged ignored;
+    Judge judge(units, ignored);
+    judge_trailer_axle(d, l, judge, ignored);
+    t.any = true;
+    t.total = d.total;
+    t.assumed = !d.tongue;
+    t.tongue = d.tongue;
+    if (!d.tongue && d.total) t.tongue = *d.total * d.tongue_to.value_or(assumed_tongue);
+  }
+  return t;
+}
+
+void judge_masses(VehicleDetail& d, const Towed& towed, Finding& f, Judge& judge, Judged& judged) {
+  const Mass tongue = towed.tongue.value_or(Mass{});
+  const Mass aboard = d.load + d.people_and_fuel.value_or(Mass{}) + tongue;
+  if (d.total) d.total = *d.total + tongue;
+  f.measured = aboard;
+  if (d.payload) f.limit = *d.payload;
+  if (!d.payload && !(d.gross && d.total)) judged.missing.push_back("payload, or gross and empty masses");
+  if (d.unknown > 0) judged.missing.push_back(fmt::format("the mass of {} pieces", d.unknown));
+  judge.above("Payload", aboard, d.payload);
+  judge.above("Gross", d.total, d.gross);
+  if (!towed.any) return;
+  if (d.total && towed.total) d.train = *d.total - tongue + *towed.total;
+  if (!d.train || !d.train_limit) judged.missing.push_back("what it may weigh with its trailer");
+  judge.above("Van and trailer", d.train, d.train_limit);
+  if (towed.assumed) assume(f, "the trailer's tongue at the upper end of its window");
+}
+
+Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const Loaded& l) {
+  const UnitSystem units = c.kit.house.units;
+  const bool van = l.vehicle->kind == Vehicle::Kind::van;
+  Finding f = begin_finding("vehicle", l.vehicle->code.value, l.load ? l.load->place : l.vehicle->place);
+  f.source = "its plates as typed; 49 CFR 393.106, 393.110";
+  f.caution = "The plate, the tyre placard and the hitch plate win. Weigh it once loaded.";
+  Judged judged;
+  Judge judge(units, judged);
+  VehicleDetail d = begin_detail(l);
+  const Towed towed = van ? towed_by(c, show, plan, *l.vehicle, units) : Towed{};
+  judge_masses(d, towed, f, judge, judged);
+  if (van)
+    judge_van_axles(d, l, towed.tongue.value_or(Mass{}), judge, judged);
+  else
+    judge_trailer_axle(d, l, judge, judged);
+  judge_straps(l, judge, judged);
+  f.says = fmt::format("{} {}, {}", l.count, l.count == 1 ? "piece" : "pieces", judge.up(d.load));
+  if (d.payload)
+    f.says += fmt::format("; {} aboard of {} payload", judge.up(std::get<Mass>(f.measured)), judge.down(*d.payload));
+  if (d.total && d.gross) f.says += fmt::format("; {} of {} gross", judge.up(*d.total), judge.down(*d.gross));
+  if (d.tongue) f.says += fmt::format("; tongue {}, {}", judge.up(*d.tongue), percent_up(*d.tongue_share));
+  f.says += ".";
+  for (const std::string& words : judged.over) f.says += " " + words;
+  if (!judged.missing.empty()) f.says += fmt::format(" Not given: {}.", fmt::join(judged.missing, ", "));
+  f.outcome = !judged.over.empty()     ? Outcome::over
+              : judged.missing.empty() ? Outcome::within
+                                       : Outcome::not_checked;
+  if (!d.positions) assume(f, van ? "axles not worked out: no positions" : "axle and tongue not worked out: no positions");
+  if (!l.load || l.load->straps.empty()) assume(f, "tie-downs not given");
+  if (van && !d.people_and_fuel) assume(f, "people not counted: not given");
+  f.detail = std::move(d);
+  return f;
+}
+
+}  // namespace
+
+void check_vehicles(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
+  for (const Vehicle& vehicle : catalogue.kit.vehicles) {
+    const Loaded l = loaded(catalogue, show, plan, vehicle);
+    if (l.count > 0) findings.list.push_back(finding_of(catalogue, show, plan, l));
+  }
+}
+
+}  // namespace dunnage
