@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The world around the program: arguments, streams, where the data lies, and what to say when the world fails.
+#include <unistd.h>
+
 #include <filesystem>
 #include <iostream>
 
@@ -10,7 +12,7 @@ int main(int argc, char** argv) {
   namespace fs = std::filesystem;
   try {
     const fs::path share = fs::read_symlink("/proc/self/exe").parent_path().parent_path() / "share" / "dunnage";
-    const int code = dunnage::run({argv + 1, argv + argc}, share, std::cout, std::cerr);
+    const int code = dunnage::run({argv + 1, argv + argc}, share, std::cout, std::cerr, isatty(STDERR_FILENO) == 1);
     std::cout.flush();
     if (!std::cout) throw dunnage::WorldError("the output could not be written");
     return code;

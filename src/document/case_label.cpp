@@ -101,17 +101,33 @@ std::string label_text(const Catalogue& catalogue, const Handling& handling, int
   return joined(lines, "\n");
 }
 
-Document case_labels(const Catalogue& catalogue, const std::vector<Handling>& handling, const std::vector<int>& units,
-                     const Words& words, UnitSystem system, const std::string& revision) {
+namespace {
+
+Document begin_labels(const House& house, const Words& words) {
   Document document;
   document.name = "case-label";
   document.title = words("label.title");
-  document.show = catalogue.kit.house.name.value;
-  document.revision = words.say("page.revision", {{"revision", revision}});
+  document.show = house.name.value;
   document.page_words = words("page.of");
   document.continued = words("page.continued");
   document.more = words("page.more");
   document.language = words.language;
+  return document;
+}
+
+}  // namespace
+
+Document label_test(const House& house, const Words& words) {
+  Document document = begin_labels(house, words);
+  document.title = words("label.test-title");
+  document.sections.push_back({{}, {{"test", block::Paragraph{words("label.test")}}}});
+  return document;
+}
+
+Document case_labels(const Catalogue& catalogue, const std::vector<Handling>& handling, const std::vector<int>& units,
+                     const Words& words, UnitSystem system, const std::string& revision) {
+  Document document = begin_labels(catalogue.kit.house, words);
+  document.revision = words.say("page.revision", {{"revision", revision}});
   for (const int unit : units)
     document.sections.push_back(
         label_section(catalogue, handling_of(handling, unit), unit, words, system, revision));

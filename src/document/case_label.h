@@ -26,4 +26,7 @@ std::vector<std::string> content_lines(const Catalogue& catalogue, const Case& b
 /// Labels of all units that the plan pulls.
 Made case_label(const Context& context);
 
+/// What a test sheet for a label stock says.
+Document label_test(const House& house, const Words& words);
+
 }  // namespace dunnage

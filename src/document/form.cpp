@@ -16,6 +16,7 @@ Document begin_document(const Context& context, const std::string& name, const s
   document.show = context.show.title.value;
   document.date = context.show.date ? date_words(words, context.show.date->value) : words("page.no-date");
   document.revision = words.say("page.revision", {{"revision", context.revision}});
+  if (!words.read_by_native) document.revision = joined({document.revision, words("page.not-read")}, ". ");
   document.page_words = words("page.of");
   document.continued = words("page.continued");
   document.more = words("page.more");

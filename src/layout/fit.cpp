@@ -55,18 +55,25 @@ Lines shrink_into(Setting& setting, const TypeStyle& style, std::string_view tex
   return best;
 }
 
-/// Leaves out whole lines at the end until the rest and a line that says so have room.
+/// Leaves out whole paragraphs at the end, both languages of each, until the rest and a line that counts them have
+/// room.
 void cut_lines(Setting& setting, Lines& lines, Paper height) {
   const auto room = static_cast<std::size_t>(std::max(0.0, std::floor(height / lines.leading + 1e-6)));
   if (room == 0) {
     setting.problem(lines.lines.front(), "has no room for one line: " + mm(height) + " high");
     return;
   }
-  const std::size_t kept = room - 1, dropped = lines.lines.size() - kept;
+  const auto begins = [&](std::size_t i) { return !lines.second[i] && (i == 0 || lines.ends[i - 1]); };
+  std::size_t kept = room - 1;
+  while (kept > 0 && !begins(kept)) --kept;
+  int dropped = 0;
+  for (std::size_t i = kept; i < lines.lines.size(); ++i) dropped += begins(i) ? 1 : 0;
   lines.lines.resize(kept);
   lines.ends.resize(kept);
-  lines.lines.push_back(more_words(setting.document, static_cast<int>(dropped)));
+  lines.second.resize(kept);
+  lines.lines.push_back(more_words(setting.document, dropped));
   lines.ends.push_back(true);
+  lines.second.push_back(false);
 }
 
 void report_missing(Setting& setting, std::string_view text, const std::vector<char32_t>& missing) {
@@ -129,12 +136,13 @@ Lines fit_words(Setting& setting, const TypeStyle& style, std::string_view text,
 
 void put_lines(Setting& setting, std::vector<Ink>& ink, const Lines& lines, const TypeStyle& style, Spot at,
                Paper width) {
-  const int face = setting.face(style.face);
-  const Paper cap = lines.size * setting.faces.metrics(face).cap_height;
+  const int plain = setting.face(style.face), other = setting.face(setting.plain_cut(style.face));
+  const Paper cap = lines.size * setting.faces.metrics(plain).cap_height;
   Paper baseline = at.y + (lines.leading + cap) / 2;
-  for (const std::string& line : lines.lines) {
+  for (std::size_t i = 0; i < lines.lines.size(); ++i) {
+    const std::string& line = lines.lines[i];
     if (!line.empty()) {
-      Pieces pieces = setting.faces.pieces(face, line);
+      Pieces pieces = setting.faces.pieces(lines.second[i] ? other : plain, line);
       if (!pieces.missing.empty()) report_missing(setting, line, pieces.missing);
       const Paper room = width - lines.size * (pieces.width / 1000.0);
       Paper x = at.x + room * (style.align == Align::right ? 1.0 : style.align == Align::centre ? 0.5 : 0.0);

@@ -19,8 +19,9 @@ constexpr Paper white_above = 2 * paper_mm;  ///< between the body and the foot
 constexpr Paper head_rule = 1 * point;
 
 void fill_in(std::string& text, const std::string& name, int value) {
-  if (const auto at = text.find(name); at != std::string::npos)
-    text.replace(at, name.size(), std::to_string(value));
+  const std::string said = std::to_string(value);
+  for (std::size_t at = 0; (at = text.find(name, at)) != std::string::npos; at += said.size())
+    text.replace(at, name.size(), said);
 }
 
 std::string joined(const std::string& a, const std::string& b) {
@@ -54,7 +55,7 @@ Furniture::Furniture(Setting& setting, const Layout& layout, const Section& sect
   if (!beside) y += title.height();
   const Lines name = fit_width(setting, recipient_, section.recipient, width);
   if (!section.recipient.empty()) put_lines(setting, head_, name, recipient_, {{}, y}, width);
-  y += beside ? title.height() : name.height();
+  y += beside ? std::max(title.height(), name.height()) : name.height();
   page_y_ = y;
   const std::string widest = page_words(888, 888);
   page_width_ =
@@ -62,7 +63,7 @@ Furniture::Furniture(Setting& setting, const Layout& layout, const Section& sect
   const Paper left_wide = width - page_width_ - gap;
   const Lines show = fit_width(setting, running_, joined(document.show, document.date), left_wide);
   put_lines(setting, head_, show, running_, {{}, y}, left_wide);
-  y += show.height() + head_rule;
+  y += std::max(show.height(), fit_width(setting, running_, widest, page_width_).height()) + head_rule;
   head_.push_back(ink::Line{{{}, y - head_rule / 2}, {width, y - head_rule / 2}, head_rule, {}});
   head_height_ = y + white_below;
   const Lines revision = fit_width(setting, running_, document.revision, width);
@@ -80,8 +81,7 @@ std::string Furniture::page_words(int number, int total) const {
 void Furniture::put(std::vector<Ink>& ink, const Box& box, int number, int total) const {
   if (!layout_.furniture) return;
   add_moved(ink, head_, box.x, box.y);
-  const Lines words{
-      {page_words(number, total)}, {true}, running_.size, leading_at(running_, running_.size), false};
+  const Lines words = fit_width(setting_, running_, page_words(number, total), page_width_);
   put_lines(setting_, ink, words, running_right_, {box.x + width_ - page_width_, box.y + page_y_},
             page_width_);
   add_moved(ink, foot_, box.x, box.y + box.h - foot_height_);

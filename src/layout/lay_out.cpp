@@ -123,7 +123,7 @@ class Composer {
       pages_.push_back({sheet_.width, sheet_.height, sheet_.cuts, std::to_string(pages_.size() + 1), {}});
     }
     Page& page = pages_.back();
-    if (!begins.recipient.empty() && page.bookmark.empty()) page.bookmark = begins.recipient;
+    if (!begins.recipient.empty() && page.bookmark.empty()) page.bookmark = on_one_line(begins.recipient);
     return page;
   }
 
@@ -141,9 +141,8 @@ Pages lay_out(const Document& document, const Layout& layout, Paper page_width, 
   Setting setting(faces, document, problems);
   Composer composer(setting, layout, sheet_of(layout, page_width, page_height));
   for (const Section& section : document.sections) composer.add(section);
-  Pages pages{document.title, document.language, composer.pages(), false};
-  if (!pages.pages.empty() && pages.pages.front().bookmark.empty())
-    pages.pages.front().bookmark = document.title;
+  Pages pages{on_one_line(document.title), document.language, composer.pages(), false};
+  if (!pages.pages.empty() && pages.pages.front().bookmark.empty()) pages.pages.front().bookmark = pages.title;
   return pages;
 }
 

@@ -47,7 +47,7 @@ Pages lay_out_labels(const Document& document, const Layout& layout, const Stock
                      int copies, const Faces& faces, std::vector<LayoutProblem>& problems) {
   assert(start_at >= 1 && start_at <= labels_on_page(stock) && copies >= 1);
   Setting setting(faces, document, problems, stock.dpi);
-  Pages out{document.title, document.language, {}, true};
+  Pages out{on_one_line(document.title), document.language, {}, true};
   const Box inner{stock.inner, stock.inner, stock.label_width - stock.inner * 2,
                   stock.label_height - stock.inner * 2};
   int place = start_at - 1;

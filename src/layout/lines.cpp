@@ -6,6 +6,7 @@
 #include <cstdint>
 
 #include "base/utf8.h"
+#include "model/document.h"
 
 namespace dunnage {
 namespace {
@@ -29,13 +30,14 @@ class Breaker {
     for (const char32_t c : text) advance_.push_back(faces.advance(face, is_space(c) ? U' ' : c));
   }
 
-  void run(Lines& out) {
+  void run(Lines& out, bool second) {
     std::size_t from = 0;
     do {
       const auto [end, next] = line(from, out.split_word);
       out.lines.push_back(utf8::encode(text_.substr(from, end - from)));
       std::replace(out.lines.back().begin(), out.lines.back().end(), '\t', ' ');
       out.ends.push_back(next >= text_.size());
+      out.second.push_back(second);
       from = next;
     } while (from < text_.size());
   }
@@ -85,16 +87,20 @@ class Breaker {
   std::vector<int> advance_;
 };
 
+/// Calls `each` with every paragraph and whether it is in the second language.
 template <class Each>
 void for_paragraphs(std::string_view text, Each&& each) {
+  static constexpr char32_t ends[] = {U'\n', second_language, first_language, 0};
   const std::u32string all = utf8::decode(text);
   std::size_t from = 0;
+  bool second = false;
   while (true) {
-    const std::size_t end = std::min(all.find(U'\n', from), all.size());
+    const std::size_t end = std::min(all.find_first_of(ends, from), all.size());
     std::u32string_view paragraph(all.data() + from, end - from);
     if (!paragraph.empty() && paragraph.back() == U'\r') paragraph.remove_suffix(1);
-    each(paragraph);
+    each(paragraph, second);
     if (end == all.size()) return;
+    if (all[end] != U'\n') second = all[end] == second_language;
     from = end + 1;
   }
 }
@@ -109,14 +115,15 @@ Lines break_lines(const Faces& faces, int face, Paper size, Paper leading, std::
   out.size = size;
   out.leading = leading;
   const double room = width / size * 1000 + 1e-6;
-  for_paragraphs(text,
-                 [&](std::u32string_view paragraph) { Breaker(faces, face, paragraph, room).run(out); });
+  for_paragraphs(text, [&](std::u32string_view paragraph, bool second) {
+    Breaker(faces, face, paragraph, room).run(out, second);
+  });
   return out;
 }
 
 double natural_ems(const Faces& faces, int face, std::string_view text) {
   std::int64_t widest = 0;
-  for_paragraphs(text, [&](std::u32string_view paragraph) {
+  for_paragraphs(text, [&](std::u32string_view paragraph, bool) {
     std::int64_t wide = 0;
     for (const char32_t c : paragraph) wide += faces.advance(face, is_space(c) ? U' ' : c);
     widest = std::max(widest, wide);
@@ -126,7 +133,7 @@ double natural_ems(const Faces& faces, int face, std::string_view text) {
 
 double widest_word_ems(const Faces& faces, int face, std::string_view text) {
   std::int64_t widest = 0;
-  for_paragraphs(text, [&](std::u32string_view paragraph) {
+  for_paragraphs(text, [&](std::u32string_view paragraph, bool) {
     std::int64_t wide = 0;
     for (std::size_t i = 0; i < paragraph.size(); ++i) {
       if (is_space(paragraph[i])) {

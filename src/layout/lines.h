@@ -13,7 +13,8 @@ namespace dunnage {
 
 struct Lines {
   std::vector<std::string> lines;
-  std::vector<bool> ends;  ///< true where a line ends its paragraph
+  std::vector<bool> ends;    ///< true where a line ends its paragraph
+  std::vector<bool> second;  ///< true where a line is in the second language
   Paper size, leading;
   bool split_word = false;  ///< a word was wider than the room and had to be broken inside
 
@@ -22,7 +23,7 @@ struct Lines {
 };
 
 /// Lines of `text` at `size`, each at most `width` wide (spaces at a line's end hang). Line ends in the text
-/// are kept. A word wider than `width` breaks anywhere. At least one line, even for an empty text.
+/// are kept, and so are those between two languages. A word wider than `width` breaks anywhere. At least one line, even for an empty text.
 Lines break_lines(const Faces& faces, int face, Paper size, Paper leading, std::string_view text,
                   Paper width);
 

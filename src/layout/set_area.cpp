@@ -6,10 +6,11 @@
 
 #include "base/nearest.h"
 #include "base/unit.h"
+#include "base/utf8.h"
 #include "layout/fit.h"
 #include "layout/set_block.h"
-#include "layout/set_picture.h"
 #include "layout/set_drawing.h"
+#include "layout/set_picture.h"
 
 namespace dunnage {
 namespace {
@@ -37,14 +38,14 @@ struct Setter {
   void operator()(
       const block::Listing& listing) const {  // no bullets: each line begins with its number of pieces
     std::string all;
-    for (const std::string& line : listing.lines) all += (all.empty() ? "" : "\n") + line;
+    for (const std::string& line : listing.lines) all += (all.empty() ? "" : utf8::encode(first_language)) + line;
     words(all);
   }
   void operator()(const block::Qr& qr) const { put_qr(setting, spec, qr, box, ink); }
   void operator()(const block::Marks& marks) const { put_marks(setting, spec, marks, box, ink); }
   void operator()(const block::Handle& handle) const { put_handle(setting, spec, handle, box, ink); }
-
   void operator()(const block::Picture& picture) const { put_drawing(setting, spec, picture, box, ink); }
+
   template <class Other>
   void operator()(const Other&) const {
     Galley galley;

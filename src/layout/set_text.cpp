@@ -59,7 +59,7 @@ void set_paragraph(Setting& setting, const BlockSpec& spec, const std::string& t
   const Lines all = fit_width(setting, spec.type, text, wide);
   std::size_t first = 0;
   for (std::size_t i = 0; i < all.lines.size(); ++i) {
-    Lines one{{all.lines[i]}, {all.ends[i]}, all.size, all.leading, false};
+    Lines one{{all.lines[i]}, {all.ends[i]}, {all.second[i]}, all.size, all.leading, false};
     Strip strip;
     put_lines(setting, strip.ink, one, spec.type, {}, wide);
     strip.height = all.leading;
@@ -80,7 +80,7 @@ void set_listing(Setting& setting, const BlockSpec& spec, const block::Listing& 
     for (std::size_t column = 0; column < columns.across && columns.at(row, column) < columns.count;
          ++column) {
       const Lines lines = fit_width(setting, spec.type, listing.lines[columns.at(row, column)], wide);
-      const Lines bullet{{"\u2022"}, {true}, lines.size, lines.leading, false};
+      const Lines bullet{{"\u2022"}, {true}, {false}, lines.size, lines.leading, false};
       TypeStyle left = spec.type;
       left.align = Align::left;
       put_lines(setting, strip.ink, bullet, left, {columns.x(column), {}}, indent);

@@ -33,4 +33,11 @@ std::string Setting::bold(const std::string& role) const {
   return faces.find(partner) ? partner : role;
 }
 
+std::string Setting::plain_cut(const std::string& role) const {
+  static const std::string ending = "-bold";
+  if (!role.ends_with(ending)) return role;
+  const std::string partner = role.substr(0, role.size() - ending.size());
+  return faces.find(partner) ? partner : role;
+}
+
 }  // namespace dunnage

@@ -35,6 +35,8 @@ class Setting {
   int face(const std::string& role);
   /// The bold partner of a role ("text" and "text-bold"), or the role itself where it has none.
   std::string bold(const std::string& role) const;
+  /// The plain partner of a role ("text-bold" and "text"), or the role itself where it has none.
+  std::string plain_cut(const std::string& role) const;
 
  private:
   std::vector<LayoutProblem>& problems_;

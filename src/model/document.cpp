@@ -6,6 +6,24 @@
 
 namespace dunnage {
 
+namespace {
+
+const std::string second_mark = "\u2028", first_mark = "\u2029";
+
+}  // namespace
+
+std::string in_two(const std::string& first, const std::string& second) {
+  if (first == second || second.empty()) return first;
+  return first.empty() ? second : first + second_mark + second;
+}
+
+std::string on_one_line(const std::string& text) {
+  std::string out = text;
+  for (const std::string& mark : {second_mark, first_mark})
+    for (std::size_t at = 0; (at = out.find(mark, at)) != std::string::npos; at += 3) out.replace(at, mark.size(), " / ");
+  return out;
+}
+
 const std::string& Words::operator()(const std::string& key) const {
   const auto found = by_key.find(key);
   if (found == by_key.end())

@@ -12,6 +12,15 @@
 
 namespace dunnage {
 
+/// A text in two languages holds the first, `second_language`, then the second. It is never one run of words: the
+/// layout begins a new line there and sets the second in the plain cut. `first_language` leads back, where texts
+/// follow each other. (LINE and PARAGRAPH SEPARATOR of Unicode.)
+inline constexpr char32_t second_language = U'\u2028', first_language = U'\u2029';
+/// Both languages, or the text once where they say the same.
+std::string in_two(const std::string& first, const std::string& second);
+/// For bookmarks and messages: "first / second".
+std::string on_one_line(const std::string& text);
+
 /// What stands in one cell of a table. A tick box and a blank to write in are cells too.
 struct Cell {
   enum class Kind { text, tick, blank } kind = Kind::text;
@@ -81,6 +90,7 @@ struct Document {
 /// Printed words of one language, by key. Placeholders: {name}.
 struct Words {
   std::string language;
+  bool read_by_native = true;       ///< false: nobody who grew up with the language has read them, and sheets say so
   std::map<std::string, std::string> by_key;
   /// The text of `key`; a key that no file has is our mistake and stops the run with its name.
   const std::string& operator()(const std::string& key) const;

@@ -6,6 +6,9 @@
 
 #include "base/error.h"
 #include "base/nearest.h"
+#include "base/unit.h"
+#include "run/command_table.h"
+#include "run/kit_commands.h"
 #include "run/version.h"
 
 namespace dunnage {
@@ -22,8 +25,9 @@ struct Typed {
   ReckonOptions reckon;
   ListOptions list;
   HelpOptions help;
-  std::string paper, print_units, label_units;
+  std::string paper, print_units, label_units, offset;
   std::vector<std::string> pairs;
+  KitTyped kit;
 };
 
 void add_print(CLI::App& app, Typed& t) {
@@ -33,9 +37,10 @@ void add_print(CLI::App& app, Typed& t) {
   c->add_option("--only", t.print.only, "only these sheets, by name: see `dunnage list docs`")->delimiter(',');
   c->add_option("--for", t.print.team, "only what this team pulls");
   c->add_flag("--one-file", t.print.one_file, "all sheets in one PDF");
+  c->add_flag("--duplex", t.print.duplex, "for printing on both sides: each recipient's part begins on a sheet of its own");
   c->add_option("--paper", t.paper, "a4 or letter (default: the house's)");
   c->add_option("--units", t.print_units, "metric or us (default: the house's)");
-  c->add_option("--lang", t.print.languages, "language of the printed words")->delimiter(',');
+  c->add_option("--lang", t.print.languages, "language of the printed words, or two that stand on one sheet: en,es")->delimiter(',');
 }
 
 void add_check(CLI::App& app, Typed& t) {
@@ -60,12 +65,15 @@ void add_label(CLI::App& app, Typed& t) {
   CLI::App* c = app.add_subcommand("label", "Print labels that live on the cases");
   c->add_option("KIT", t.label.kit, "the kit folder")->required();
   c->add_option("CODE", t.label.codes, "only these cases or units");
+  c->add_option("--since", t.label.since, "another copy of the kit: only what is new or changed since");
   c->add_option("--stock", t.label.stock, "the label stock: see `dunnage list stocks`");
   c->add_option("--start-at", t.label.start_at, "first free label on a begun sheet, from 1");
   c->add_option("--copies", t.label.copies, "how many of each: a trunk wants one on each side");
   c->add_option("--out", t.label.out, "the PDF to write (default: case-label.pdf)");
+  c->add_option("--offset", t.offset, "shift everything right and down, for a printer that misses: \"1 mm, -0.5 mm\"");
+  c->add_flag("--test-sheet", t.label.test_sheet, "print the stock's outline and rulers that show the offset");
   c->add_option("--units", t.label_units, "metric or us (default: the house's)");
-  c->add_option("--lang", t.label.languages, "language of the printed words")->delimiter(',');
+  c->add_option("--lang", t.label.languages, "language of the printed words, or two: en,es")->delimiter(',');
 }
 
 void add_rest(CLI::App& app, Typed& t) {
@@ -73,9 +81,11 @@ void add_rest(CLI::App& app, Typed& t) {
   reckon->add_option("QUESTION", t.reckon.question, "what to work out; without one, the list");
   reckon->add_option("KEY=VALUE", t.pairs, "what is known, for example mass=\"60 lb\"");
   reckon->add_flag("--json", t.reckon.json, "the answer for another program to read");
-  CLI::App* list = app.add_subcommand("list", "List docs, stocks, units, rules, layouts, or the cases of a kit");
-  list->add_option("WHAT", t.list.what, "docs, stocks, units, rules, layouts or cases")->required();
-  list->add_option("KIT", t.list.kit, "the kit folder, for cases");
+  CLI::App* list = app.add_subcommand("list", "List docs, stocks, units, rules, layouts, keys, or the cases and items of a kit");
+  list->add_option("WHAT", t.list.what, "docs, stocks, units, rules, layouts, cases, items, kit-keys or show-keys")->required();
+  list->add_option("KIT", t.list.kit, "the kit folder, for cases and items");
+  list->add_flag("--csv", t.list.csv, "cases or items as a spreadsheet, which import takes back unchanged");
+  list->add_flag("--json", t.list.json, "keys as a JSON Schema, for an editor");
   CLI::App* help = app.add_subcommand("help", "Explain a topic: units, conditions, labels, layouts, safety");
   help->add_option("TOPIC", t.help.topic, "the topic; without one, the list");
 }
@@ -146,7 +156,23 @@ void split_pairs(const std::vector<std::string>& typed, ReckonOptions& out) {
   }
 }
 
+/// "1 mm, -0.5 mm": right, then down.
+std::pair<Paper, Paper> read_offset(const std::string& typed) {
+  constexpr double most = 0.05;  // 50 mm: further off is no matter of feeding
+  const std::size_t comma = typed.find(',');
+  const auto length = [&](const std::string& text) {
+    const ParsedQuantity parsed = parse_quantity(text, Measure::paper);
+    if (!parsed.si || *parsed.si < -most || *parsed.si > most)
+      throw UsageError("--offset is two lengths on paper of at most 50 mm, right and down, not \"" + typed +
+                       "\": write --offset \"1 mm, -0.5 mm\"");
+    return *parsed.si / unit::paper_mm.si * unit::paper_mm;
+  };
+  const std::string second = comma == std::string::npos ? std::string() : typed.substr(comma + 1);
+  return {length(typed.substr(0, comma)), length(second)};
+}
+
 Options finish(const std::string& command, Typed& t) {
+  if (const auto options = finish_kit_command(command, t.kit)) return *options;
   if (command == "print") {
     t.print.paper = one_of("--paper", t.paper, paper_words);
     t.print.units = one_of("--units", t.print_units, unit_words);
@@ -157,6 +183,7 @@ Options finish(const std::string& command, Typed& t) {
   if (command == "why") return t.why;
   if (command == "label") {
     t.label.units = one_of("--units", t.label_units, unit_words);
+    if (!t.offset.empty()) t.label.offset = read_offset(t.offset);
     if (t.label.start_at < 1) throw UsageError("--start-at counts labels from 1");
     if (t.label.copies < 1 || t.label.copies > 1000) throw UsageError("--copies is from 1 to 1000");
     return t.label;
@@ -179,9 +206,9 @@ constexpr const char* exits =
 
 }  // namespace
 
-Options read_command_line(const std::vector<std::string>& arguments) {
-  Typed typed;
-  CLI::App app(about, "dunnage");
+namespace {
+
+void build(CLI::App& app, Typed& typed) {
   app.footer(exits);
   app.set_version_flag("--version", std::string("dunnage ") + version);
   app.require_subcommand(1);
@@ -191,6 +218,35 @@ Options read_command_line(const std::vector<std::string>& arguments) {
   add_why(app, typed);
   add_label(app, typed);
   add_rest(app, typed);
+  add_kit_commands(app, typed.kit);
+}
+
+OptionWords option_words(const CLI::Option& option) {
+  const bool place = option.get_positional();
+  return {place ? option.get_name(true, false) : "--" + option.get_lnames().front(), option.get_description(), option.get_items_expected_max() > 0,
+          option.get_required(), option.get_items_expected_max() > 1};
+}
+
+}  // namespace
+
+CommandTable command_table() {
+  Typed typed;
+  CLI::App app(about, "dunnage");
+  build(app, typed);
+  CommandTable table{about, exits, {}};
+  for (const CLI::App* command : app.get_subcommands({})) {
+    CommandWords words{command->get_name(), command->get_description(), {}, {}};
+    for (const CLI::Option* option : command->get_options())
+      if (!option->check_name("--help")) (option->get_positional() ? words.places : words.options).push_back(option_words(*option));
+    table.commands.push_back(std::move(words));
+  }
+  return table;
+}
+
+Options read_command_line(const std::vector<std::string>& arguments) {
+  Typed typed;
+  CLI::App app(about, "dunnage");
+  build(app, typed);
   if (arguments.empty()) return SayOptions{app.help()};
   check_words(app, arguments);
   try {

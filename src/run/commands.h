@@ -25,5 +25,9 @@ int print_labels(const LabelOptions& options, Desk& desk);
 int reckon_figure(const ReckonOptions& options, Desk& desk);
 int list_things(const ListOptions& options, Desk& desk);
 int help_topic(const HelpOptions& options, Desk& desk);
+int begin_kit(const BeginOptions& options, Desk& desk);
+int import_table(const ImportOptions& options, Desk& desk);
+int tally_show(const TallyOptions& options, Desk& desk);
+int list_keys(const ListOptions& options, Desk& desk);
 
 }  // namespace dunnage

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <optional>
 
 #include "base/error.h"
 #include "base/nearest.h"
@@ -26,20 +27,44 @@ std::vector<std::string> names_in(const fs::path& folder) {
   return out;
 }
 
-Words load_words_for(const fs::path& share, const std::vector<std::string>& asked, const House& house,
-                     Sources& sources, Diagnostics& diagnostics) {
-  const fs::path folder = share / "layouts" / "words";
-  const std::vector<std::string> have = names_in(folder);
-  std::string language = "en";
-  if (!asked.empty()) {
-    language = asked.front();
+namespace {
+
+constexpr std::size_t most_languages = 2;  // a third would crowd out the other two
+
+void check_languages(const std::vector<std::string>& wanted, const std::vector<std::string>& have) {
+  for (const std::string& language : wanted)
     if (std::find(have.begin(), have.end(), language) == have.end())
-      throw UsageError("there are no printed words in \"" + language + "\"; there are: " + fmt::format("{}", fmt::join(have, ", ")));
-  } else if (!house.languages.empty() && std::find(have.begin(), have.end(), house.languages.front()) != have.end()) {
-    language = house.languages.front();
+      throw UsageError("there are no printed words in \"" + language + "\"; there are: " +
+                       fmt::format("{}", fmt::join(have, ", ")));
+  if (wanted.size() > most_languages)
+    throw UsageError("at most two languages have room on one sheet; print the packet again for a third");
+  if (wanted.size() == most_languages && wanted.front() == wanted.back())
+    throw UsageError("the language \"" + wanted.front() + "\" is named twice");
+}
+
+}  // namespace
+
+std::vector<Words> load_words_for(const fs::path& share, const std::vector<std::string>& asked, const House& house,
+                                  Sources& sources, Diagnostics& diagnostics) {
+  const fs::path folder = share / "layouts" / "words";
+  const std::vector<std::string>& wanted = asked.empty() ? house.languages : asked;
+  check_languages(wanted, names_in(folder));
+  std::vector<Words> all;
+  std::optional<Words> english = load_words(folder / "en.toml", sources, diagnostics);
+  for (const std::string& language : wanted) {
+    std::optional<Words> words =
+        language == "en" ? english : load_words(folder / (language + ".toml"), sources, diagnostics);
+    if (!words || !english) return {Words{}};  // the diagnostics say why
+    words->by_key.insert(english->by_key.begin(), english->by_key.end());
+    all.push_back(std::move(*words));
   }
-  auto words = load_words(folder / (language + ".toml"), sources, diagnostics);
-  return words ? std::move(*words) : Words{};
+  return all;
+}
+
+std::string names_of(const std::vector<Words>& languages) {
+  std::string out;
+  for (const Words& words : languages) out += (out.empty() ? "" : ", ") + words.language;
+  return out;
 }
 
 Layout load_layout_for(const fs::path& share, const std::string& kit_folder, const std::string& name,

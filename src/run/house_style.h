@@ -14,10 +14,12 @@
 
 namespace dunnage {
 
-/// The words of the language asked for, else of the house's first. Throws UsageError for a language that no
-/// words file has.
-Words load_words_for(const std::filesystem::path& share, const std::vector<std::string>& asked,
-                     const House& house, Sources& sources, Diagnostics& diagnostics);
+/// The words of the languages asked for, else of the house's: one, or two that stand on one sheet. A word that a
+/// language lacks is said in English. Throws UsageError for a language that no words file has, and for more than two.
+std::vector<Words> load_words_for(const std::filesystem::path& share, const std::vector<std::string>& asked,
+                                  const House& house, Sources& sources, Diagnostics& diagnostics);
+/// "en", or "en, es".
+std::string names_of(const std::vector<Words>& languages);
 
 /// The layout of a document: <kit>/layouts/NAME.toml where the house has one, else ours. Mistakes in
 /// `diagnostics`; an empty layout then.

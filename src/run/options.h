@@ -36,6 +36,7 @@ struct WhyOptions {
 };
 struct LabelOptions {
   std::filesystem::path kit, out;           ///< out empty: case-label.pdf
+  std::filesystem::path since;              ///< another copy of the kit: only what is new or changed since
   std::vector<std::string> codes;           ///< of cases or units; empty: every unit
   std::string stock;                        ///< empty: the house's
   int start_at = 1, copies = 1;
@@ -43,6 +44,25 @@ struct LabelOptions {
   bool test_sheet = false;                  ///< the stock's outline and rulers in place of labels
   std::optional<UnitSystem> units;
   std::vector<std::string> languages;
+};
+struct BeginOptions {
+  std::filesystem::path folder;
+  UnitSystem units = UnitSystem::metric;
+};
+struct ImportOptions {
+  std::filesystem::path file, kit;
+  std::string as = "case";                  ///< section that a row becomes: "case" or "item"
+  std::vector<std::pair<std::string, std::string>> columns;  ///< head, key
+  std::vector<std::pair<std::string, std::string>> units;    ///< key, unit
+  bool weights = false, dry_run = false;
+};
+struct TallyOptions {
+  std::filesystem::path show, sheet;        ///< sheet empty: none is written
+  std::vector<std::filesystem::path> out, loaded, back;
+  bool json = false;
+};
+struct CompleteOptions {
+  std::string shell;
 };
 struct ReckonOptions {
   std::string question;                     ///< empty: the list
@@ -52,6 +72,7 @@ struct ReckonOptions {
 struct ListOptions {
   std::string what;
   std::filesystem::path kit;
+  bool csv = false, json = false;
 };
 struct HelpOptions {
   std::string topic;                        ///< empty: the topics
@@ -62,6 +83,6 @@ struct SayOptions {
 };
 
 using Options = std::variant<PrintOptions, CheckOptions, ClashOptions, WhyOptions, LabelOptions, ReckonOptions, ListOptions,
-                             HelpOptions, SayOptions>;
+                             HelpOptions, BeginOptions, ImportOptions, TallyOptions, CompleteOptions, SayOptions>;
 
 }  // namespace dunnage

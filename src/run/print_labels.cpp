@@ -6,11 +6,16 @@
 
 #include "base/error.h"
 #include "base/nearest.h"
+#include "base/utf8.h"
 #include "check/lifting.h"
 #include "document/case_label.h"
+#include "document/two_languages.h"
 #include "export/pdf_file.h"
 #include "layout/lay_out_labels.h"
+#include "layout/test_sheet.h"
 #include "read/faces_file.h"
+#include "run/changed_labels.h"
+#include "run/check_letters.h"
 #include "run/commands.h"
 #include "run/file_set.h"
 #include "run/house_style.h"
@@ -45,44 +50,89 @@ std::string stock_name(const LabelOptions& options, const House& house) {
   return house.paper == PaperSize::letter ? "4x6-roll" : "100x150-roll";
 }
 
+/// A longer code could not be read from a few steps away: its capitals would be lower than 11 mm on the large label.
+constexpr std::size_t most_letters = 10;
+
+void check_codes(const Catalogue& c, const std::vector<int>& units, Diagnostics& diagnostics) {
+  for (const int unit : units) {
+    const std::string& code = c.units[static_cast<std::size_t>(unit)].code;
+    if (utf8::length(code) <= most_letters) continue;
+    diagnostics.error(c.case_at(unit).code.place,
+                      fmt::format("the code \"{}\" is too long for a label: {} characters, at most {}", code,
+                                  utf8::length(code), most_letters),
+                      "shorten the code, or name on the command line only what gets a label");
+  }
+}
+
+Document label_document(const Catalogue& c, const std::vector<int>& units, const std::vector<Words>& words,
+                        UnitSystem system, const std::string& revision) {
+  std::vector<Handling> handling;
+  for (int u = 0; u < static_cast<int>(c.units.size()); ++u)
+    handling.push_back(handling_of(c.case_at(u), c.mass_of(u), c.kit.house.lift));
+  const Document first = case_labels(c, handling, units, words.front(), system, revision);
+  if (words.size() < 2) return first;
+  return in_two_languages(first, case_labels(c, handling, units, words.back(), system, revision));
+}
+
+void write_file(const std::filesystem::path& file, const Pages& pages, const Faces& faces) {
+  FileSet files(file.parent_path());
+  files.add(file.filename().string(), pdf_bytes({pages}, faces, {}));
+  files.commit();
+}
+
 }  // namespace
 
 int print_labels(const LabelOptions& options, Desk& desk) {
   Loaded loaded;
   if (!load_kit(options.kit, loaded, desk.err)) return 1;
   const Catalogue& c = loaded.catalogue;
-  const std::vector<int> units = units_for(c, options.codes);
-  const UnitSystem system = options.units.value_or(c.kit.house.units);
-
+  std::vector<int> units = units_for(c, options.codes);
+  if (!options.since.empty()) {
+    const auto changed = changed_labels(c, units, options.since, desk);
+    if (!changed) return 1;
+    units = *changed;
+    if (units.empty()) {
+      desk.out << "No label has changed since " << options.since.string() << "; nothing was written.\n";
+      return 0;
+    }
+  }
   const std::string revision = revision_of(loaded.sources, "", "");
-  Diagnostics style;
-  const Words words = load_words_for(desk.share, options.languages, c.kit.house, loaded.sources, style);
-  const Stock stock = load_stock_for(desk.share, stock_name(options, c.kit.house), loaded.sources, style);
-  const Layout layout = style.has_errors() ? Layout{} : load_layout_for(desk.share, c.kit.folder, stock.layout, loaded.sources, style);
-  std::vector<Handling> handling;
-  for (int u = 0; u < static_cast<int>(c.units.size()); ++u)
-    handling.push_back(handling_of(c.case_at(u), c.mass_of(u), c.kit.house.lift));
+  const std::filesystem::path file = options.out.empty() ? "case-label.pdf" : options.out;
 
-  Pages pages;
+  Diagnostics style;
   const Faces faces(read_faces(desk.share / "fonts"));
+  const std::vector<Words> words = load_words_for(desk.share, options.languages, c.kit.house, loaded.sources, style);
+  Stock stock = load_stock_for(desk.share, stock_name(options, c.kit.house), loaded.sources, style);
+  stock.left += options.offset.first;
+  stock.top += options.offset.second;
+  if (!style.has_errors() && options.test_sheet) {
+    std::vector<LayoutProblem> problems;
+    write_file(file, test_sheet(label_test(c.kit.house, words.front()), stock, faces, problems), faces);
+    desk.out << fmt::format("{}  test sheet of stock {} ({})\n", file.string(), stock.name, stock.says);
+    return 0;
+  }
+  const Layout layout = style.has_errors() ? Layout{} : load_layout_for(desk.share, c.kit.folder, stock.layout, loaded.sources, style);
+  check_letters(c, nullptr, names_of(words), faces, style);
+  check_codes(c, units, style);
+  Pages pages;
   if (!style.has_errors()) {
     if (options.start_at > labels_on_page(stock))
       throw UsageError(fmt::format("--start-at {} is beyond the sheet: {} has {} labels on one", options.start_at, stock.name, labels_on_page(stock)));
-    const Document document = case_labels(c, handling, units, words, system, revision);
     std::vector<LayoutProblem> problems;
-    pages = lay_out_labels(document, layout, stock, options.start_at, options.copies, faces, problems);
+    pages = lay_out_labels(label_document(c, units, words, options.units.value_or(c.kit.house.units), revision), layout,
+                           stock, options.start_at, options.copies, faces, problems);
     tell(problems, style);
   }
   if (style.has_errors()) {
     desk.err << render(style, loaded.sources);
     return 1;
   }
-  const std::filesystem::path file = options.out.empty() ? "case-label.pdf" : options.out;
-  FileSet files(file.parent_path());
-  files.add(file.filename().string(), pdf_bytes({pages}, faces, {}));
-  files.commit();
+  write_file(file, pages, faces);
   desk.out << fmt::format("{}  {} labels on {} {}, stock {} ({})\n", file.string(), units.size() * static_cast<std::size_t>(options.copies),
                           pages.pages.size(), stock.roll ? "lengths of roll" : "sheets", stock.name, stock.says);
+  for (const Words& one : words)
+    if (!one.read_by_native)
+      desk.err << "note: nobody who grew up with \"" << one.language << "\" has read its printed words\n";
   return 0;
 }
 

@@ -8,14 +8,18 @@
 #include "base/nearest.h"
 #include "check/rules.h"
 #include "document/documents.h"
+#include "document/two_languages.h"
 #include "export/pdf_file.h"
 #include "layout/lay_out.h"
+#include "layout/right_hand.h"
 #include "plan/plan_show.h"
 #include "read/faces_file.h"
+#include "run/check_letters.h"
 #include "run/commands.h"
 #include "run/file_set.h"
 #include "run/house_style.h"
 #include "run/load_show.h"
+#include "run/progress.h"
 #include "run/summary.h"
 
 namespace dunnage {
@@ -30,24 +34,28 @@ std::vector<std::string> all_names() {
   return out;
 }
 
-/// The sheets to make, in the order of the list of sheets: those asked for, else the house's packet, else all
-/// that belong to one.
-std::vector<const DocumentKind*> chosen(const PrintOptions& options, const House& house) {
-  for (const std::string& name : options.only) {
-    const auto known = all_names();
+void check_names(const std::vector<std::string>& asked) {
+  const auto known = all_names();
+  for (const std::string& name : asked) {
     if (std::find(known.begin(), known.end(), name) != known.end()) continue;
     const std::string guess = did_you_mean(name, known);
     throw UsageError("there is no sheet \"" + name + "\"" +
                      (guess.empty() ? "; there are " + fmt::format("{}", fmt::join(known, ", ")) : ": " + guess));
   }
+}
+
+/// The sheets to make: those asked for, else the house's packet, both in the order typed, else all that belong to one.
+std::vector<const DocumentKind*> chosen(const PrintOptions& options, const House& house) {
+  check_names(options.only);
+  std::vector<std::string> names = options.only;
+  if (names.empty())
+    for (const Text& name : house.packet) names.push_back(name.value);
   std::vector<const DocumentKind*> out;
-  for (const DocumentKind& kind : document_kinds()) {
-    const auto named = [&](const auto& list) {
-      return std::any_of(list.begin(), list.end(), [&](const std::string& n) { return n == kind.name; });
-    };
-    const bool wanted = !options.only.empty() ? named(options.only) : !house.packet.empty() ? named(house.packet) : kind.in_packet;
-    if (wanted) out.push_back(&kind);
-  }
+  for (const DocumentKind& kind : document_kinds())
+    if (names.empty() && kind.in_packet) out.push_back(&kind);
+  for (const std::string& name : names)
+    for (const DocumentKind& kind : document_kinds())
+      if (kind.name == name && std::find(out.begin(), out.end(), &kind) == out.end()) out.push_back(&kind);
   return out;
 }
 
@@ -58,25 +66,35 @@ struct Sheet {
   Pages pages;
 };
 
-/// Makes every sheet but the cover first, since the cover tells what the packet holds.
-std::vector<Sheet> make_documents(std::vector<const DocumentKind*> kinds, std::vector<Layout>& layouts, Context& context) {
-  std::vector<Sheet> sheets(kinds.size());
-  std::vector<bool> made(kinds.size(), false);
+/// What each kind makes in one language. Every sheet but the cover first, since the cover tells what the packet holds.
+std::vector<Made> write_documents(const std::vector<const DocumentKind*>& kinds, Context& context) {
+  std::vector<Made> all(kinds.size(), Skipped{});
   for (const bool cover : {false, true})
     for (std::size_t i = 0; i < kinds.size(); ++i) {
       if ((kinds[i]->name == "cover") != cover) continue;
-      Made result = kinds[i]->make(context);
-      if (const Skipped* skipped = std::get_if<Skipped>(&result)) {
+      all[i] = kinds[i]->make(context);
+      if (const Skipped* skipped = std::get_if<Skipped>(&all[i]))
         context.skipped.push_back(*skipped);
-        continue;
-      }
-      sheets[i] = {kinds[i], std::move(layouts[i]), std::move(std::get<Document>(result)), {}};
-      if (!cover) context.made.push_back(sheets[i].document.title);
-      made[i] = true;
+      else if (!cover)
+        context.made.push_back(std::get<Document>(all[i]).title);
     }
+  return all;
+}
+
+/// The sheets in one language or in two. `contexts` differ in their words alone.
+std::vector<Sheet> make_sheets(const std::vector<const DocumentKind*>& kinds, std::vector<Layout>& layouts,
+                               std::vector<Context>& contexts) {
+  std::vector<Made> made = write_documents(kinds, contexts.front());
+  if (contexts.size() > 1) {
+    const std::vector<Made> second = write_documents(kinds, contexts.back());
+    for (std::size_t i = 0; i < made.size(); ++i)
+      if (Document* document = std::get_if<Document>(&made[i]))
+        *document = in_two_languages(std::move(*document), std::get<Document>(second[i]));
+  }
   std::vector<Sheet> out;
-  for (std::size_t i = 0; i < sheets.size(); ++i)
-    if (made[i]) out.push_back(std::move(sheets[i]));
+  for (std::size_t i = 0; i < made.size(); ++i)
+    if (Document* document = std::get_if<Document>(&made[i]))
+      out.push_back({kinds[i], std::move(layouts[i]), std::move(*document), {}});
   return out;
 }
 
@@ -91,31 +109,42 @@ std::vector<std::string> older_sheets(const fs::path& folder, const std::vector<
   return out;
 }
 
-void write_packet(const std::vector<Sheet>& sheets, const PrintOptions& options, const fs::path& folder,
-                  const Faces& faces, const std::string& title, Desk& desk) {
+/// Writes the files, one a sheet or one for all; their names, one a sheet.
+std::vector<std::string> write_files(const std::vector<Sheet>& sheets, const PrintOptions& options,
+                                     const fs::path& folder, const Faces& faces, const std::string& title, Desk& desk,
+                                     Progress& progress) {
   FileSet files(folder);
-  std::vector<std::string> written;
+  std::vector<std::string> names;
   std::vector<Pages> all;
   for (const Sheet& sheet : sheets) {
+    names.push_back(options.one_file ? "packet.pdf" : std::string(sheet.kind->name) + ".pdf");
     if (options.one_file) {
       all.push_back(sheet.pages);
-      continue;
+    } else {
+      progress.step(sheet.pages.title);
+      files.add(names.back(), pdf_bytes({sheet.pages}, faces, {}));
     }
-    written.push_back(std::string(sheet.kind->name) + ".pdf");
-    files.add(written.back(), pdf_bytes({sheet.pages}, faces, {}));
   }
-  if (options.one_file) {
-    written.emplace_back("packet.pdf");
-    files.add(written.back(), pdf_bytes(all, faces, {title, true}));
-  }
+  if (options.one_file) files.add("packet.pdf", pdf_bytes(all, faces, {title, true}));
+  progress.done();
   files.commit();
   for (const std::string& name : files.removed()) desk.err << "removed " << name << ", left by a run that was cut short\n";
+  return names;
+}
+
+/// What was printed, for whom, on how many sheets.
+void tell_written(const std::vector<Sheet>& sheets, const std::vector<std::string>& names, const fs::path& folder,
+                  bool duplex, Desk& desk) {
+  const auto counted = [](std::size_t n, const char* one) { return fmt::format("{} {}{}", n, one, n == 1 ? "" : "s"); };
+  std::size_t all = 0;
   for (std::size_t i = 0; i < sheets.size(); ++i) {
-    const std::string& name = options.one_file ? written.front() : written[i];
-    desk.out << fmt::format("{}  {} ({} {})\n", (folder / name).string(), sheets[i].document.title,
-                            sheets[i].pages.pages.size(), sheets[i].pages.pages.size() == 1 ? "page" : "pages");
+    const std::size_t pages = sheets[i].pages.pages.size();
+    all += duplex ? (pages + 1) / 2 : pages;
+    desk.out << fmt::format("{}  {} ({})\n", (folder / names[i]).string(), sheets[i].pages.title,
+                            counted(pages, "page"));
   }
-  for (const std::string& name : older_sheets(folder, written))
+  desk.out << fmt::format("{} of paper{}.\n", counted(all, "sheet"), duplex ? ", printed on both sides" : "");
+  for (const std::string& name : older_sheets(folder, names))
     desk.err << "note: " << (folder / name).string() << " is from an earlier run; this one did not make it\n";
 }
 
@@ -147,11 +176,12 @@ int print_packet(const PrintOptions& options, Desk& desk) {
   const std::vector<const DocumentKind*> kinds = chosen(options, house);
 
   Diagnostics style;
-  const Words words = load_words_for(desk.share, options.languages, house, loaded.sources, style);
+  const std::vector<Words> words = load_words_for(desk.share, options.languages, house, loaded.sources, style);
   std::vector<Layout> layouts;
   for (const DocumentKind* kind : kinds)
     layouts.push_back(load_layout_for(desk.share, loaded.catalogue.kit.folder, std::string(kind->name), loaded.sources, style));
   const Faces faces(read_faces(desk.share / "fonts"));
+  check_letters(loaded.catalogue, &loaded.show, names_of(words), faces, style);
   if (style.has_errors()) {
     desk.err << render(style, loaded.sources);
     return 1;
@@ -159,24 +189,36 @@ int print_packet(const PrintOptions& options, Desk& desk) {
 
   const Plan plan = plan_show(loaded.catalogue, loaded.show);
   const Findings findings = check_all(loaded.catalogue, loaded.show, plan);
-  const std::string how = fmt::format("{} {} {}", units == UnitSystem::us, paper == PaperSize::a4, words.language);
+  const std::string how =
+      fmt::format("{} {} {}", units == UnitSystem::us, paper == PaperSize::a4, names_of(words));
   const std::string letter = loaded.show.revision ? loaded.show.revision->value : "";
-  Context context{loaded.catalogue, loaded.show, plan, findings, words, units, meter_of(house, units),
-                  revision_of(loaded.sources, how, letter), options.team, {}, {}};
-  std::vector<Sheet> sheets = make_documents(kinds, layouts, context);
-  if (sheets.empty()) throw UsageError("none of the sheets asked for would help anybody: " + context.skipped.front().reason);
+  const std::string revision = revision_of(loaded.sources, how, letter);
+  std::vector<Context> contexts;
+  for (const Words& one : words)
+    contexts.push_back({loaded.catalogue, loaded.show, plan, findings, one, units, meter_of(house, units), revision,
+                        options.team, {}, {}});
+  std::vector<Sheet> sheets = make_sheets(kinds, layouts, contexts);
+  const std::vector<Skipped>& skipped = contexts.front().skipped;
+  if (sheets.empty()) throw UsageError("none of the sheets asked for would help anybody: " + skipped.front().reason);
 
+  Progress progress(desk.err, desk.err_is_terminal, 2 * sheets.size());
   const auto [width, height] = sides(paper);
   std::vector<LayoutProblem> problems;
-  for (Sheet& sheet : sheets) sheet.pages = lay_out(sheet.document, sheet.layout, width, height, faces, problems);
+  for (Sheet& sheet : sheets) {
+    progress.step(on_one_line(sheet.document.title));
+    sheet.pages = lay_out(sheet.document, sheet.layout, width, height, faces, problems);
+    if (options.duplex) begin_on_right_hand(sheet.pages, sheet.layout.across * sheet.layout.down > 1);
+  }
   tell(problems, style);
   if (style.has_errors()) {
+    progress.done();
     desk.err << render(style, loaded.sources);
     return 1;
   }
   const fs::path folder = options.out.empty() ? fs::path(options.show.stem().string() + "-paper") : options.out;
-  write_packet(sheets, options, folder, faces, loaded.show.title.value, desk);
-  for (const Skipped& skipped : context.skipped) desk.out << "skipped " << skipped.document << ": " << skipped.reason << "\n";
+  const auto names = write_files(sheets, options, folder, faces, loaded.show.title.value, desk, progress);
+  tell_written(sheets, names, folder, options.duplex, desk);
+  for (const Skipped& one : skipped) desk.out << "skipped " << one.document << ": " << one.reason << "\n";
   desk.out << summary(loaded.catalogue, plan, findings, units);
   return exit_code(plan, findings);
 }

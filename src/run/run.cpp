@@ -3,6 +3,7 @@
 
 #include "base/error.h"
 #include "run/command_line.h"
+#include "run/command_table.h"
 #include "run/commands.h"
 
 namespace dunnage {
@@ -20,6 +21,13 @@ int run(const std::vector<std::string>& arguments, const std::filesystem::path& 
     int operator()(const ReckonOptions& o) const { return reckon_figure(o, desk); }
     int operator()(const ListOptions& o) const { return list_things(o, desk); }
     int operator()(const HelpOptions& o) const { return help_topic(o, desk); }
+    int operator()(const BeginOptions& o) const { return begin_kit(o, desk); }
+    int operator()(const ImportOptions& o) const { return import_table(o, desk); }
+    int operator()(const TallyOptions& o) const { return tally_show(o, desk); }
+    int operator()(const CompleteOptions& o) const {
+      desk.out << completion(command_table(), o.shell);
+      return 0;
+    }
     int operator()(const SayOptions& o) const {
       desk.out << o.text;
       return 0;

@@ -11,8 +11,8 @@ namespace dunnage {
 
 /// Does what the arguments (without the program's name) ask for, with data from `share`. Returns the exit code: 0
 /// fine; 1 input or command line wrong, nothing written; 2 done, but something is over, short or not checked.
-/// Throws WorldError when the disk, a font or a library fails.
+/// `err_is_terminal`: show how far a long run is. Throws WorldError when the disk, a font or a library fails.
 int run(const std::vector<std::string>& arguments, const std::filesystem::path& share, std::ostream& out,
-        std::ostream& err);
+        std::ostream& err, bool err_is_terminal = false);
 
 }  // namespace dunnage

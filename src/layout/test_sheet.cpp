@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: MIT
+#include "layout/test_sheet.h"
+
+#include <algorithm>
+#include <cstdlib>
+
+#include "layout/fit.h"
+#include "layout/lay_out_labels.h"
+#include "layout/setting.h"
+
+namespace dunnage {
+namespace {
+
+using unit::paper_mm;
+using unit::point;
+
+constexpr Paper hair_line = 0.25 * point;
+constexpr int reach = 5;               ///< millimetres of ruler on either side of an edge
+constexpr Paper text_size = 8 * point;  ///< the floor of all paper
+
+class Rulers {
+ public:
+  Rulers(Setting& setting, const Stock& stock, std::vector<Ink>& ink) : setting_(setting), stock_(stock), ink_(ink) {}
+
+  /// Across an upright edge at `x`, about height `y`.
+  void across_upright(Paper x, Paper y) {
+    for (int mm = -reach; mm <= reach; ++mm) {
+      const Paper at = x + mm * paper_mm;
+      if (at < Paper{} || at > stock_.page_width) continue;
+      line({at, y - tick(mm) / 2}, {at, y + tick(mm) / 2});
+      if (mm % reach == 0) number(mm, {at - 4 * paper_mm, y + tick(mm) / 2}, Align::centre);
+    }
+  }
+  /// Across a lying edge at `y`, about `x`.
+  void across_lying(Paper x, Paper y) {
+    for (int mm = -reach; mm <= reach; ++mm) {
+      const Paper at = y + mm * paper_mm;
+      if (at < Paper{} || at > stock_.page_height) continue;
+      line({x - tick(mm) / 2, at}, {x + tick(mm) / 2, at});
+      if (mm % reach == 0) number(mm, {x + tick(mm) / 2 + 1 * paper_mm, at - text_size * 0.65}, Align::left);
+    }
+  }
+
+ private:
+  static Paper tick(int mm) { return (mm == 0 ? 8 : mm % reach == 0 ? 6 : 3) * paper_mm; }
+  void line(Spot from, Spot to) { ink_.push_back(ink::Line{from, to, hair_line, {}}); }
+
+  void number(int mm, Spot at, Align align) {
+    TypeStyle style;
+    style.size = style.floor = text_size;
+    style.align = align;
+    const std::string said = (mm > 0 ? "+" : mm < 0 ? "\u2212" : "") + std::to_string(std::abs(mm));
+    const Paper width = 8 * paper_mm;
+    if (at.x < Paper{} || at.x + width > stock_.page_width || at.y < Paper{}) return;
+    if (at.y + style.size > stock_.page_height) return;
+    put_lines(setting_, ink_, fit_width(setting_, style, said, width), style, at, width);
+  }
+
+  Setting& setting_;
+  const Stock& stock_;
+  std::vector<Ink>& ink_;
+};
+
+void put_words(Setting& setting, const Document& document, const Stock& stock, std::vector<Ink>& ink) {
+  TypeStyle style;
+  style.size = 11 * point;
+  style.floor = text_size;
+  style.fit = Fit::shrink;
+  const Paper edge = (reach + 1) * paper_mm;  // clear of the rulers, which stand in the middle of each edge
+  const Box room{stock.left + edge, stock.top + edge, stock.label_width / 2 - edge - 5 * paper_mm,
+                 stock.label_height - edge * 2};
+  const auto& words = std::get<block::Paragraph>(document.sections.front().blocks.front().content);
+  setting.at_block(document.sections.front().blocks.front().id, {});
+  put_lines(setting, ink, fit_box(setting, style, words.text, room.w, room.h), style, {room.x, room.y}, room.w);
+}
+
+}  // namespace
+
+Pages test_sheet(const Document& document, const Stock& stock, const Faces& faces,
+                 std::vector<LayoutProblem>& problems) {
+  Setting setting(faces, document, problems, stock.dpi);
+  Page page{stock.page_width, stock.page_height, {}, "1", on_one_line(document.title)};
+  for (int place = 0; place < labels_on_page(stock); ++place)
+    page.ink.push_back(ink::Rect{{stock.left + stock.pitch_x * (place % stock.across),
+                                  stock.top + stock.pitch_y * (place / stock.across), stock.label_width,
+                                  stock.label_height},
+                                 hair_line});
+  Rulers rulers(setting, stock, page.ink);
+  const Paper right = stock.left + stock.label_width, bottom = stock.top + stock.label_height;
+  const Paper middle_x = stock.left + stock.label_width / 2, middle_y = stock.top + stock.label_height / 2;
+  rulers.across_upright(stock.left, middle_y);
+  rulers.across_upright(right, middle_y);
+  rulers.across_lying(middle_x, stock.top);
+  rulers.across_lying(middle_x, bottom);
+  put_words(setting, document, stock, page.ink);
+  return {on_one_line(document.title), document.language, {std::move(page)}, true};
+}
+
+}  // namespace dunnage
