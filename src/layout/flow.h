@@ -14,7 +14,8 @@ struct Flowed {
 };
 
 /// Fills regions of `height`, the first of `first_height`. Keeps strips together that ask for it, as long as
-/// they fit on one region. Linear in the number of strips.
+/// they fit on one region; a last region that would be nearly empty gets more from the one before. Linear in the number
+/// of strips.
 Flowed flow(Galley galley, Paper first_height, Paper height);
 
 }  // namespace dunnage

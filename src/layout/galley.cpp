@@ -113,7 +113,7 @@ Strip framed(Galley galley, Paper width, Paper pad, Paper stroke) {
 bool part(Strip& strip, Strip& rest, Paper height) {
   const Paper cut = place_to_cut(strip.ink, height);
   if (cut <= Paper{}) return false;
-  rest = Strip{{}, strip.height - cut, {}, strip.keep_next, strip.resume};
+  rest = Strip{{}, strip.height - cut, {}, strip.keep_next, strip.may_part, strip.resume};
   std::vector<Ink> above;
   for (Ink& ink : strip.ink) {
     const auto [top, bottom] = extent(ink);

@@ -14,6 +14,7 @@ struct Strip {
   Paper height;
   Paper before;            ///< white space above; lost at the top of a page
   bool keep_next = false;  ///< must not be parted from the strip that follows
+  bool may_part = false;   ///< between its lines, rather than leave a large part of a page empty
   int resume = -1;         ///< what is said again when a page begins with this strip: index into `resumes`
 };
 

@@ -194,8 +194,17 @@ class TableSetter {
     for (std::size_t i = 0; i < columns.size(); ++i)
       if (columns[i].source < cells.size())
         put_cell(strip, columns[i], cells[columns[i].source], words[i], strong);
-    rule(strip, strip.height - below / 2, below);
+    if (strong || !only_to_write_on(cells)) rule(strip, strip.height - below / 2, below);
     return strip;
+  }
+
+  /// A row of blanks has its own lines to write on: a rule below them would look like a second one.
+  static bool only_to_write_on(const std::vector<Cell>& cells) {
+    const auto said = [](const Cell& cell) {
+      return cell.kind == Cell::Kind::text && cell.text.find_first_not_of("0123456789") != std::string::npos;
+    };
+    const auto blank = [](const Cell& cell) { return cell.kind == Cell::Kind::blank; };
+    return std::any_of(cells.begin(), cells.end(), blank) && std::none_of(cells.begin(), cells.end(), said);
   }
 
   void put_cell(Strip& strip, const Column& column, const Cell& cell, const Lines& words, bool strong) {

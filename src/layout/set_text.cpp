@@ -138,6 +138,7 @@ void set_notice(Setting& setting, const BlockSpec& spec, const block::Notice& no
   }
   for (const std::string& line : notice.lines) set_paragraph(setting, spec, line, wide, inside);
   galley.strips.push_back(framed(std::move(inside), width, pad, (notice.word.empty() ? 0.75 : 1.5) * point));
+  galley.strips.back().may_part = true;
 }
 
 }  // namespace dunnage
