@@ -11,7 +11,6 @@
 #include "check/canopy_site.h"
 #include "check/say.h"
 #include "formula/heat.h"
-#include "formula/water.h"
 #include "formula/wbgt.h"
 
 namespace dunnage {
@@ -24,27 +23,10 @@ const Temperature first_trigger = Temperature::fahrenheit(80), second_trigger = 
 
 std::string words(Temperature t, UnitSystem units) { return print(t, units, Rounding::up).text(); }
 
-/// Water that the crew needs, and what goes; empty where people or hours are not stated.
-std::string water_words(const Catalogue& c, const Show& show, const Plan& plan) {
-  if (!show.hours || !(show.crew || show.volunteers)) return "Drinking water: a cup of 8 oz each 20 minutes.";
-  const int people = (show.crew ? show.crew->value : 0) + (show.volunteers ? show.volunteers->value : 0);
-  Volume goes_along;
-  for (int unit : plan.pulled())
-    for (const Content& content : c.case_at(unit).holds)
-      if (const Item* item = c.item(content.item.value); item && item->each_volume)
-        goes_along += item->each_volume->value * content.count;
-  const UnitSystem units = c.kit.house.units;
-  return fmt::format("Drinking water: {} for {} people over {} h, {} better; {} goes.",
-                     print(least_water(people, show.hours->value), units, Rounding::up).text(), people,
-                     plain(show.hours->value / unit::hour, 1),
-                     print(good_water(people, show.hours->value), units, Rounding::up).text(),
-                     print(goes_along, units, Rounding::down).text());
-}
-
-std::vector<std::string> measures_at(Temperature feels, const std::string& water) {
+std::vector<std::string> measures_at(Temperature feels) {
   std::vector<std::string> out;
   if (feels < first_trigger) return out;
-  out.push_back(water);
+  out.push_back("Drinking water within reach: a cup of 8 oz (a quarter litre) each 20 minutes.");
   out.push_back("Shade within reach; new people a fifth of the day first, a fifth more each day.");
   if (feels >= second_trigger) out.push_back("Rest of 15 minutes in the shade each 2 hours, or more.");
   out.push_back("Confused, stumbling or fainting in the heat: an emergency call, and cool them at once.");
@@ -66,7 +48,7 @@ std::string work_words(Temperature wbgt) {
   return "not at all";
 }
 
-void judge_reading(Finding& f, Temperature wbgt, UnitSystem units, const std::string& water) {
+void judge_reading(Finding& f, Temperature wbgt, UnitSystem units) {
   const Temperature limit = screening_limit(WorkLoad::moderate, 1)->not_used_to_heat;
   f.source = "OSHA Technical Manual III:4";
   f.measured = wbgt;
@@ -74,17 +56,17 @@ void judge_reading(Finding& f, Temperature wbgt, UnitSystem units, const std::st
   f.outcome = wbgt <= limit ? Outcome::within : Outcome::over;
   f.says = fmt::format("WBGT reading {}: people not used to heat may work moderately {}.", words(wbgt, units),
                        f.outcome == Outcome::within ? "all of the hour" : work_words(wbgt));
-  f.detail = WeatherDetail{wbgt, wbgt, "WBGT", measures_at(second_trigger, water)};
+  f.detail = WeatherDetail{wbgt, wbgt, "WBGT", measures_at(second_trigger)};
 }
 
-void judge_index(Finding& f, const Forecast& forecast, UnitSystem units, const std::string& water) {
+void judge_index(Finding& f, const Forecast& forecast, UnitSystem units) {
   const Temperature air = forecast.temperature->value;
   f.limit = danger;
   if (air > hottest) {
     f.outcome = Outcome::over;
     f.measured = air;
     f.says = fmt::format("{} is beyond the heat index: extreme danger.", words(air, units));
-    f.detail = WeatherDetail{air, air, "extreme danger", measures_at(air, water)};
+    f.detail = WeatherDetail{air, air, "extreme danger", measures_at(air)};
     return;
   }
   const Temperature shade = *heat_index(air, forecast.humidity->value);
@@ -94,13 +76,12 @@ void judge_index(Finding& f, const Forecast& forecast, UnitSystem units, const s
   const std::string band(name(heat_band(sun)));
   f.says = fmt::format("Feels like {} in the shade, up to {} in full sun: {}.", words(shade, units),
                        words(sun, units), band);
-  if (sun >= first_trigger) f.says += " " + water;
-  f.detail = WeatherDetail{shade, sun, band, measures_at(sun, water)};
+  f.detail = WeatherDetail{shade, sun, band, measures_at(sun)};
 }
 
 }  // namespace
 
-void check_heat(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
+void check_heat(const Catalogue& catalogue, const Show& show, const Plan&, Findings& findings) {
   Finding f = begin_finding("heat", "crew", show.forecast ? show.forecast->place : show.show_place);
   f.source = "NWS SR 90-23; OSHA proposed rule of 2024";
   f.caution = "A forecast is not a reading on site. Heavy clothes and heavy work are hotter than this.";
@@ -108,12 +89,12 @@ void check_heat(const Catalogue& catalogue, const Show& show, const Plan& plan, 
   const auto say = [&] {
     if (is_indoor(show)) return say_does_not_apply(f, setting_place(show), "Indoors: the forecast is not the room's.");
     const Forecast forecast = show.forecast.value_or(Forecast{});
-    if (forecast.wbgt) return judge_reading(f, forecast.wbgt->value, units, water_words(catalogue, show, plan));
+    if (forecast.wbgt) return judge_reading(f, forecast.wbgt->value, units);
     if (!forecast.temperature) return say_not_given(f, {"the temperature, so neither heat nor cold was worked out"});
     if (forecast.temperature->value < coolest)
       return say_does_not_apply(f, forecast.temperature->place, "Too cool for a heat index.");
     if (!forecast.humidity) return say_not_given(f, {"the humidity"});
-    judge_index(f, forecast, units, water_words(catalogue, show, plan));
+    judge_index(f, forecast, units);
   };
   say();
   findings.list.push_back(f);

@@ -26,6 +26,16 @@ int in_the_open(const Catalogue& c, const Show& show, const Plan& plan) {
     if (draws_of(c, one.case_index) && !canopy_at(c, show, plan.rows[static_cast<std::size_t>(unit)].place))
       ++count;
   }
+  // What a tower or stand carries is in the open, wherever it stands.
+  for (const Use& use : show.uses) {
+    const Structure* s = c.structure(use.structure.value);
+    if (!s || s->kind == StructureKind::canopy) continue;
+    for (const Carried& carried : use.carries) {
+      const int i = c.case_index(carried.code.value);
+      const Item* item = c.item(carried.code.value);
+      if ((i >= 0 && draws_of(c, i)) || (item && item->draws)) count += carried.count;
+    }
+  }
   return count;
 }
 

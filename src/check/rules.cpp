@@ -7,6 +7,7 @@
 #include "check/circuit_load.h"
 #include "check/cold_work.h"
 #include "check/crew_noise.h"
+#include "check/crew_water.h"
 #include "check/fire_points.h"
 #include "check/heat_work.h"
 #include "check/inspections.h"
@@ -79,6 +80,10 @@ const std::vector<Rule>& rules() {
        "1990; manual as read; not final when read",
        "heavy clothes and heavy work, people who are ill, a day hotter than its forecast",
        "the crew chief, and each person for themselves", check_heat},
+      {"water", "drinking water for crew and volunteers on a warm day",
+       "people x hours x 0.71 l against what goes, from a heat index in full sun of 80 F on",
+       "OSHA/NIOSH text (8 oz every 15 to 20 minutes); OSHA proposed rule of 2024", "as read",
+       "the audience, water that is spilt, salt after two hours of sweat", "the crew chief", check_water},
       {"cold", "how cold the wind makes the day at 10 C (50 F) and below",
        "13.12 + 0.6215 T - 11.37 V^0.16 + 0.3965 T V^0.16, above -27 C",
        "Environment Canada and NWS, wind chill", "2001", "wet clothes, wet hands, metal, people who are ill",

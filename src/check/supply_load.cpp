@@ -14,6 +14,8 @@
 namespace dunnage {
 namespace {
 
+std::string volt_amperes_up(Power apparent) { return plain(steps_up(apparent / unit::watt), 0) + " VA"; }
+
 /// What is judged besides the rating.
 struct Judged {
   std::vector<std::string> missing, over;
@@ -73,7 +75,7 @@ void judge_legs(SupplyDetail& d, Judged& judged) {
   if (most->apparent > Power{}) d.imbalance = (most->apparent - smallest) / most->apparent;
   if (d.left && most->apparent > *d.left / has * (1 + 1e-9))
     judged.over.push_back(fmt::format("Leg {} takes {}: its share is {}.", most->leg,
-                                      watts_up(most->apparent), watts_down(*d.left / has)));
+                                      volt_amperes_up(most->apparent), watts_down(*d.left / has)));
 }
 
 std::string legs_words(const SupplyDetail& d) {
@@ -122,11 +124,11 @@ Finding finding_of(const Catalogue& c, const Show& show, int index, const std::v
   f.caution = "Its own plate and manual win. Earthing and the neutral's bond are the electrician's.";
   const Power all = d.apparent + d.starting;
   f.measured = all;
-  f.says = fmt::format("Carries {}, {} over the power factor", watts_up(d.load), watts_up(d.apparent));
+  f.says = fmt::format("Carries {}, {}", watts_up(d.load), volt_amperes_up(d.apparent));
   if (d.starting > Power{}) f.says += fmt::format(" and {} more while starting", watts_up(d.starting));
   if (d.left) {
     f.limit = *d.left;
-    f.says += fmt::format(" of {}", watts_down(*d.left));
+    f.says += fmt::format(", of {}", watts_down(*d.left));
     if (all > *d.left * (1 + 1e-9)) judged.over.insert(judged.over.begin(), "That is more than it has.");
   }
   f.says += d.legs.empty() ? "." : fmt::format(": {}.", legs_words(d));

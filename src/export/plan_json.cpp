@@ -29,6 +29,7 @@ Json figure(const Figure& f) {
     Json operator()(Voltage v) const { return {{"value", v.si()}, {"unit", "V"}}; }
     Json operator()(Temperature v) const { return {{"value", v.in_celsius()}, {"unit", "C"}}; }
     Json operator()(Duration v) const { return {{"value", v.si()}, {"unit", "s"}}; }
+    Json operator()(Volume v) const { return {{"value", v / unit::litre}, {"unit", "l"}}; }
     Json operator()(double v) const { return {{"value", v}, {"unit", ""}}; }
   } to_json;
   return std::visit(to_json, f);

@@ -17,7 +17,7 @@ const char* name(Outcome outcome);   ///< "within limit", "over limit", "not che
 
 /// A figure of any measure that findings compare.
 using Figure = std::variant<std::monostate, Mass, Force, Speed, Pressure, Length, Power, Current, Voltage,
-                            Temperature, Duration, double>;
+                            Temperature, Duration, Volume, double>;
 
 /// Ballast of one leg, or of one tipping line.
 struct LegRow {

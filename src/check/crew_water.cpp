@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: MIT
+// Rule water: what the crew drinks against what goes.
+#include "check/crew_water.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "check/canopy_site.h"
+#include "check/say.h"
+#include "formula/heat.h"
+#include "formula/water.h"
+
+namespace dunnage {
+namespace {
+
+constexpr const char* word = "drinking-water";
+
+/// Below this, in full sun, nothing is asked. Source: OSHA proposed rule of 2024, first trigger (80 F).
+bool warm(const Forecast& forecast) {
+  const Temperature air = forecast.temperature->value;
+  const double humidity = forecast.humidity ? forecast.humidity->value : 100;
+  const auto shade = heat_index(air, humidity);
+  if (!shade) return air > Temperature::fahrenheit(100);
+  return shade->si() + full_sun_adds.si() >= Temperature::fahrenheit(80).si() - 1e-9;
+}
+
+Volume going_along(const Catalogue& c, const Plan& plan) {
+  Volume sum;
+  for (int unit : plan.pulled())
+    for (const Content& content : c.case_at(unit).holds) {
+      const Item* item = c.item(content.item.value);
+      if (!item || !item->each_volume) continue;
+      const auto is_word = [](const Text& one) { return one.value == word; };
+      if (std::none_of(item->serves.begin(), item->serves.end(), is_word)) continue;
+      sum += content.left_volume ? content.left_volume->value : item->each_volume->value * content.count;
+    }
+  return sum;
+}
+
+const SiteHas* tap_of(const Show& show) {
+  for (const SiteHas& has : show.site.has)
+    if (has.what.value == word) return &has;
+  return nullptr;
+}
+
+void judge(Finding& f, const Catalogue& c, const Show& show, const Plan& plan) {
+  const UnitSystem units = c.kit.house.units;
+  const int people = (show.crew ? show.crew->value : 0) + (show.volunteers ? show.volunteers->value : 0);
+  const Volume least = least_water(people, show.hours->value), have = going_along(c, plan);
+  f.measured = have;
+  f.limit = least;
+  f.says = fmt::format("{} people for {} h ask {}, {} better; {} goes.", people,
+                       plain(show.hours->value / unit::hour, 1), print(least, units, Rounding::up).text(),
+                       print(good_water(people, show.hours->value), units, Rounding::up).text(),
+                       print(have, units, Rounding::down).text());
+  const SiteHas* tap = tap_of(show);
+  if (tap) f.says += tap->from.empty() ? " The site has more." : fmt::format(" The site has more: {}.", tap->from);
+  f.outcome = tap || have.si() >= least.si() * (1 - 1e-9) ? Outcome::within : Outcome::over;
+  if (!show.volunteers) assume(f, "volunteers not stated: none counted");
+}
+
+}  // namespace
+
+void check_water(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
+  Finding f = begin_finding("water", "crew", show.forecast ? show.forecast->place : show.show_place);
+  f.source = "OSHA/NIOSH, 8 oz each 20 minutes";
+  f.caution = "For crew and volunteers, not for the audience. Nobody drinks more than 48 oz (1.4 l) an hour.";
+  if (is_indoor(show)) {
+    say_does_not_apply(f, setting_place(show), "Indoors: taps are the building's.");
+  } else if (!show.forecast || !show.forecast->temperature) {
+    return;
+  } else if (!warm(*show.forecast)) {
+    say_does_not_apply(f, show.forecast->temperature->place, "Not warm enough to ask for more than usual.");
+  } else if (!show.crew || !show.hours) {
+    say_not_given(f, {"crew and hours"});
+  } else {
+    judge(f, catalogue, show, plan);
+  }
+  findings.list.push_back(f);
+}
+
+}  // namespace dunnage
