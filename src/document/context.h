@@ -10,6 +10,7 @@
 #include "model/document.h"
 #include "model/finding.h"
 #include "model/plan.h"
+#include "model/scan.h"
 #include "model/show.h"
 
 namespace dunnage {
@@ -29,6 +30,7 @@ struct Context {
   std::string only_team;                     ///< empty: everyone
   std::vector<std::string> made;             ///< titles of the sheets of this packet, for the cover
   std::vector<Skipped> skipped;              ///< for the cover
+  const Tally* tally = nullptr;              ///< what was scanned, for the return sheet; null: nothing was
 };
 
 using Made = std::variant<Document, Skipped>;

@@ -130,6 +130,7 @@ BlockSpec read_block(TableReader& reader, const TypeStyle& type, const TypeStyle
   block.space_before = length(reader, "space_before");
   block.keep_with_next = reader.flag("keep_with_next", false);
   block.frame = reader.flag("frame", false);
+  if (const auto beside = reader.number("beside", 0.1, 0.9)) block.beside = beside->value;
   block.max_width = length(reader, "max_width");
   read_area(reader, block);
   read_table_keys(reader, block);

@@ -10,6 +10,7 @@
 #include "document/documents.h"
 #include "model/facts.h"
 #include "run/commands.h"
+#include "run/help_home.h"
 #include "run/house_style.h"
 #include "run/load_show.h"
 
@@ -22,7 +23,7 @@ using Lister = int (*)(const ListOptions&, Desk&);
 Words english(Desk& desk) {
   Sources sources;
   Diagnostics diagnostics;
-  return load_words_for(desk.share, {"en"}, House{}, sources, diagnostics);
+  return load_words_for(desk.share, {"en"}, House{}, sources, diagnostics).front();
 }
 
 int list_docs(const ListOptions&, Desk& desk) {
@@ -72,6 +73,7 @@ int list_layouts(const ListOptions&, Desk& desk) {
 
 int list_cases(const ListOptions& options, Desk& desk) {
   if (options.kit.empty()) throw UsageError("name the kit folder: dunnage list cases KIT");
+  if (options.csv) return list_as_csv(options, "case", desk);
   Loaded loaded;
   if (!load_kit(options.kit, loaded, desk.err)) return 1;
   const Catalogue& c = loaded.catalogue;
@@ -84,9 +86,19 @@ int list_cases(const ListOptions& options, Desk& desk) {
   return 0;
 }
 
+int list_items(const ListOptions& options, Desk& desk) {
+  if (options.kit.empty()) throw UsageError("name the kit folder: dunnage list items KIT");
+  if (options.csv) return list_as_csv(options, "item", desk);
+  Loaded loaded;
+  if (!load_kit(options.kit, loaded, desk.err)) return 1;
+  for (const Item& item : loaded.catalogue.kit.items) desk.out << fmt::format("{:<12} {}\n", item.code.value, item.name.value);
+  return 0;
+}
+
 const std::vector<std::pair<std::string, Lister>> listers = {{"docs", list_docs},   {"stocks", list_stocks},
                                                              {"units", list_units}, {"rules", list_rules},
-                                                             {"layouts", list_layouts}, {"cases", list_cases}};
+                                                             {"layouts", list_layouts}, {"cases", list_cases},
+                                                             {"items", list_items}, {"kit-keys", list_keys}, {"show-keys", list_keys}};
 
 int help_units(Desk& desk) {
   desk.out << "Write every quantity with its unit, in quotes: mass = \"27 lb\", size = \"29 x 21 x 18 in\", \"6 ft 4 in\".\n\n";
@@ -123,7 +135,9 @@ int help_safety(Desk& desk) {
 
 const std::vector<std::pair<std::string, int (*)(Desk&)>> topics = {{"units", help_units},     {"conditions", help_conditions},
                                                                     {"labels", help_labels},   {"layouts", help_layouts},
-                                                                    {"safety", help_safety}};
+                                                                    {"safety", help_safety},
+                                                                    {"import", help_import},   {"tally", help_tally},
+                                                                    {"editor", help_editor},   {"man", help_man}};
 
 template <class T>
 const T& pick(const std::vector<std::pair<std::string, T>>& table, const std::string& word, const std::string& what) {
