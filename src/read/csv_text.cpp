@@ -53,11 +53,13 @@ class Parse {
     } else if ((static_cast<unsigned char>(c) & 0xC0) != 0x80) {
       ++column_;
     }
-    if (fresh_) {
+    const bool line_end = c == '\n' || c == '\r';
+    if (fresh_ || (between_rows_ && line_end)) {
       begin_line_ = line_;
       begin_column_ = column_;
-      fresh_ = c == '\n' || c == '\r';
+      fresh_ = false;
     }
+    between_rows_ = between_rows_ && line_end;
   }
   static void cell(void* bytes, std::size_t size, void* self) {
     Parse& p = *static_cast<Parse*>(self);
@@ -75,6 +77,7 @@ class Parse {
       p.out_->push_back(std::move(p.now_));
     }
     p.now_ = {};
+    p.between_rows_ = true;
   }
 
   csv_parser parser_{};
@@ -82,7 +85,7 @@ class Parse {
   std::vector<CsvRow>* out_ = nullptr;
   CsvRow now_;
   std::uint32_t line_ = 1, column_ = 1, begin_line_ = 1, begin_column_ = 1;
-  bool fresh_ = false;
+  bool fresh_ = false, between_rows_ = true;
 };
 
 /// How well a delimiter explains the text: rows of the commonest width above one, times that width.

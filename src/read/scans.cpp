@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: MIT
+#include "read/scans.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <map>
+#include <regex>
+#include <set>
+
+#include "base/nearest.h"
+#include "base/utf8.h"
+#include "read/csv_bytes.h"
+#include "read/csv_cell.h"
+#include "read/csv_number.h"
+
+namespace dunnage {
+namespace {
+
+/// Dates and times as phones and spreadsheets write them.
+const std::regex& stamp() {
+  static const std::regex one(
+      "(?:[0-9]{4}[-/.][0-9]{1,2}[-/.][0-9]{1,2}|[0-9]{1,2}[-/.][0-9]{1,2}[-/.][0-9]{2,4})(?:[T, ]+[0-9]{1,2}:[0-9]{2}(?::[0-9]{2}(?:\\.[0-9]+)?)?(?: ?[AaPp]\\.?[Mm]\\.?)?(?:Z|[+-][0-9]{2}:?[0-9]{2})?)?"
+      "|[0-9]{1,2}:[0-9]{2}(?::[0-9]{2}(?:\\.[0-9]+)?)?(?: ?[AaPp]\\.?[Mm]\\.?)?");
+  return one;
+}
+
+bool sign_beside(char c) { return std::string_view(" \t\r,;|\"'[]<>*").find(c) != std::string_view::npos; }
+
+std::string stripped(std::string text) {
+  while (!text.empty() && sign_beside(text.front())) text.erase(0, 1);
+  while (!text.empty() && sign_beside(text.back())) text.pop_back();
+  return text;
+}
+
+struct Line {
+  std::string text, time;
+  std::uint32_t number = 0;
+};
+
+/// Takes a stamp off either end.
+Line clean(const std::string& raw, std::uint32_t number) {
+  Line line{stripped(raw), {}, number};
+  std::smatch m;
+  if (std::regex_search(line.text, m, stamp(), std::regex_constants::match_continuous)) {
+    const std::string rest = m.suffix();
+    if (rest.empty() || sign_beside(rest.front())) {
+      line.time = m.str();
+      line.text = stripped(rest);
+    }
+  }
+  static const std::regex at_end("(?:^|[ \\t,;|\"\\[(]+)(" + std::string("(?:[0-9]{4}[-/.][0-9]{1,2}[-/.][0-9]{1,2}|[0-9]{1,2}[-/.][0-9]{1,2}[-/.][0-9]{2,4})?[T, ]*[0-9]{1,2}:[0-9]{2}(?::[0-9]{2}(?:\\.[0-9]+)?)?(?: ?[AaPp]\\.?[Mm]\\.?)?(?:Z|[+-][0-9]{2}:?[0-9]{2})?") + ")[\\])\"]*$");
+  if (line.time.empty() && std::regex_search(line.text, m, at_end)) {
+    line.time = stripped(m[1]);
+    line.text = stripped(m.prefix());
+  }
+  return line;
+}
+
+/// Letters with a digit or a dash among them: what a code looks like, and no plain word.
+bool looks_like_code(const std::string& word) {
+  const bool letter = !word.empty() && std::isalpha(static_cast<unsigned char>(word.front()));
+  return letter && word.find_first_not_of("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_") == std::string::npos &&
+         word.find_first_of("0123456789-_") != std::string::npos;
+}
+
+std::string name_of(const Catalogue& c, int unit, const std::string& rest) {
+  const Case& box = c.case_at(unit);
+  const std::string low = utf8::lower(rest);
+  if (utf8::lower(box.name.value) == low) return box.name.value;
+  for (const auto& [language, name] : box.names)
+    if (utf8::lower(name) == low) return name;
+  return {};
+}
+
+class Reader {
+ public:
+  Reader(const Catalogue& c, const SourceFile* file, Stage stage, std::string list) : c_(c), file_(file), stage_(stage), list_(std::move(list)) {
+    for (std::size_t u = 0; u < c.units.size(); ++u) units_[utf8::lower(c.units[u].code)] = static_cast<int>(u);
+    for (const Case& box : c.kit.cases) known_.insert(utf8::lower(box.code.value));
+    for (const auto& [code, unit] : units_) known_.insert(code);
+    codes_.assign(known_.begin(), known_.end());
+  }
+
+  void line(const std::string& raw, std::uint32_t number) {
+    const Line line = clean(raw, number);
+    if (line.text.empty() || line.text.front() == '#') return;
+    const std::vector<std::string> words = split_words(commas_apart(line.text));
+    if (words.empty()) return;
+    if (known(words.front())) return of_code(line, words);
+    if (note_line(line)) return;
+    const bool near = words.size() == 1 && !nearest(words.front(), codes_).empty();
+    if (in_qr_ && !near && !looks_like_code(words.front())) return;  // mass, lift, contents, owner
+    in_qr_ = line.text.substr(words.front().size()).starts_with("  ");
+    add(words.front(), -1, line, {});
+  }
+
+  std::vector<Scan> scans;
+
+ private:
+  static std::string commas_apart(std::string text) {
+    std::replace_if(text.begin(), text.end(), [](char c) { return c == ',' || c == ';' || c == '|' || c == '\t' || c == '"'; }, ' ');
+    return text;
+  }
+  bool known(const std::string& word) const { return known_.count(utf8::lower(word)) > 0; }
+  int unit(const std::string& word) const {
+    const auto at = units_.find(utf8::lower(word));
+    return at == units_.end() ? -1 : at->second;
+  }
+
+  void add(const std::string& typed, int unit, const Line& line, const std::string& note) {
+    const std::string_view text = file_->line(line.number);
+    const std::size_t at = text.find(typed);
+    const auto column = static_cast<std::uint32_t>(at == std::string_view::npos ? 1 : utf8::length(text.substr(0, at)) + 1);
+    scans.push_back({stage_, list_, typed, unit, line.time, note, {file_, line.number, column, static_cast<std::uint32_t>(typed.size())}});
+  }
+
+  void of_code(const Line& line, const std::vector<std::string>& words) {
+    in_qr_ = false;
+    if (std::all_of(words.begin(), words.end(), [&](const std::string& word) { return known(word); })) {
+      for (const std::string& word : words) add(word, unit(word), line, {});
+      return;
+    }
+    const int first = unit(words.front());
+    std::string rest = stripped(line.text.substr(words.front().size()));
+    const bool qr = line.text.substr(words.front().size()).starts_with("  ");
+    if (first >= 0 && (!name_of(c_, first, rest).empty() || qr)) {
+      in_qr_ = true;
+      rest.clear();
+    }
+    while (!rest.empty() && std::string_view("-:( ").find(rest.front()) != std::string_view::npos) rest.erase(0, 1);
+    add(words.front(), first, line, rest);
+  }
+
+  /// "damaged: wheel" under a scan.
+  bool note_line(const Line& line) {
+    if (scans.empty()) return false;
+    const std::string low = utf8::lower(line.text);
+    for (const char* word : {"damage", "broken", "note", "missing part", "lost part"}) {
+      if (!low.starts_with(word)) continue;
+      std::string& note = scans.back().note;
+      note += (note.empty() ? "" : "; ") + line.text;
+      return true;
+    }
+    return false;
+  }
+
+  const Catalogue& c_;
+  const SourceFile* file_;
+  Stage stage_;
+  std::string list_;
+  std::map<std::string, int> units_;
+  std::set<std::string> known_;
+  std::vector<std::string> codes_;
+  bool in_qr_ = false;
+};
+
+}  // namespace
+
+std::vector<Scan> read_scans(const std::string& name, const std::string& bytes, Stage stage, const Catalogue& catalogue,
+                             Sources& sources, Diagnostics& diagnostics) {
+  Recoded recoded = to_utf8(bytes);
+  std::replace(recoded.text.begin(), recoded.text.end(), '\0', ' ');
+  const SourceFile* file = sources.add(name, std::move(recoded.text));
+  Reader reader(catalogue, file, stage, std::filesystem::path(name).stem().string());
+  std::uint32_t number = 1;
+  std::size_t at = 0;
+  const std::string& text = file->text;
+  while (at <= text.size()) {
+    const std::size_t end = std::min(text.find('\n', at), text.size());
+    reader.line(plain_signs(text.substr(at, end - at)).empty() ? "" : text.substr(at, end - at), number++);
+    at = end + 1;
+  }
+  if (reader.scans.empty())
+    diagnostics.warning({file, 0, 0, 1}, "there is no scan in this list", "one code a line, or the whole text of each QR code");
+  return std::move(reader.scans);
+}
+
+}  // namespace dunnage

@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: MIT
+// `dunnage import`: a spreadsheet into a new file of the kit. The reader of kits judges every line before any is kept.
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "base/error.h"
+#include "base/utf8.h"
+#include "document/documents.h"
+#include "read/cross_check.h"
+#include "read/csv_rows.h"
+#include "read/kit_file.h"
+#include "run/commands.h"
+#include "run/import_weights.h"
+#include "run/new_files.h"
+#include "write/intake_text.h"
+
+namespace dunnage {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+/// The kit as it stands: its files, and what it has.
+struct Standing {
+  std::vector<NamedText> files;
+  Kit kit;
+  bool house = false;
+};
+
+/// Mistakes of the kit as a whole (no case yet, no house yet) are what an import mends.
+bool load_standing(const fs::path& folder, Sources& sources, Standing& out, std::ostream& err) {
+  Diagnostics diagnostics, told;
+  out.files = load_kit_texts(folder, sources, diagnostics);
+  auto kit = out.files.empty() ? std::optional<Kit>(Kit{}) : read_kit_texts(folder.string(), out.files, sources, diagnostics);
+  for (const Diagnostic& d : diagnostics.all())
+    if (d.severity == Severity::error && d.place.line > 0) told.error(d.place, d.cause, d.hint, d.other, d.other_says);
+  if (told.has_errors() || !kit) {
+    err << render(told.has_errors() ? told : diagnostics, sources) << "The kit must be in order before anything is added to it.\n";
+    return false;
+  }
+  out.kit = std::move(*kit);
+  out.house = out.kit.house.place.known();
+  return true;
+}
+
+std::string house_text(const Intake& intake) {
+  std::size_t us = 0, metric = 0;
+  for (const IntakeRow& row : intake.rows)
+    for (const IntakeLine& line : row.lines)
+      if (const auto* text = std::get_if<std::string>(&line.value); text && (line.key == "weighed" || line.key == "size" || line.key == "empty"))
+        (text->ends_with("lb") || text->ends_with("in") || text->ends_with("ft") || text->ends_with("oz") ? us : metric) += 1;
+  return std::string("# Made by dunnage import: change it to your own.\n[house]\nname = \"Our sound crew\"\nphone = \"your number\"\nunits = \"") +
+         (us > metric ? "us" : "metric") + "\"\n";
+}
+
+/// The row and line of an intake that a place in its text is about; row -1: none.
+LineOrigin origin_of(const Place& place, const std::string& name, const IntakeText& text) {
+  if (!place.known() || place.file->name != name || place.line == 0 || place.line > text.lines.size()) return {};
+  return text.lines[place.line - 1];
+}
+
+/// Takes out what a message is about, and tells it where it stands in the spreadsheet.
+void refuse(Intake& intake, LineOrigin origin, const Diagnostic& d, Diagnostics& told) {
+  IntakeRow& row = intake.rows[static_cast<std::size_t>(origin.row)];
+  if (origin.line < 0 || row.lines[static_cast<std::size_t>(origin.line)].key == "code" || row.lines[static_cast<std::size_t>(origin.line)].key == "name") {
+    if (!row.refused) told.warning(row.place, "this row is left out: " + d.cause, d.hint);
+    row.refused = true;
+    return;
+  }
+  IntakeLine& line = row.lines[static_cast<std::size_t>(origin.line)];
+  if (!line.refused) told.warning(line.cell.place, d.cause, d.hint);
+  line.refused = true;
+}
+
+std::vector<std::string> document_names() {
+  std::vector<std::string> out;
+  for (const DocumentKind& kind : document_kinds()) out.emplace_back(kind.name);
+  return out;
+}
+
+/// The text of the new file, once the whole kit reads without a mistake. Errors that are about nothing in the new file
+/// stay in `left`.
+IntakeText settle(Intake& intake, const std::vector<NamedText>& others, const std::string& name, Diagnostics& told, std::string& left) {
+  for (;;) {
+    IntakeText text = intake_text(intake);
+    Sources sources;
+    Diagnostics diagnostics;
+    std::vector<NamedText> files = others;
+    files.emplace_back(name, text.text);
+    if (auto kit = read_kit_texts("kit", files, sources, diagnostics)) cross_check(make_catalogue(std::move(*kit)), nullptr, diagnostics, document_names());
+    bool changed = false;
+    Diagnostics rest;
+    for (const Diagnostic& d : diagnostics.all()) {
+      if (d.severity != Severity::error || d.place.line == 0) continue;
+      LineOrigin origin = origin_of(d.place, name, text);
+      if (origin.row < 0) origin = origin_of(d.other, name, text);
+      if (origin.row < 0) {
+        rest.error(d.place, d.cause, d.hint, d.other, d.other_says);
+        continue;
+      }
+      refuse(intake, origin, d, told);
+      changed = true;
+    }
+    if (changed) continue;
+    if (rest.has_errors()) left = render(rest, sources);
+    return text;
+  }
+}
+
+void report(const Intake& intake, const std::vector<std::string>& guesses, std::ostream& out) {
+  out << fmt::format("{}: {}\n", intake.file, intake.how);
+  for (const IntakeColumn& column : intake.columns)
+    if (!column.head.empty())
+      out << fmt::format("  {:<24} {}{}\n", "\"" + column.head + "\"", column.key.empty() ? "no key: kept as comments" : "-> " + column.key, column.unit.empty() ? "" : ", in " + column.unit);
+  for (const std::string& guess : guesses) out << "guessed: " << guess << '\n';
+  for (const IntakeRow& row : intake.rows) {
+    if (row.guesses.empty() || row.refused) continue;
+    out << fmt::format("guessed: line {} ({}): {}\n", row.place.line, row.text("code"), fmt::join(row.guesses, "; "));
+  }
+}
+
+fs::path new_file_for(const ImportOptions& options) {
+  std::string stem;
+  for (const char c : utf8::lower(options.file.stem().string())) {
+    const bool plain = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-' || c == '_';
+    stem += plain ? c : '-';
+  }
+  return options.kit / (stem + ".toml");
+}
+
+std::size_t count_of(const Intake& intake, const std::string& section) {
+  return static_cast<std::size_t>(std::count_if(intake.rows.begin(), intake.rows.end(), [&](const IntakeRow& row) { return row.section == section && !row.refused; }));
+}
+
+}  // namespace
+
+int import_table(const ImportOptions& options, Desk& desk) {
+  if (options.weights) return import_weights(options, desk);
+  Sources sources;
+  Diagnostics told;
+  Standing standing;
+  if (!load_standing(options.kit, sources, standing, desk.err)) return 1;
+  const auto bytes = load_bytes(options.file.string(), sources, told);
+  Intake intake;
+  std::vector<std::string> guesses;
+  if (bytes) {
+    const CsvTable table = read_csv(options.file.string(), *bytes, sources, told);
+    if (!told.has_errors()) intake = read_rows(table, options.as, standing.kit, {options.columns, options.units}, guesses, told);
+  }
+  const fs::path target = new_file_for(options);
+  if (!options.dry_run && fs::exists(fs::symlink_status(target)))
+    throw UsageError(target.string() + " is there already; move it away, or rename the spreadsheet. Nothing was written");
+  std::vector<NamedText> others = standing.files;
+  std::vector<std::pair<fs::path, std::string>> written;
+  if (!standing.house) {
+    written.emplace_back(options.kit / "house.toml", house_text(intake));
+    others.emplace_back(written.back().first.string(), written.back().second);
+    guesses.push_back("the kit has no [house]: " + written.back().first.string() + " is made, to be changed to your own");
+  }
+  std::string left;
+  IntakeText text;
+  if (!told.has_errors()) text = settle(intake, others, target.string(), told, left);
+  if (told.has_errors() || !left.empty()) {
+    desk.err << render(told, sources) << left << "Nothing was written.\n";
+    return 1;
+  }
+  report(intake, guesses, desk.out);
+  desk.err << render(told, sources);
+  const std::string found = fmt::format("{} cases, {} items", count_of(intake, "case"), count_of(intake, "item"));
+  if (options.dry_run) {
+    desk.out << fmt::format("{} would be ({}):\n\n", target.string(), found) << text.text;
+  } else {
+    written.emplace_back(target, text.text);
+    write_new_files(written);
+    desk.out << fmt::format("{}  {}\n", target.string(), found);
+  }
+  return told.all().empty() ? 0 : 2;
+}
+
+}  // namespace dunnage

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+// `dunnage list kit-keys` and `show-keys`: what may be typed, as the readers themselves ask for it.
+#include <fmt/format.h>
+
+#include "export/schema_json.h"
+#include "read/kit_file.h"
+#include "read/show_file.h"
+#include "run/commands.h"
+
+namespace dunnage {
+
+namespace {
+
+std::string kind_words(const Key& key) {
+  std::string out = key.kind.empty() ? "any" : key.kind;
+  if (!key.words.empty()) out = fmt::format("{}{}", key.kind == "list of texts" ? "list of: " : "", fmt::join(key.words, " | "));
+  if (key.kind == "list of sections" && !key.words.empty()) out += " | list of sections";
+  if (key.needed) out += ", needed";
+  return out;
+}
+
+void list(const std::vector<Key>& keys, std::size_t depth, std::ostream& out) {
+  for (const Key& key : keys) {
+    out << fmt::format("{:<{}}{}\n", std::string(2 * depth, ' ') + key.name, 30, kind_words(key));
+    list(key.inner, depth + 1, out);
+  }
+}
+
+}  // namespace
+
+int list_keys(const ListOptions& options, Desk& desk) {
+  const bool kit = options.what == "kit-keys";
+  const std::vector<Key> keys = kit ? keys_of_a_kit() : keys_of_a_show();
+  if (options.json)
+    desk.out << schema_json(kit ? "A file of a kit" : "A show", keys);
+  else
+    list(keys, 0, desk.out);
+  return 0;
+}
+
+}  // namespace dunnage
