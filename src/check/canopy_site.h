@@ -19,7 +19,7 @@ namespace dunnage {
 struct LegLoad {
   std::string name;
   Mass mass;
-  Mass staked;  ///< what tested stakes count for; not part of `mass`
+  Mass staked;                                      ///< what tested stakes count for; not part of `mass`
   std::vector<std::pair<std::string, int>> pieces;  ///< case code and how many
   bool unknown = false;                             ///< a unit's mass is not given
 };

@@ -61,7 +61,8 @@ void no_circuits(const Catalogue& c, const Show& show, const Plan& plan, Finding
   f.caution = caution;
   f.says = fmt::format("No circuit is listed, and {} {} that go draw power: nothing was added up.", drawing,
                        drawing == 1 ? "piece" : "pieces");
-  if (is_indoor(show)) say_does_not_apply(f, setting_place(show), "Indoors, no circuit listed: the building's own.");
+  if (is_indoor(show))
+    say_does_not_apply(f, setting_place(show), "Indoors, no circuit listed: the building's own.");
   findings.list.push_back(f);
 }
 
@@ -69,8 +70,7 @@ void no_circuits(const Catalogue& c, const Show& show, const Plan& plan, Finding
 
 void check_circuits(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
   if (show.circuits.empty()) no_circuits(catalogue, show, plan, findings);
-  for (const CircuitRow& row : circuit_rows(catalogue, show))
-    findings.list.push_back(finding_of(show, row));
+  for (const CircuitRow& row : circuit_rows(catalogue, show)) findings.list.push_back(finding_of(show, row));
 }
 
 }  // namespace dunnage

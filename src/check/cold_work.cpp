@@ -23,14 +23,17 @@ void judge(Finding& f, const Forecast& forecast, UnitSystem units) {
   f.limit = frostbite;
   f.outcome = feels > frostbite ? Outcome::within : Outcome::over;
   const std::string words = print(feels, units, Rounding::down).text();
-  f.says = chill ? fmt::format("Feels like {} in the wind", words) : fmt::format("{}, hardly any wind", words);
+  f.says =
+      chill ? fmt::format("Feels like {} in the wind", words) : fmt::format("{}, hardly any wind", words);
   if (f.outcome == Outcome::over) f.says += fmt::format(": {}", frostbite_words(feels));
   f.says += ". Warm place, dry gloves, hot drinks; change over often.";
   if (!forecast.wind) assume(f, "gust taken for the mean wind");
-  f.detail = WeatherDetail{feels, {}, f.outcome == Outcome::over ? std::string(frostbite_words(feels)) : "cold",
-                           {"A warm place within reach, dry gloves, hot drinks.",
-                            "Change over often at work that stands still.",
-                            "Shivering that stops, slurred speech: an emergency call."}};
+  f.detail = WeatherDetail{
+      feels,
+      {},
+      f.outcome == Outcome::over ? std::string(frostbite_words(feels)) : "cold",
+      {"A warm place within reach, dry gloves, hot drinks.", "Change over often at work that stands still.",
+       "Shivering that stops, slurred speech: an emergency call."}};
 }
 
 }  // namespace

@@ -24,7 +24,8 @@ struct Day {
 std::vector<Day> days_of(const Show& show) {
   std::vector<Day> days;
   for (const Heard& line : show.heard) {
-    auto day = std::find_if(days.begin(), days.end(), [&](const Day& d) { return d.who.value == line.who.value; });
+    auto day =
+        std::find_if(days.begin(), days.end(), [&](const Day& d) { return d.who.value == line.who.value; });
     if (day == days.end()) day = days.insert(day, Day{line.who, line.place, {}, {}});
     if (line.level && line.time) day->heard.emplace_back(line.level->value, line.time->value);
     if (!line.level) day->missing.push_back("a level");
@@ -38,7 +39,8 @@ std::string whole(double percent) { return plain(steps_up(percent), 0) + " %"; }
 Finding finding_of(const Day& day) {
   Finding f = begin_finding("noise", day.who.value, day.place);
   f.source = "NIOSH 98-126; OSHA 29 CFR 1910.95 App. A";
-  f.caution = "For people at work: hearing protection and shorter turns. The audience is the licence's matter.";
+  f.caution =
+      "For people at work: hearing protection and shorter turns. The audience is the licence's matter.";
   f.limit = 100.0;
   const auto dose = niosh_dose(day.heard);
   const std::string osha = whole(osha_dose(day.heard));
@@ -48,7 +50,8 @@ Finding finding_of(const Day& day) {
   } else {
     f.measured = *dose;
     f.outcome = *dose <= 100 * (1 + 1e-9) ? Outcome::within : Outcome::over;
-    f.says = fmt::format("{} of a day's dose by NIOSH (85 dBA, 3 dB), {} by OSHA (90 dBA, 5 dB).", whole(*dose), osha);
+    f.says = fmt::format("{} of a day's dose by NIOSH (85 dBA, 3 dB), {} by OSHA (90 dBA, 5 dB).",
+                         whole(*dose), osha);
   }
   if (!day.missing.empty() && f.outcome == Outcome::within) say_not_given(f, day.missing);
   return f;

@@ -55,7 +55,8 @@ void judge(Finding& f, const Catalogue& c, const Show& show, const Plan& plan) {
                        print(good_water(people, show.hours->value), units, Rounding::up).text(),
                        print(have, units, Rounding::down).text());
   const SiteHas* tap = tap_of(show);
-  if (tap) f.says += tap->from.empty() ? " The site has more." : fmt::format(" The site has more: {}.", tap->from);
+  if (tap)
+    f.says += tap->from.empty() ? " The site has more." : fmt::format(" The site has more: {}.", tap->from);
   f.outcome = tap || have.si() >= least.si() * (1 - 1e-9) ? Outcome::within : Outcome::over;
   if (!show.volunteers) assume(f, "volunteers not stated: none counted");
 }

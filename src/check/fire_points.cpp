@@ -42,10 +42,12 @@ void check_extinguishers(const Catalogue& catalogue, const Show& show, const Pla
   if (unknown > 0) {
     say_not_given(f, {"the plan of a canopy"});
   } else if (!provided && !catalogue.knows(word)) {
-    say_not_given(f, {"an extinguisher: nothing in the kit serves as \"extinguisher\" and the site has none"});
+    say_not_given(f,
+                  {"an extinguisher: nothing in the kit serves as \"extinguisher\" and the site has none"});
   } else {
     f.outcome = have >= needed ? Outcome::within : Outcome::over;
-    f.says = fmt::format("{} for {} of canopies: {} asked.", have, print(area, units, Rounding::up).text(), needed);
+    f.says = fmt::format("{} for {} of canopies: {} asked.", have, print(area, units, Rounding::up).text(),
+                         needed);
   }
   findings.list.push_back(f);
 }

@@ -39,11 +39,11 @@ std::string work_words(Temperature wbgt) {
     double share;
     const char* words;
   };
-  constexpr std::array<Share, 3> shares{{{0.74, "three quarters of each hour"},
-                                         {0.49, "half of each hour"},
-                                         {0.24, "a quarter of each hour"}}};
+  constexpr std::array<Share, 3> shares{
+      {{0.74, "three quarters of each hour"}, {0.49, "half of each hour"}, {0.24, "a quarter of each hour"}}};
   for (const Share& s : shares)
-    if (const auto limit = screening_limit(WorkLoad::moderate, s.share); limit && wbgt <= limit->not_used_to_heat)
+    if (const auto limit = screening_limit(WorkLoad::moderate, s.share);
+        limit && wbgt <= limit->not_used_to_heat)
       return std::string("at most ") + s.words;
   return "not at all";
 }
@@ -87,10 +87,12 @@ void check_heat(const Catalogue& catalogue, const Show& show, const Plan&, Findi
   f.caution = "A forecast is not a reading on site. Heavy clothes and heavy work are hotter than this.";
   const UnitSystem units = catalogue.kit.house.units;
   const auto say = [&] {
-    if (is_indoor(show)) return say_does_not_apply(f, setting_place(show), "Indoors: the forecast is not the room's.");
+    if (is_indoor(show))
+      return say_does_not_apply(f, setting_place(show), "Indoors: the forecast is not the room's.");
     const Forecast forecast = show.forecast.value_or(Forecast{});
     if (forecast.wbgt) return judge_reading(f, forecast.wbgt->value, units);
-    if (!forecast.temperature) return say_not_given(f, {"the temperature, so neither heat nor cold was worked out"});
+    if (!forecast.temperature)
+      return say_not_given(f, {"the temperature, so neither heat nor cold was worked out"});
     if (forecast.temperature->value < coolest)
       return say_does_not_apply(f, forecast.temperature->place, "Too cool for a heat index.");
     if (!forecast.humidity) return say_not_given(f, {"the humidity"});

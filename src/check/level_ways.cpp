@@ -16,7 +16,8 @@ namespace {
 constexpr Length least_width = 36 * unit::inch;
 constexpr Length most_rise_flush = 0.25 * unit::inch, most_rise_bevelled = 0.5 * unit::inch;
 constexpr const char* source = "ADA Standards 303, 405";
-constexpr const char* caution = "Walk every route with a wheel and in the dark. The venue and the fire marshal decide.";
+constexpr const char* caution =
+    "Walk every route with a wheel and in the dark. The venue and the fire marshal decide.";
 
 std::string small(Length length, UnitSystem units, Rounding way) {
   // A quarter of an inch must not round to none.
@@ -41,7 +42,8 @@ void judge_ramp(Finding& f, const Passage& way, UnitSystem units) {
                        print(way.ramp->value, units, Rounding::down).text(),
                        small(way.rise->value, units, Rounding::up), asks,
                        print(needed.total, units, Rounding::up).text());
-  if (narrow) f.says += fmt::format(" It is narrower than {}.", print(least_width, units, Rounding::up).text());
+  if (narrow)
+    f.says += fmt::format(" It is narrower than {}.", print(least_width, units, Rounding::up).text());
   f.outcome = short_ramp || narrow ? Outcome::over : way.width ? Outcome::within : Outcome::not_checked;
   if (!way.width) f.says += " Not given: its width.";
 }
@@ -98,11 +100,13 @@ void crossings(const Show& show, UnitSystem units, Findings& findings) {
   if (highest) f.measured = *highest;
   if (highest && *highest > most_rise_bevelled * (1 + 1e-9)) {
     f.outcome = Outcome::over;
-    f.says = fmt::format("The highest stands {} high: above {} it asks a ramp of {} at 1:12.",
-                         small(*highest, units, Rounding::up), small(most_rise_bevelled, units, Rounding::down),
-                         print(ramp(*highest).slope, units, Rounding::up).text());
+    f.says =
+        fmt::format("The highest stands {} high: above {} it asks a ramp of {} at 1:12.",
+                    small(*highest, units, Rounding::up), small(most_rise_bevelled, units, Rounding::down),
+                    print(ramp(*highest).slope, units, Rounding::up).text());
   } else if (unknown > 0) {
-    say_not_given(f, {fmt::format("how high the cable stands at {} of {} crossings", unknown, known + unknown)});
+    say_not_given(f,
+                  {fmt::format("how high the cable stands at {} of {} crossings", unknown, known + unknown)});
   } else {
     f.outcome = Outcome::within;
     f.says = fmt::format("The highest of {} stands {} high{}.", known, small(*highest, units, Rounding::up),

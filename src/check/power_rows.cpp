@@ -64,8 +64,8 @@ std::optional<Current> ampacity_of(const Cable& cable, Phases phases) {
 }
 
 /// Adds the loss over one segment; false where it cannot be worked out, and then says why.
-bool add_loss(CircuitRow& row, const Cable& cable, const Maybe<Length>& length, Phases phases, Current current,
-              double power_factor) {
+bool add_loss(CircuitRow& row, const Cable& cable, const Maybe<Length>& length, Phases phases,
+              Current current, double power_factor) {
   if (!length) row.missing.push_back("the length of " + cable.name);
   if (!cable.conductor) row.missing.push_back("the conductor of " + cable.name);
   if (!length || !cable.conductor) return false;
@@ -99,7 +99,8 @@ void read_cables(CircuitRow& row, const Catalogue& c, const Circuit& circuit, co
   const double factor = circuit.power_factor ? circuit.power_factor->value : assumed_power_factor;
   bool whole = true;
   if (supply && (supply->cable || supply->conductor || supply->length))
-    whole = add_loss(row, cable_of(c, supply->cable, supply->conductor), supply->length, phases, feeder, factor);
+    whole =
+        add_loss(row, cable_of(c, supply->cable, supply->conductor), supply->length, phases, feeder, factor);
   const Cable first = cable_of(c, circuit.cable, circuit.conductor);
   row.cable = first.name;
   row.ampacity = ampacity_of(first, phases);
@@ -193,8 +194,8 @@ FedPower fed_power(const Catalogue& catalogue, const Circuit& circuit) {
   FedPower fed;
   if (circuit.feeds.empty()) fed.missing.push_back("what it feeds");
   for (const CircuitLoad& load : circuit.feeds) {
-    const auto draws = load.draws ? std::optional<Power>(load.draws->value)
-                                  : draws_of_code(catalogue, load.code.value);
+    const auto draws =
+        load.draws ? std::optional<Power>(load.draws->value) : draws_of_code(catalogue, load.code.value);
     const std::string name = fmt::format("{} x {}", load.count, load.code.value);
     if (!draws) {
       fed.missing.push_back("what " + load.code.value + " draws");

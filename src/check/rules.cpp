@@ -61,21 +61,29 @@ const std::vector<Rule>& rules() {
        "mass carried against the maker's rated load", "the maker's plate", "as typed",
        "fittings and cable that the show does not list, shock, loads off the middle",
        "the maker's plate and a competent person", check_tower_load},
-      {"circuit", "each circuit against its protection, its cable, and the voltage lost at its farthest outlet",
-       "current = power / (voltage x power factor), counted 1.25 when on for three hours or more; voltage drop "
+      {"circuit",
+       "each circuit against its protection, its cable, and the voltage lost at its farthest outlet",
+       "current = power / (voltage x power factor), counted 1.25 when on for three hours or more; voltage "
+       "drop "
        "2 x I x R x L (root 3 for three phases) over all segments, 5 % at most, or by cross-section",
        "NEC 210.19(A)(1), 210.20(A), Tables 400.5(A)(1) and 8; IEC 60364-5-52 Annex G",
        "NEC as copied, edition not seen; IEC 60364-5-52:2009",
-       "coiled, bundled or hot cable, metric ampacity that the maker does not give, neutral currents, earthing",
+       "coiled, bundled or hot cable, metric ampacity that the maker does not give, neutral currents, "
+       "earthing",
        "a licensed electrician and the inspector", check_circuits},
-      {"supply", "each power source against its rating, leg by leg, and a generator with height, heat and starting",
-       "sum of power / power factor + the largest starting load, against the rating; a leg against its equal share; "
-       "generator 3 % less each 500 m above 1000 m and each 5 C above 40 C; 20 ft from tents, doors and windows",
-       "the plate as typed; an operator's manual of a small set; a city's tent permit page", "manual as copied",
+      {"supply",
+       "each power source against its rating, leg by leg, and a generator with height, heat and starting",
+       "sum of power / power factor + the largest starting load, against the rating; a leg against its equal "
+       "share; "
+       "generator 3 % less each 500 m above 1000 m and each 5 C above 40 C; 20 ft from tents, doors and "
+       "windows",
+       "the plate as typed; an operator's manual of a small set; a city's tent permit page",
+       "manual as copied",
        "earthing and the neutral's bond, fuel, harmonics, a limit on imbalance (none is published)",
        "the set's own manual; a licensed electrician", check_supplies},
       {"heat", "how hot the day is for people at work",
-       "heat index + 15 F for full sun, below 103 F; with a WBGT reading: 25 C for moderate work all of the hour",
+       "heat index + 15 F for full sun, below 103 F; with a WBGT reading: 25 C for moderate work all of the "
+       "hour",
        "NWS SR 90-23 (Rothfusz); OSHA Technical Manual III:4; OSHA proposed rule of 2024",
        "1990; manual as read; not final when read",
        "heavy clothes and heavy work, people who are ill, a day hotter than its forecast",
@@ -89,8 +97,9 @@ const std::vector<Rule>& rules() {
        "Environment Canada and NWS, wind chill", "2001", "wet clothes, wet hands, metal, people who are ill",
        "the crew chief, and each person for themselves", check_cold},
       {"rain", "covers for what draws power in the open",
-       "covers that go against pieces that draw power at places without a canopy", "common practice, no source",
-       "none", "rain that blows in, ground that floods, connectors on the ground",
+       "covers that go against pieces that draw power at places without a canopy",
+       "common practice, no source", "none",
+       "rain that blows in, ground that floods, connectors on the ground",
        "the person named to stop the show; the electrician", check_rain},
       {"lightning", "how far off a storm is when clearing must begin",
        "8 miles + storm speed x time to clear; again 30 minutes after the last",
@@ -101,27 +110,31 @@ const std::vector<Rule>& rules() {
        "common practice, no source", "none", "whether that person is there and listened to",
        "who runs the show", check_stop_person},
       {"noise", "the crew's noise dose, where levels and hours are given",
-       "100 x sum of C / T, T = 8 h / 2^((L - 85) / 3), at most 100 %; OSHA's beside it: 8 h / 2^((L - 90) / 5)",
+       "100 x sum of C / T, T = 8 h / 2^((L - 85) / 3), at most 100 %; OSHA's beside it: 8 h / 2^((L - 90) / "
+       "5)",
        "NIOSH 98-126; OSHA 29 CFR 1910.95 Appendix A", "1998; as read",
        "the audience, single loud bangs, levels that nobody measured",
        "the employer; the licence for the audience", check_noise},
       {"ways", "steps, ramps and cables that people walk and roll over",
        "up to 1/4 in nothing, up to 1/2 in a bevel, above that a ramp of 12 x rise and 36 in wide",
-       "ADA Standards 303 and 405", "2010", "light, slope of the ground, crowds, escape routes and their widths",
-       "the venue and the fire marshal", check_ways},
+       "ADA Standards 303 and 405", "2010",
+       "light, slope of the ground, crowds, escape routes and their widths", "the venue and the fire marshal",
+       check_ways},
       {"extinguishers", "extinguishers for the canopies that stand", "one for each 3000 ft2 or part",
        "a city's tent permit page; 29 CFR 1910.157(d)", "as read",
-       "their kind and charge, distances on site (75 ft class A, 50 ft class B), cooking",
-       "the fire marshal", check_extinguishers},
+       "their kind and charge, distances on site (75 ft class A, 50 ft class B), cooking", "the fire marshal",
+       check_extinguishers},
       {"vehicle", "what each vehicle and trailer carries against its plates",
-       "load + people against payload; empty + load + people against gross; with its trailer against the train; "
-       "axles and tongue by moments where positions are typed; tie-downs by number, and limits of half the load",
+       "load + people against payload; empty + load + people against gross; with its trailer against the "
+       "train; "
+       "axles and tongue by moments where positions are typed; tie-downs by number, and limits of half the "
+       "load",
        "statics; 49 CFR 393.106, 393.110; steered axle after DGUV rule 70", "as read",
        "tyres, brakes, how high the load stands, axles and tongue without positions, unloading on the way",
        "the plate, the tyre placard, the hitch plate; the driver", check_vehicles},
-      {"inspection", "things whose inspection date runs out before the show", "inspect_by against the show's date",
-       "the date in the kit", "as typed", "what nobody gave a date, and what broke since",
-       "who inspects it", check_inspections},
+      {"inspection", "things whose inspection date runs out before the show",
+       "inspect_by against the show's date", "the date in the kit", "as typed",
+       "what nobody gave a date, and what broke since", "who inspects it", check_inspections},
   };
   return table;
 }

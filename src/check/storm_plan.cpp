@@ -36,7 +36,8 @@ void judge(Finding& f, LightningDetail& d, const Show& show, UnitSystem units) {
   f.measured = *d.time_to_clear;
   f.outcome = Outcome::within;
   f.says = fmt::format(
-      "Begin to clear when lightning is {} away: all in shelter ({}) before it is {} away. Again {} minutes after "
+      "Begin to clear when lightning is {} away: all in shelter ({}) before it is {} away. Again {} minutes "
+      "after "
       "the last.",
       far(*d.clear_from, units), d.shelter, far(d.shelter_by, units), plain(d.wait / unit::minute, 0));
   if (!typed) assume(f, "a storm that moves at 50 mph (80 km/h), common practice, no source");
@@ -48,7 +49,8 @@ void check_lightning(const Catalogue& catalogue, const Show& show, const Plan&, 
   Finding f = begin_finding("lightning", "site", show.site.place.known() ? show.site.place : show.show_place);
   f.source = "NWS; event-safety guidance citing NWS (8 miles, 30 minutes)";
   f.caution =
-      "Thunder is heard too late for a crowd: somebody watches a lightning service. Canopies and stages are no "
+      "Thunder is heard too late for a crowd: somebody watches a lightning service. Canopies and stages are "
+      "no "
       "shelter.";
   LightningDetail d = begin_detail(show.site);
   std::vector<std::string> missing;

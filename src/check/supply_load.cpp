@@ -32,7 +32,8 @@ void add_leg(SupplyDetail& d, const CircuitRow& row, Power apparent) {
 
 void add_tests(SupplyDetail& d) {
   for (const CircuitRow& row : d.circuits)
-    d.tests.push_back(row.name + ": press the test button of its residual-current device; it trips; reset it.");
+    d.tests.push_back(row.name +
+                      ": press the test button of its residual-current device; it trips; reset it.");
   d.tests.push_back("Outlet tester at the farthest outlet of each circuit: earth, line and neutral right.");
   if (d.voltage)
     d.tests.push_back(fmt::format("Voltage at the farthest outlet under load: {} or more.",
@@ -68,8 +69,9 @@ void judge_legs(SupplyDetail& d, Judged& judged) {
   if (d.legs.empty()) return;
   if (std::any_of(d.circuits.begin(), d.circuits.end(), [](const CircuitRow& r) { return r.leg.empty(); }))
     judged.missing.push_back("the leg of every circuit");
-  const auto [least, most] = std::minmax_element(
-      d.legs.begin(), d.legs.end(), [](const LegPower& a, const LegPower& b) { return a.apparent < b.apparent; });
+  const auto [least, most] =
+      std::minmax_element(d.legs.begin(), d.legs.end(),
+                          [](const LegPower& a, const LegPower& b) { return a.apparent < b.apparent; });
   const int has = std::max(static_cast<int>(d.legs.size()), d.phases >= 3 ? 3 : 1);
   const Power smallest = static_cast<int>(d.legs.size()) < has ? Power{} : least->apparent;
   if (most->apparent > Power{}) d.imbalance = (most->apparent - smallest) / most->apparent;

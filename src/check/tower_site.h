@@ -19,10 +19,10 @@ struct TowerSite {
   const Structure* structure = nullptr;
   std::string name;
   std::vector<WindArea> areas;
-  Length lever;                      ///< from the middle to the nearest tipping line
-  Moment holds;                      ///< about the worst tipping line, ballast where it really is
-  Mass ballast;                      ///< in all
-  Mass weight;                       ///< of everything, on the ground
+  Length lever;  ///< from the middle to the nearest tipping line
+  Moment holds;  ///< about the worst tipping line, ballast where it really is
+  Mass ballast;  ///< in all
+  Mass weight;   ///< of everything, on the ground
   std::optional<std::string> ground;
   Mass carried;                      ///< load on the head
   std::optional<Length> highest;     ///< of what it carries

@@ -13,8 +13,7 @@ namespace dunnage {
 namespace {
 
 Finding finding_of(const Show& show, const TowerSite& site, std::string_view meter) {
-  Finding f =
-      begin_finding("tower-sliding", site.name, show.uses[static_cast<std::size_t>(site.use)].place);
+  Finding f = begin_finding("tower-sliding", site.name, show.uses[static_cast<std::size_t>(site.use)].place);
   f.source = "statics; EN 1990 A1.2(A)";
   f.caution = "Grass and wet ground act as a lubricant. Watch the feet: a tower that walks must come down.";
   if (site.indoor) {

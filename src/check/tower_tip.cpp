@@ -26,7 +26,10 @@ void judge(Finding& f, const TowerSite& site, const House& house) {
                      site.maker, site.forecast, {}, {}};
   const bool by_maker = site.maker && *site.maker <= holds, by_sliding = slides && *slides <= holds;
   detail.card = wind_card(*site.structure, holds,
-                          by_maker ? "maker's limit" : by_sliding ? "sliding" : "tipping", meter);
+                          by_maker     ? "maker's limit"
+                          : by_sliding ? "sliding"
+                                       : "tipping",
+                          meter);
   detail.card.sliding_known = slides.has_value();
   if (by_sliding && !by_maker) assume(f, "the down level comes from sliding");
   if (tips) {

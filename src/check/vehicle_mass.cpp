@@ -26,8 +26,8 @@ struct Judged {
 /// One vehicle with what goes in it.
 struct Loaded {
   const Vehicle* vehicle = nullptr;
-  const Load* load = nullptr;        ///< as the show lists it; null where it does not
-  std::vector<PlacedMass> pieces;    ///< behind the front end of the cargo space
+  const Load* load = nullptr;      ///< as the show lists it; null where it does not
+  std::vector<PlacedMass> pieces;  ///< behind the front end of the cargo space
   Mass mass;
   int count = 0, unknown = 0, unplaced = 0;
 };
@@ -92,7 +92,8 @@ VehicleDetail begin_detail(const Loaded& l) {
   d.pieces = l.count;
   d.unknown = l.unknown;
   d.people_and_fuel = value(v.people_and_fuel);
-  d.empty = v.kind == Vehicle::Kind::van ? sum(v.empty_front, v.empty_rear) : sum(v.empty_axle, v.empty_tongue);
+  d.empty =
+      v.kind == Vehicle::Kind::van ? sum(v.empty_front, v.empty_rear) : sum(v.empty_axle, v.empty_tongue);
   d.payload = value(v.payload);
   d.gross = value(v.gross);
   d.train_limit = value(v.train);
@@ -124,10 +125,11 @@ void judge_trailer_axle(VehicleDetail& d, const Loaded& l, Judge& judge, Judged&
   judge.above("Tongue", d.tongue, d.limit_tongue);
   if (d.tongue_from && f.share < *d.tongue_from * (1 - 1e-9))
     judged.over.push_back(fmt::format("Tongue {} % of the whole, {} % at least: move mass forward.",
-                                      plain(steps_down(f.share * 1000) / 10, 1), plain(*d.tongue_from * 100, 1)));
+                                      plain(steps_down(f.share * 1000) / 10, 1),
+                                      plain(*d.tongue_from * 100, 1)));
   if (d.tongue_to && f.share > *d.tongue_to * slack)
-    judged.over.push_back(fmt::format("Tongue {} of the whole, {} % at most: move mass back.", percent_up(f.share),
-                                      plain(*d.tongue_to * 100, 1)));
+    judged.over.push_back(fmt::format("Tongue {} of the whole, {} % at most: move mass back.",
+                                      percent_up(f.share), plain(*d.tongue_to * 100, 1)));
 }
 
 void judge_van_axles(VehicleDetail& d, const Loaded& l, Mass tongue, Judge& judge, Judged& judged) {
@@ -233,7 +235,8 @@ Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const
   judge_straps(l, judge, judged);
   f.says = fmt::format("{} {}, {}", l.count, l.count == 1 ? "piece" : "pieces", judge.up(d.load));
   if (d.payload)
-    f.says += fmt::format("; {} aboard of {} payload", judge.up(std::get<Mass>(f.measured)), judge.down(*d.payload));
+    f.says += fmt::format("; {} aboard of {} payload", judge.up(std::get<Mass>(f.measured)),
+                          judge.down(*d.payload));
   if (d.total && d.gross) f.says += fmt::format("; {} of {} gross", judge.up(*d.total), judge.down(*d.gross));
   if (d.tongue) f.says += fmt::format("; tongue {}, {}", judge.up(*d.tongue), percent_up(*d.tongue_share));
   f.says += ".";
@@ -242,7 +245,8 @@ Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const
   f.outcome = !judged.over.empty()     ? Outcome::over
               : judged.missing.empty() ? Outcome::within
                                        : Outcome::not_checked;
-  if (!d.positions) assume(f, van ? "axles not worked out: no positions" : "axle and tongue not worked out: no positions");
+  if (!d.positions)
+    assume(f, van ? "axles not worked out: no positions" : "axle and tongue not worked out: no positions");
   if (!l.load || l.load->straps.empty()) assume(f, "tie-downs not given");
   if (van && !d.people_and_fuel) assume(f, "people not counted: not given");
   f.detail = std::move(d);

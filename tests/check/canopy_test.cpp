@@ -15,7 +15,8 @@ TEST_CASE("Enough ballast is within, with the level at which it must be down") {
   const Finding f = s.one("canopy-ballast");
   CHECK(f.outcome == Outcome::within);
   CHECK(f.says == "Each leg has the 38 lb that the forecast gust of 20 mph asks. Down at 28 mph gust.");
-  CHECK(f.assumption == "four slopes read as two slopes; factors 0.9 and 1.5");
+  CHECK(f.assumption ==
+        "four slopes read as two slopes; factors 0.9 and 1.5; minutes and people to bring it down not given");
   const CanopyDetail d = s.canopy();
   CHECK(d.legs.size() == 4);
   CHECK(d.legs[0].leg == "NW");
@@ -202,6 +203,75 @@ TEST_CASE("The curve falls through 1 at the gust that the ballast holds") {
   const CanopyDetail d = s.canopy();
   REQUIRE(d.curve.size() >= 42);  // 1.5 x 28 mph
   for (const CurvePoint& p : d.curve) CHECK((p.margin >= 1) == (p.gust <= *d.down_at * (1 + 1e-9)));
+}
+
+TEST_CASE("The wind card: ready and start at 60 and 80 per cent of down, floored in the meter's unit") {
+  SmallShow s;
+  s.bags_a_leg = 3;
+  s.kit.structures[0].strike_minutes = given(6 * minute);
+  s.kit.structures[0].strike_people = given(4);
+  WindCard card = s.canopy().card;
+  CHECK(card.meter == "mph");
+  CHECK(*card.down / mile_per_hour == Approx(28));
+  CHECK(*card.start / mile_per_hour == Approx(22));  // 22.4
+  CHECK(*card.ready / mile_per_hour == Approx(16));  // 16.8
+  CHECK(card.governs == "ballast");
+  CHECK(card.maker_known);
+  CHECK_FALSE(card.sliding_known);
+  CHECK_FALSE(card.walls_off);
+  CHECK(*card.strike / minute == Approx(6));
+  CHECK(*card.people == 4);
+  s.show.uses[0].walls = {text("N")};
+  card = s.canopy().card;
+  CHECK(*card.walls_off / mile_per_hour == Approx(28));
+  CHECK(*card.down < *card.walls_off);
+  s.show.uses[0].walls.clear();
+  s.show.site.ground = given<std::string>("asphalt");
+  card = s.canopy().card;
+  CHECK(card.governs == "sliding");
+  CHECK(card.sliding_known);
+  s.kit.structures[0].maker_gust = given(12 * mile_per_hour);
+  CHECK(s.canopy().card.governs == "maker's limit");
+  s.kit.structures[0].maker_gust.reset();
+  CHECK_FALSE(s.canopy().card.down);  // four slopes without a maker's limit: no level, but who and how long
+  CHECK(*s.canopy().card.people == 4);
+}
+
+TEST_CASE("Stakes count at half of what the house pulled, only in that ground") {
+  SmallShow s;
+  s.bags_a_leg = 1;
+  const Speed bags = *s.canopy().down_at;
+  BallastLine stakes;
+  stakes.each_leg = true;
+  s.show.uses[0].stakes = {stakes};
+  CHECK(*s.canopy().down_at == bags);
+  CHECK(s.canopy().assumption.find("stakes not counted: no tested hold for this ground") !=
+        std::string::npos);
+  s.kit.house.stake = TestedStake{60 * pound, "grass", "lower meadow, 2027-05-02", {}};
+  CHECK(*s.canopy().down_at == bags);  // the ground is not stated
+  s.show.site.ground = given<std::string>("grass");
+  CHECK(*s.canopy().down_at > bags);
+  const CanopyDetail d = s.canopy();
+  CHECK(d.legs[0].stands == "1 x BAG, 1 x stake");
+  CHECK(d.legs[0].staked / pound == Approx(30));
+  CHECK(d.legs[0].actual / pound == Approx(60));
+  CHECK(d.assumption.find("stakes at half their tested hold (lower meadow, 2027-05-02)") !=
+        std::string::npos);
+  s.show.uses[0].stakes.clear();
+  s.bags_a_leg = 2;
+  CHECK(*s.canopy().down_at == *d.down_at);  // as much as a second bag of the same mass
+}
+
+TEST_CASE("A banner on a canopy adds its area; its area missing, nothing is worked out") {
+  SmallShow s;
+  s.bags_a_leg = 3;
+  const Speed bare = *s.canopy().down_at;
+  Hung banner;
+  banner.what = text("banner");
+  s.show.uses[0].hung = {banner};
+  CHECK(s.one("canopy-ballast").says == "Not given: the area of banner.");
+  s.show.uses[0].hung[0].area = given(12 * square_foot);
+  CHECK(*s.canopy().down_at < bare);
 }
 
 TEST_CASE("Levels are said in the meter's whole units, never above what holds") {

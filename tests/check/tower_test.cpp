@@ -41,7 +41,12 @@ TEST_CASE("A tower has a level at which it must be down, and lacks so much at mo
   CHECK(d.curve.size() == 12);
   CHECK(s.one("tower-tip").outcome == Outcome::over);
   CHECK(s.one("tower-tip").assumption ==
-        "mast taken as 50 mm wide; factors 0.9 and 1.5; sliding not checked");
+        "mast taken as 50 mm wide; factors 0.9 and 1.5; maker's limit not given; minutes and people to bring "
+        "it "
+        "down not given");
+  CHECK(*d.card.ready / metre_per_second == Approx(4));
+  CHECK(*d.card.start / metre_per_second == Approx(5));
+  CHECK(d.card.governs == "tipping");
 }
 
 TEST_CASE("Ballast off the middle holds less than in it, whichever way it lies") {
@@ -59,6 +64,45 @@ TEST_CASE("Ballast off the middle holds less than in it, whichever way it lies")
   const Speed north = limit({Length{}, 20 * centimetre}), west = limit({-20 * centimetre, Length{}});
   CHECK(middle > north);
   CHECK(north / metre_per_second == Approx(west / metre_per_second));
+}
+
+TEST_CASE("A tower slides: known ground, and not checked on grass") {
+  SmallShow s = tower();
+  CHECK(s.one("tower-sliding").says == "Not given: what it stands on.");
+  s.show.site.ground = given<std::string>("grass");
+  CHECK(s.one("tower-sliding").outcome == Outcome::not_checked);
+  s.show.site.ground = given<std::string>("asphalt");
+  const Finding f = s.one("tower-sliding");
+  // 0.2 x 0.9 x 38 kg x g = 67.08 N; 1.5 x 0.625 x (1.8 x 0.42 + 1.2 x 0.12) m2 = 0.84375 kg/m
+  CHECK(std::get<Speed>(f.limit) / metre_per_second == Approx(8.917).margin(0.005));
+  CHECK(f.outcome == Outcome::within);
+  CHECK(f.says == "It may slide from 8 m/s gust; the forecast gust is 5 m/s.");
+  CHECK(std::get<TowerDetail>(s.one("tower-tip").detail).card.sliding_known);
+}
+
+TEST_CASE("A tower: more gust never asks less, more ballast never lowers the level, either unit the same") {
+  SmallShow s = tower();
+  s.show.site.ground = given<std::string>("asphalt");
+  Speed level;
+  for (int bags = 0; bags <= 5; ++bags) {
+    s.bags_a_leg = bags;
+    const Speed now = *std::get<TowerDetail>(s.one("tower-tip").detail).down_at;
+    CHECK(now >= level);
+    level = now;
+    Mass more;
+    for (double v = 1; v < 20; v += 1) {
+      s.forecast(v * metre_per_second);
+      SmallShow us = s;
+      us.kit.house.units = UnitSystem::us;
+      us.kit.house.meter = "mph";
+      us.forecast(v / 0.44704 * mile_per_hour);
+      const Mass lacks = std::get<TowerDetail>(s.one("tower-tip").detail).more;
+      CHECK(lacks >= more);
+      more = lacks;
+      for (const char* rule : {"tower-tip", "tower-sliding"})
+        CHECK(s.one(rule).outcome == us.one(rule).outcome);
+    }
+  }
 }
 
 TEST_CASE("What a tower lacks is said") {

@@ -225,6 +225,11 @@ TEST_CASE("Sliding of a roof with one wall (own rows)") {
   CHECK(*sliding_gust(s, 538.5 * kilogram - s.own, 0.2) / metre_per_second == Approx(10).margin(0.005));
 }
 
+TEST_CASE("A council's park event guide: action at 60 and 80 per cent of the largest wind") {
+  CHECK(ready_share == Approx(0.60));
+  CHECK(start_share == Approx(0.80));
+}
+
 TEST_CASE("NIST SP 811 factors as they meet the wind") {
   CHECK(24 * pound / kilogram == Approx(10.88621688));
   CHECK(gust_of(1 * pound_per_square_foot, 1.22668 * kilogram_per_cubic_metre) / mile_per_hour ==

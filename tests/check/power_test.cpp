@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: MIT
+// Circuits and supplies: load, cable, voltage lost, legs, generators.
+#include <catch2/catch.hpp>
+
+#include "small_show.h"
+
+using namespace dunnage;
+using namespace dunnage::test;
+using namespace dunnage::unit;
+
+namespace {
+Maybe<Conductor> gauge(const char* awg) { return given(Conductor{awg, {}}); }
+Maybe<Conductor> section(double mm2) { return given(Conductor{{}, Area::from_si(mm2 * 1e-6)}); }
+
+/// 120 V, one circuit of 20 A on 100 ft of 12 AWG that feeds 1000 W; power factor 1.
+SmallShow circuit() {
+  SmallShow s;
+  Supply supply;
+  supply.name = text("pedestal");
+  supply.voltage = given(120 * volt);
+  supply.power = given(7200 * watt);
+  s.show.supplies = {supply};
+  Circuit c;
+  c.name = text("Stage 1");
+  c.protection = given(20 * ampere);
+  c.conductor = gauge("12");
+  c.length = given(100 * foot);
+  c.power_factor = given(1.0);
+  CircuitLoad load;
+  load.code = text("AMP");
+  load.draws = given(1000 * watt);
+  c.feeds = {load};
+  s.show.circuits = {c};
+  return s;
+}
+CircuitRow row(const SmallShow& s) { return std::get<CircuitDetail>(s.one("circuit").detail).row; }
+SupplyDetail supply(const SmallShow& s) { return std::get<SupplyDetail>(s.one("supply").detail); }
+}  // namespace
+
+TEST_CASE("A circuit: current, the long-use factor, and the voltage lost at its outlet") {
+  SmallShow s = circuit();
+  CHECK(s.one("circuit").outcome == Outcome::within);
+  CHECK(s.one("circuit").says ==
+        "Draws 8.4 A, counted as 10.5 A for long use, of 20 A. Loses 3.4 V to its farthest outlet, 2.8 % of "
+        "5 %.");
+  CHECK(*row(s).ampacity / ampere == Approx(25));
+  s.show.circuits[0].feeds[0].draws = given(1920 * watt);  // 16 A fill 20 A
+  CHECK(row(s).outcome == Outcome::over);                  // 6.34 V of 120 are 5.3 %
+  s.show.circuits[0].length = given(50 * foot);
+  CHECK(row(s).outcome == Outcome::within);
+  s.show.circuits[0].feeds[0].draws = given(1921 * watt);
+  CHECK(row(s).outcome == Outcome::over);
+  s.show.circuits[0].continuous = false;
+  CHECK(row(s).outcome == Outcome::within);
+}
+
+TEST_CASE("The cable's own ampacity counts where it is known") {
+  SmallShow s = circuit();
+  s.show.circuits[0].feeds[0].draws = given(1500 * watt);
+  s.show.circuits[0].length = given(10 * foot);
+  CHECK(row(s).outcome == Outcome::within);
+  Case cord;
+  cord.code = text("CORD");
+  cord.conductor = gauge("16");  // no drop in Table 8, 13 A
+  s.kit.cases.push_back(cord);
+  s.show.circuits[0].conductor.reset();
+  s.show.circuits[0].cable = given<std::string>("CORD");
+  CHECK(row(s).outcome == Outcome::over);
+  CHECK(s.one("circuit").says.find("CORD carries only 13 A.") != std::string::npos);
+  s.kit.cases.back().conductor = gauge("10");
+  CHECK(row(s).outcome == Outcome::within);
+  s.kit.cases.back().carries = given(15 * ampere);  // its maker's figure, where that is less
+  CHECK(row(s).outcome == Outcome::over);
+}
+
+TEST_CASE(
+    "Every segment to the farthest outlet counts, with what flows there; the feeder with all of a leg") {
+  SmallShow s = circuit();
+  const Voltage one = *row(s).drop;
+  Segment further;
+  further.conductor = gauge("12");
+  further.length = given(100 * foot);
+  s.show.circuits[0].then = {further};
+  CHECK(*row(s).drop / volt == Approx(2 * (one / volt)));
+  s.show.circuits[0].then[0].carries = given(500 * watt);
+  CHECK(*row(s).drop / volt == Approx(1.5 * (one / volt)));
+  s.show.supplies[0].conductor = gauge("12");
+  s.show.supplies[0].length = given(100 * foot);
+  s.show.circuits.push_back(s.show.circuits[0]);
+  s.show.circuits[1].name = text("Stage 2");
+  CHECK(*row(s).drop / volt == Approx(3.5 * (one / volt)));
+  CHECK(*row(s).length / foot == Approx(300));
+}
+
+TEST_CASE("Metric cable by cross-section, and the limit of the standard") {
+  SmallShow s = circuit();
+  s.show.supplies[0].voltage = given(230 * volt);
+  s.show.circuits[0].conductor = section(6);
+  s.show.circuits[0].length = given(50 * metre);
+  s.show.circuits[0].protection = given(63 * ampere);
+  s.show.circuits[0].power_factor.reset();
+  s.show.circuits[0].feeds[0].draws = given(32 * 230 * 0.8 * watt);
+  CHECK(*row(s).drop / volt == Approx(9.75).margin(0.005));  // as the published-rows test
+  CHECK(row(s).drop_method == "IEC 60364-5-52 Annex G");
+  CHECK(row(s).drop_limit == Approx(0.05));
+  CHECK(s.one("circuit").assumption.find("power factor 0.8; no ampacity known") != std::string::npos);
+}
+
+TEST_CASE("What is missing is named, and nothing is within without it") {
+  SmallShow s = circuit();
+  s.show.circuits[0].conductor.reset();
+  CHECK(s.one("circuit").outcome == Outcome::not_checked);
+  CHECK(s.one("circuit").says ==
+        "Draws 8.4 A, counted as 10.5 A for long use, of 20 A. Not given: the conductor of the cable.");
+  s.show.circuits[0].feeds[0].draws.reset();
+  s.show.circuits[0].protection.reset();
+  s.show.supplies[0].voltage.reset();
+  CHECK(s.one("circuit").says == "Not given: what AMP draws, its protection, its supply's voltage.");
+  CHECK(s.one("supply").outcome == Outcome::not_checked);
+}
+
+TEST_CASE("More load, more length, thinner cable: never a better outcome") {
+  const auto rank = [](Outcome o) { return o == Outcome::within ? 0 : o == Outcome::not_checked ? 1 : 2; };
+  for (const char* awg : {"14", "12", "10"}) {
+    int worst = 0;
+    for (double watts = 100; watts < 3000; watts += 100) {
+      SmallShow s = circuit();
+      s.show.circuits[0].conductor = gauge(awg);
+      s.show.circuits[0].feeds[0].draws = given(watts * watt);
+      const int now = rank(row(s).outcome);
+      CHECK(now >= worst);
+      worst = now;
+      s.show.circuits[0].length = given(200 * foot);
+      CHECK(rank(row(s).outcome) >= now);
+    }
+  }
+}
+
+TEST_CASE("A supply: the sum and each leg against the rating") {
+  SmallShow s = circuit();
+  s.show.circuits[0].leg = given<std::string>("A");
+  s.show.circuits.push_back(s.show.circuits[0]);
+  s.show.circuits[1].name = text("Stage 2");
+  s.show.circuits[1].leg = given<std::string>("B");
+  s.show.circuits[1].feeds[0].draws = given(500 * watt);
+  CHECK(s.one("supply").outcome == Outcome::within);
+  CHECK(s.one("supply").says == "Carries 1500 W, 1500 VA, of 7200 W: leg A 1000 W, leg B 500 W.");
+  CHECK(*supply(s).imbalance == Approx(0.5));
+  CHECK(s.one("supply").assumption == "legs differ by 50 % of the larger");
+  CHECK(supply(s).tests.size() == 4);
+  CHECK(supply(s).tests.back() == "Voltage at the farthest outlet under load: 114 V or more.");
+  s.show.supplies[0].power = given(1900 * watt);
+  CHECK(s.one("supply").outcome == Outcome::over);  // leg A has 950 W
+  CHECK(s.one("supply").says.find("Leg A takes 1000 VA: its share is 950 W.") != std::string::npos);
+  s.show.circuits[1].leg.reset();
+  CHECK(s.one("supply").says.find("Not given: the leg of every circuit.") != std::string::npos);
+}
+
+TEST_CASE("A generator: height, heat, starting current, distance") {
+  SmallShow s = circuit();
+  s.show.supplies[0].kind = "generator";
+  s.show.supplies[0].power = given(1200 * watt);
+  CHECK(s.one("supply").says ==
+        "Carries 1000 W, 1000 VA, of 1200 W. Not given: the site's altitude, the temperature, its distance "
+        "to the "
+        "nearest tent, door or window.");
+  s.show.site.altitude = given(1200 * metre);
+  s.show.forecast->temperature = given(Temperature::celsius(30));
+  s.show.supplies[0].distance = given(25 * foot);
+  CHECK(s.one("supply").outcome == Outcome::within);
+  CHECK(*supply(s).left / watt == Approx(1164));
+  s.show.circuits[0].feeds[0].starts = given(1200 * watt);
+  CHECK(s.one("supply").outcome == Outcome::over);
+  s.show.circuits[0].feeds[0].starts.reset();
+  s.show.supplies[0].distance = given(19 * foot);
+  CHECK(s.one("supply").says ==
+        "Carries 1000 W, 1000 VA, of 1164 W. It stands 19 ft from a tent, door or window: 20 ft at least.");
+}
+
+TEST_CASE("No circuit listed: nothing to say without power, not checked outdoors, the building's indoors") {
+  SmallShow s;
+  CHECK(s.one("circuit").rule.empty());
+  s.kit.cases[0].draws = given(50 * watt);
+  CHECK(s.one("circuit").outcome == Outcome::not_checked);
+  CHECK(s.one("circuit").says ==
+        "No circuit is listed, and 20 pieces that go draw power: nothing was added up.");
+  s.show.setting = given<std::string>("indoor");
+  CHECK(s.one("circuit").outcome == Outcome::does_not_apply);
+}

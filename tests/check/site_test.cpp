@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: MIT
+// The site: ways, extinguishers, inspection dates; and the list of rules itself.
+#include <catch2/catch.hpp>
+#include <set>
+
+#include "small_show.h"
+
+using namespace dunnage;
+using namespace dunnage::test;
+using namespace dunnage::unit;
+
+namespace {
+SmallShow step(Length rise) {
+  SmallShow s;
+  Passage way;
+  way.what = text("wagon step");
+  way.rise = given(rise);
+  s.show.ways = {way};
+  return s;
+}
+}  // namespace
+
+TEST_CASE("A change in level: nothing, a bevel, or a ramp") {
+  CHECK(step(0.25 * inch).one("ways").outcome == Outcome::within);
+  CHECK(step(0.5 * inch).one("ways").says == "0.5 in: its edge is bevelled 1:2.");
+  SmallShow s = step(8 * inch);
+  CHECK(s.one("ways").says == "A step of 8 in and no ramp: one of 8 ft at 1:12 is asked.");
+  CHECK(s.one("ways").outcome == Outcome::over);
+  s.show.ways[0].ramp = given(8 * foot);
+  CHECK(s.one("ways").outcome == Outcome::not_checked);
+  s.show.ways[0].width = given(36 * inch);
+  CHECK(s.one("ways").outcome == Outcome::within);
+  s.show.ways[0].width = given(35 * inch);
+  CHECK(s.one("ways").outcome == Outcome::over);
+  s.show.ways[0].width = given(36 * inch);
+  s.show.ways[0].ramp = given(7 * foot);
+  CHECK(s.one("ways").outcome == Outcome::over);
+}
+
+TEST_CASE("Cables crossed on foot are one row, judged by the highest") {
+  SmallShow s;
+  CHECK(s.one("ways").rule.empty());
+  Run run;
+  Crossing feet, wheels;
+  feet.crossed_by = given<std::string>("feet");
+  wheels.crossed_by = given<std::string>("wheels");
+  run.over = {feet, wheels, feet};
+  s.show.runs = {run};
+  CHECK(s.one("ways").says == "Not given: how high the cable stands at 2 of 2 crossings.");
+  s.show.runs[0].over[0].rise = given(0.25 * inch);
+  CHECK(s.one("ways").outcome == Outcome::not_checked);
+  s.show.runs[0].over[2].rise = given(0.5 * inch);
+  CHECK(s.one("ways").says == "The highest of 2 stands 0.5 in high: its edges are bevelled 1:2.");
+  s.show.runs[0].over[2].rise = given(0.51 * inch);
+  CHECK(s.one("ways").outcome == Outcome::over);
+}
+
+TEST_CASE("Extinguishers for canopies") {
+  SmallShow s;
+  CHECK(s.one("extinguishers").outcome == Outcome::not_checked);
+  s.kit.cases[0].serves = {text("extinguisher")};
+  CHECK(s.one("extinguishers").outcome == Outcome::within);
+  s.kit.cases[0].serves.clear();
+  s.show.site.has = {{text("extinguisher"), 1, "the venue", {}}};
+  CHECK(s.one("extinguishers").outcome == Outcome::within);
+  s.kit.structures[0].plan_length = given(301 * foot);
+  CHECK(s.one("extinguishers").outcome == Outcome::over);
+}
+
+TEST_CASE("An inspection date before the show is over, on its day it is not") {
+  SmallShow s;
+  CHECK(s.one("inspection").rule.empty());
+  s.kit.cases[0].inspect_by = Sourced<Date>{{2027, 9, 18}, {}};
+  s.show.date = Sourced<Date>{{2027, 9, 18}, {}};
+  CHECK(s.one("inspection").outcome == Outcome::within);
+  s.show.date = Sourced<Date>{{2027, 9, 19}, {}};
+  CHECK(s.one("inspection").outcome == Outcome::over);
+  CHECK(s.one("inspection").says == "To be inspected by 2027-09-18; the show is on 2027-09-19.");
+}
+
+TEST_CASE("Every finding bears the name of a rule, a source and a caution; none reassures") {
+  SmallShow s;
+  std::set<std::string> names;
+  for (const Rule& r : rules()) names.emplace(r.name);
+  CHECK(names.size() == rules().size());
+  for (const char* setting : {"outdoor", "indoor"}) {
+    s.show.setting = given<std::string>(setting);
+    for (const Finding& f : s.check().list) {
+      INFO(f.rule);
+      CHECK(names.count(f.rule) == 1);
+      CHECK_FALSE(f.source.empty());
+      CHECK_FALSE(f.caution.empty());
+      CHECK_FALSE(f.says.empty());
+      for (const char* word : {"safe", "pass", " OK"}) CHECK(f.says.find(word) == std::string::npos);
+    }
+  }
+}

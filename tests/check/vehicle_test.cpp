@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: MIT
+// What a van and a trailer carry against their plates.
+#include <catch2/catch.hpp>
+
+#include "check/vehicle_mass.h"
+#include "small_show.h"
+
+using namespace dunnage;
+using namespace dunnage::test;
+using namespace dunnage::unit;
+
+namespace {
+/// A trailer as in a worked example: D 3.20 m, empty 750 kg with 85 kg on the tongue, five pieces.
+struct Trailer {
+  Kit kit;
+  Show show;
+  Trailer() {
+    kit.house.units = UnitSystem::metric;
+    Vehicle v;
+    v.code = text("TRAILER");
+    v.kind = Vehicle::Kind::trailer;
+    v.empty_axle = given(665 * kilogram);
+    v.empty_tongue = given(85 * kilogram);
+    v.coupling_to_axle = given(3.2 * metre);
+    v.coupling_to_cargo = given(1 * metre);
+    v.gross = given(1500 * kilogram);
+    v.tongue_from = given(0.10);
+    v.tongue_to = given(0.15);
+    kit.vehicles = {v};
+    Load load;
+    load.vehicle = text("TRAILER");
+    const std::tuple<const char*, double, double> pieces[] = {{"AMP", 180, 1.20},
+                                                              {"DESK", 140, 2.00},
+                                                              {"SUBS", 95, 2.75},
+                                                              {"CABLE", 160, 3.55},
+                                                              {"STANDS", 60, 4.30}};
+    for (const auto& [code, mass, at] : pieces) {
+      Case box;
+      box.code = text(code);
+      box.weighed = given(mass * kilogram);
+      kit.cases.push_back(box);
+      load.stands.push_back({text(code), (at - 1) * metre, {}});
+    }
+    // The two subs are one piece of 95 kg each.
+    kit.cases[2].count = 2;
+    show.loads = {load};
+  }
+  Finding check() const {
+    const Catalogue c = make_catalogue(kit);
+    Plan plan;
+    for (int unit = 0; unit < static_cast<int>(c.units.size()); ++unit) {
+      PlanRow row;
+      row.unit = unit;
+      row.goes = true;
+      const UnitMass mass = c.mass_of(unit);
+      row.mass = mass.mass;
+      row.mass_known = mass.known;
+      row.vehicle = "TRAILER";
+      plan.rows.push_back(row);
+    }
+    Findings findings;
+    check_vehicles(c, show, plan, findings);
+    return findings.list.at(0);
+  }
+  VehicleDetail detail() const { return std::get<VehicleDetail>(check().detail); }
+};
+}  // namespace
+
+TEST_CASE("A trailer with positions: tongue, axle and what to move") {
+  Trailer t;
+  CHECK(t.check().outcome == Outcome::over);
+  CHECK(*t.detail().tongue / kilogram == Approx(238.6).margin(0.05));
+  CHECK(*t.detail().axle / kilogram == Approx(1241.4).margin(0.05));
+  CHECK(t.check().says.find("Tongue 16.2 % of the whole, 15 % at most: move mass back.") !=
+        std::string::npos);
+  t.show.loads[0].stands[1].from_front = 1.75 * metre;  // the desk from 2.00 to 2.75
+  CHECK(t.check().outcome == Outcome::within);
+  CHECK(*t.detail().tongue / kilogram == Approx(205.8).margin(0.05));
+}
+
+TEST_CASE("Without positions only masses are judged, and that is said") {
+  Trailer t;
+  t.show.loads[0].stands.clear();
+  CHECK(t.check().outcome == Outcome::within);
+  CHECK(t.check().assumption == "axle and tongue not worked out: no positions; tie-downs not given");
+  t.kit.vehicles[0].gross = given(1479 * kilogram);
+  CHECK(t.check().outcome == Outcome::over);
+  t.kit.vehicles[0].gross.reset();
+  CHECK(t.check().outcome == Outcome::not_checked);
+  t.kit.vehicles[0].gross = given(1500 * kilogram);
+  t.kit.cases[0].weighed.reset();
+  CHECK(t.check().says.find("Not given: the mass of 1 pieces.") != std::string::npos);
+}
+
+TEST_CASE("Tie-downs by number and strength") {
+  Trailer t;
+  t.show.loads[0].stands.clear();
+  Strap strap;
+  strap.count = 2;
+  strap.limit = given(400 * kilogram);
+  strap.over = true;
+  t.show.loads[0].straps = {strap};
+  CHECK(t.check().says.find("Not given: the length of the load.") != std::string::npos);
+  t.show.loads[0].length = given(8 * foot);
+  CHECK(t.check().outcome == Outcome::within);  // 730 kg, half of it 365, 800 counted
+  t.show.loads[0].straps[0].over = false;
+  CHECK(t.check().outcome == Outcome::within);  // 400 counted
+  t.show.loads[0].straps[0].limit = given(350 * kilogram);
+  CHECK(t.check().outcome == Outcome::over);
+  t.show.loads[0].straps[0].limit = given(400 * kilogram);
+  t.show.loads[0].length = given(12 * foot);
+  CHECK(t.check().says.find("2 straps of 3.") != std::string::npos);
+}
