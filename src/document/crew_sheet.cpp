@@ -67,13 +67,10 @@ block::Facts site_facts(const Context& context) {
   add_fact(facts, words("fact.address"), site.address);
   add_fact(facts, words("fact.gate"), site.gate);
   add_fact(facts, words("fact.curfew"), site.curfew);
-  if (site.altitude)
-    add_fact(facts, words("fact.altitude"), print(site.altitude->value, context.units, Rounding::nearest).text());
   std::vector<std::string> permits;
   for (const Text& permit : site.permits) permits.push_back(permit.value);
   add_fact(facts, words("crew.permits"), joined(permits, "; "));
   add_fact(facts, words("crew.places"), all_places(context));
-  if (context.show.forecast) add_fact(facts, words("fact.forecast"), forecast_words(context));
   return facts;
 }
 /// What the checks say of water, heat and cold.

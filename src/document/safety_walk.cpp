@@ -34,20 +34,31 @@ std::vector<std::string> stop_lines(const Context& context) {
   return lines;
 }
 
-/// What the findings on the walk leave out, each once.
+/// What the findings on the walk leave out, each sentence once.
 std::string cautions(const Context& context) {
   std::vector<std::string> told;
   for (const Finding* finding : findings_on_walk(context))
-    if (std::find(told.begin(), told.end(), finding->caution) == told.end()) told.push_back(finding->caution);
+    for (std::size_t begin = 0; begin < finding->caution.size();) {
+      const std::size_t end = std::min(finding->caution.find(". ", begin), finding->caution.size() - 1) + 1;
+      std::string sentence = finding->caution.substr(begin, end - begin);
+      if (std::find(told.begin(), told.end(), sentence) == told.end()) told.push_back(std::move(sentence));
+      begin = end + 1;
+    }
   return joined(told, " ");
 }
 
-/// What is over a limit or was not checked, each line with its outcome in front.
+/// What is over a limit, in full; what was not checked by name only, since each has a line of the walk.
 std::vector<std::string> first_to_decide(const Context& context) {
+  const Words& words = context.words;
   std::vector<std::string> lines;
-  for (const Outcome outcome : {Outcome::over, Outcome::not_checked})
-    for (const std::string& line : first_lines(said_lines(context.findings, outcome), lines_an_outcome, context.words))
-      lines.push_back(context.words(outcome == Outcome::over ? "notice.over" : "notice.unchecked") + "  " + line);
+  for (const std::string& line : first_lines(said_lines(context.findings, Outcome::over), lines_an_outcome, words))
+    lines.push_back(words("notice.over") + "  " + line);
+  std::vector<std::string> subjects;
+  for (const Finding& finding : context.findings.list)
+    if (finding.outcome == Outcome::not_checked &&
+        std::find(subjects.begin(), subjects.end(), finding.subject) == subjects.end())
+      subjects.push_back(finding.subject);
+  if (!subjects.empty()) lines.push_back(words("notice.unchecked") + "  " + joined(subjects, "; "));
   return lines;
 }
 

@@ -134,6 +134,7 @@ std::string rule_words(const Words& words, std::string_view rule) {
   struct Named { std::string_view rule; const char* key; };
   static constexpr Named named[] = {{"canopy-ballast", "rule.ballast"},
                                     {"canopy-sliding", "rule.sliding"},
+                                    {"tower-sliding", "rule.sliding"},
                                     {"tower-tip", "rule.tipping"},
                                     {"tower-load", "rule.load"}};
   for (const Named& one : named)

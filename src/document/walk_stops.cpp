@@ -80,7 +80,7 @@ std::vector<Row> ground(const Context& context) {
   return rows;
 }
 
-/// "within limit" where all agree, else a line a rule: "sliding: NOT CHECKED".
+/// "within limit" where all agree, else a line an outcome: "NOT CHECKED: sliding".
 std::string outcomes(const Context& context, const Use& use) {
   const Words& words = context.words;
   const std::vector<const Finding*> found = findings_about(context.findings, use);
@@ -92,8 +92,12 @@ std::string outcomes(const Context& context, const Use& use) {
   const auto same = [&](const Finding* finding) { return finding->outcome == found.front()->outcome; };
   if (std::all_of(found.begin(), found.end(), same)) return outcome_words(words, found.front()->outcome);
   std::vector<std::string> lines;
-  for (const Finding* finding : found)
-    lines.push_back(rule_words(words, finding->rule) + ": " + outcome_words(words, finding->outcome));
+  for (const Outcome outcome : {Outcome::over, Outcome::not_checked, Outcome::within}) {
+    std::vector<std::string> rules;
+    for (const Finding* finding : found)
+      if (finding->outcome == outcome) rules.push_back(rule_words(words, finding->rule));
+    if (!rules.empty()) lines.push_back(outcome_words(words, outcome) + ": " + joined(rules, ", "));
+  }
   return joined(lines, "\n");
 }
 
@@ -133,10 +137,11 @@ std::vector<const Finding*> lifts_to_show(const Context& context) {
   return lifts;
 }
 
-/// Findings about neither a lift nor a structure in use: over, then not checked, then within.
+/// Findings about neither a lift nor a structure in use that somebody must decide: over, then not checked. What is
+/// within its limit stands on the cover and on the sheet of its kind.
 std::vector<const Finding*> other_findings(const Context& context) {
   std::vector<const Finding*> found;
-  for (const Outcome outcome : {Outcome::over, Outcome::not_checked, Outcome::within})
+  for (const Outcome outcome : {Outcome::over, Outcome::not_checked})
     for (const Finding& finding : context.findings.list) {
       const auto is_subject = [&](const Use& use) { return use.as.value == finding.subject; };
       if (finding.outcome == outcome && finding.rule != "lifting" && found.size() < others_on_walk &&
