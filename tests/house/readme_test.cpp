@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What README.md shows is what the program does: its first kit and show print, its commands exist, and every line
-// that it shows of an output is said by the program, in that order.
+// that it shows of an output is said by the program, in that order. Line numbers are not held against each other, so
+// that an example may grow.
 #include <catch2/catch.hpp>
 
 #include <algorithm>
@@ -72,6 +73,10 @@ struct Desk : Folder {
   }
 };
 
+std::string without_numbers(const std::string& line) {
+  return std::regex_replace(line, std::regex("(\\.toml):[0-9]+:[0-9]+"), "$1");
+}
+
 std::set<std::string> firsts(const std::string& text, const std::regex& pattern) {
   std::set<std::string> out;
   for (std::sregex_iterator at(text.begin(), text.end(), pattern), end; at != end; ++at) out.insert((*at)[1]);
@@ -109,7 +114,9 @@ TEST_CASE("every output that README.md shows is what the program says") {
     auto from = lines.begin();
     for (std::size_t i = 1; i < block.size(); ++i) {
       INFO("README.md shows: " << block[i]);
-      const auto at = std::find(from, lines.end(), block[i]);
+      const auto at = std::find_if(from, lines.end(), [&](const std::string& line) {
+        return without_numbers(line) == without_numbers(block[i]);
+      });
       REQUIRE(at != lines.end());
       from = at + 1;
     }
