@@ -9,7 +9,7 @@
 #include "layout/flow.h"
 #include "layout/furniture.h"
 #include "layout/set_area.h"
-#include "layout/set_block.h"
+#include "layout/set_section.h"
 #include "layout/setting.h"
 
 namespace dunnage {
@@ -51,21 +51,6 @@ Sheet sheet_of(const Layout& layout, Paper width, Paper height) {
     cut({layout.margin_left, y}, {layout.margin_left + inner_w, y});
   }
   return sheet;
-}
-
-Galley set_section(Setting& setting, const Layout& layout, const Section& section, Paper width) {
-  Galley galley;
-  std::string above;
-  for (const BlockSpec& spec : layout.blocks) {
-    if (spec.area) continue;
-    for (const Block& block : section.blocks) {
-      if (!places(spec, block.id)) continue;
-      setting.at_block(block.id, spec.place);
-      set_block(setting, spec, block, width, above, galley);
-      if (const auto* heading = std::get_if<block::Heading>(&block.content)) above = heading->text;
-    }
-  }
-  return galley;
 }
 
 /// Puts sections on sheets, card by card.
@@ -134,6 +119,15 @@ class Composer {
   std::size_t card_ = 0;
 };
 
+/// Strips for faders fit only at full size.
+bool holds_scale(const Document& document) {
+  for (const Section& section : document.sections)
+    for (const Block& block : section.blocks)
+      if (const auto* picture = std::get_if<block::Picture>(&block.content))
+        if (std::holds_alternative<picture::FaderStrips>(picture->content)) return true;
+  return false;
+}
+
 }  // namespace
 
 Pages lay_out(const Document& document, const Layout& layout, Paper page_width, Paper page_height,
@@ -141,7 +135,7 @@ Pages lay_out(const Document& document, const Layout& layout, Paper page_width, 
   Setting setting(faces, document, problems);
   Composer composer(setting, layout, sheet_of(layout, page_width, page_height));
   for (const Section& section : document.sections) composer.add(section);
-  Pages pages{on_one_line(document.title), document.language, composer.pages(), false};
+  Pages pages{on_one_line(document.title), document.language, composer.pages(), holds_scale(document)};
   if (!pages.pages.empty() && pages.pages.front().bookmark.empty()) pages.pages.front().bookmark = pages.title;
   return pages;
 }

@@ -156,7 +156,7 @@ class Drawing {
     for (std::size_t i = 0; i < flags_.size(); ++i) {
       const picture::Upright& upright = *order_[i];
       const Paper x = x_of(upright.at), top = plot_.y - gap / 2 - lane * static_cast<double>(flags_[i].lane + 1);
-      put_path(ink_, {{x, bottom}, {x, top}}, upright.heavy ? heavy : 1.25 * point, upright.pattern);
+      put_path(ink_, {{x, bottom}, {x, top + lane * 0.25}}, upright.heavy ? heavy : 1.25 * point, upright.pattern);
       put_label(setting_, ink_, flags_[i].words, {flags_[i].x, top});
     }
   }

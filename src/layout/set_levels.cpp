@@ -52,7 +52,7 @@ void put_sign(std::vector<Ink>& ink, picture::Level::Shape shape, Spot middle) {
 }
 
 Strip level_strip(Setting& setting, const BlockSpec& spec, const picture::Level& level, Paper width) {
-  const Paper head_w = width * 0.34, text_x = sign + pad * 2 + head_w + pad;
+  const Paper head_w = width * 0.42, text_x = sign + pad * 2 + head_w + pad;
   const Paper text_w = width - text_x - pad;
   const Label word = label(setting, spec.head, level.word, head_w);
   const Label figure = label(setting, spec.head, level.figure, head_w);

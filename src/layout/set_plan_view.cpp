@@ -37,6 +37,8 @@ class Drawing {
                 {box_.x + (box_.w - caption.width) / 2, box_.y + box_.h - caption.height});
     room_ = {box_.x, box_.y, box_.w, box_.h - caption.height - gap};
     share_sides();
+    while (!sides_fit() && shorten()) {
+    }
     scale();
     if (scale_ <= 0) {
       setting_.problem(plan_.caption, "is a plan without room between its words");
@@ -82,6 +84,28 @@ class Drawing {
         const bool inner = std::abs(p.x.si()) < std::abs(q.x.si());
         return p.y > Length{} ? inner : !inner && std::abs(p.x.si()) > std::abs(q.x.si());
       });
+  }
+
+  bool sides_fit() const {
+    for (const auto* side : {&left_, &right_}) {
+      Paper height;
+      for (const std::size_t i : *side) height += words_[i].height + gap;
+      if (height - gap > room_.h) return false;
+    }
+    return true;
+  }
+
+  /// Drops the last line of those that have most: names stay, and the table that goes with a plan says the rest.
+  bool shorten() {
+    std::size_t most = 1;
+    for (const Words& words : words_) most = std::max(most, words.parts.size());
+    if (most == 1) return false;
+    for (Words& words : words_) {
+      if (words.parts.size() < most) continue;
+      words.height = words.height - words.parts.back().height;
+      words.parts.pop_back();
+    }
+    return true;
   }
 
   Paper widest(const std::vector<std::size_t>& side) const {

@@ -62,6 +62,7 @@ struct BlockSpec {
   struct Area { double x, y, w, h; };
   std::optional<Area> area;
   bool frame = false;
+  double beside = 0;                ///< share of the width that it takes to the right of the block before; 0: below it
   Paper max_width;                  ///< of running text; zero: as wide as there is room
   Place place;
 };

@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: MIT
+#include "document/wind_watch.h"
+
+#include <algorithm>
+
+#include "document/form.h"
+#include "document/phrase.h"
+#include "document/wind_signs.h"
+
+namespace dunnage {
+namespace {
+
+constexpr std::size_t most_rows = 6;   // of structures, so that the card stays on one page
+constexpr std::size_t most_signs = 4;
+
+bool alike(const WatchRow& row, const WindUse& wind) {
+  const WindCard& first = row.uses.front()->card;
+  return row.ready == wind.card.ready && row.start == wind.card.start && row.down == down_of(wind) &&
+         first.strike == wind.card.strike && first.people == wind.card.people &&
+         row.uses.front()->use->walls.empty() == wind.use->walls.empty() &&
+         row.uses.front()->use->hung.empty() == wind.use->hung.empty();
+}
+
+std::string number_of(const Context& context, const std::optional<Speed>& level) {
+  return level ? print(*level, context.meter, Rounding::down).number() : context.words("weather.no-level");
+}
+
+std::string work_words(const Context& context, const WatchRow& row) {
+  const WindCard& card = row.uses.front()->card;
+  if (!card.strike && !card.people) return context.words("weather.work-unknown");
+  const std::string unknown = "?";
+  return context.words.say("weather.work-of",
+                           {{"minutes", card.strike ? plain(steps_up(*card.strike / unit::minute), 0) : unknown},
+                            {"people", card.people ? std::to_string(*card.people) : unknown}});
+}
+
+/// What comes off before the structure itself.
+std::string first_words(const Context& context, const WatchRow& row) {
+  const Words& words = context.words;
+  std::vector<std::string> parts;
+  for (const WindUse* wind : row.uses) {
+    if (!wind->use->walls.empty())
+      parts.push_back(wind->card.walls_off
+                          ? words.say("weather.walls-then", {{"gust", level_words(context, wind->card.walls_off)}})
+                          : words("weather.walls"));
+    for (const Hung& hung : wind->use->hung) parts.push_back(hung.what.value);
+  }
+  return joined(parts, ", ");
+}
+
+picture::Level level(const Context& context, picture::Level::Shape shape, const char* word, const std::optional<Speed>& at,
+                     std::vector<std::string> actions) {
+  picture::Level out;
+  out.shape = shape;
+  out.word = context.words(word);
+  out.figure = level_words(context, at);
+  out.actions = std::move(actions);
+  return out;
+}
+
+/// "DOWN A, START B": what that gust asks of each, the worst only.
+std::string asks(const Context& context, const std::vector<WatchRow>& rows, Speed gust) {
+  std::vector<std::string> parts;
+  const std::pair<const char*, std::optional<Speed> WatchRow::*> kinds[] = {
+      {"weather.down", &WatchRow::down}, {"weather.start", &WatchRow::start}, {"weather.ready", &WatchRow::ready}};
+  std::vector<const WatchRow*> told;
+  for (const auto& [word, member] : kinds) {
+    std::vector<std::string> letters;
+    for (const WatchRow& row : rows) {
+      if (!(row.*member) || *(row.*member) > gust || std::find(told.begin(), told.end(), &row) != told.end()) continue;
+      letters.push_back(row.letter);
+      told.push_back(&row);
+    }
+    if (!letters.empty()) parts.push_back(context.words(word) + " " + joined(letters, " "));
+  }
+  return joined(parts, ", ");
+}
+
+}  // namespace
+
+std::vector<WatchRow> watch_rows(const std::vector<WindUse>& uses) {
+  std::vector<WatchRow> rows;
+  for (const WindUse& wind : uses) {
+    auto row = std::find_if(rows.begin(), rows.end(), [&](const WatchRow& r) { return alike(r, wind); });
+    if (row == rows.end()) row = rows.insert(row, {{}, {}, {}, wind.card.ready, wind.card.start, down_of(wind)});
+    row->names.push_back(wind.use->as.value);
+    row->uses.push_back(&wind);
+  }
+  std::stable_sort(rows.begin(), rows.end(), [](const WatchRow& a, const WatchRow& b) {
+    return a.down && b.down ? *a.down < *b.down : a.down.has_value() && !b.down.has_value();
+  });
+  for (std::size_t i = 0; i < rows.size() && i < 26; ++i) rows[i].letter = std::string(1, static_cast<char>('A' + i));
+  return rows;
+}
+
+picture::Levels watch_levels(const Context& context, const std::vector<WatchRow>& rows) {
+  const Words& words = context.words;
+  picture::Levels levels;
+  if (rows.empty() || !rows.front().down) return levels;
+  const WatchRow& weakest = rows.front();
+  const std::string who = context.show.stop_person ? context.show.stop_person->value : words("weather.nobody");
+  using Shape = picture::Level::Shape;
+  levels.levels = {level(context, Shape::octagon, "weather.down", weakest.down,
+                         {words("weather.down-1"), words("weather.down-2"), words.say("weather.down-3", {{"who", who}})}),
+                   level(context, Shape::diamond, "weather.start", weakest.start,
+                         {words("weather.start-1"), words("weather.start-2")}),
+                   level(context, Shape::disc, "weather.ready", weakest.ready,
+                         {words("weather.ready-1"), words("weather.ready-2")})};
+  for (picture::Level& one : levels.levels)
+    one.note = words.say("weather.gust-of", {{"letter", weakest.letter}});
+  return levels;
+}
+
+block::Table watch_table(const Context& context, const std::vector<WatchRow>& rows) {
+  const Words& words = context.words;
+  block::Table table = make_table(words, {{"letter", ""}, {"what", "weather.what"}, {"down", ""}, {"start", ""},
+                                          {"ready", ""}, {"work", "weather.work"}, {"first", "weather.first"}});
+  for (const auto& [column, key] : {std::pair{"down", "weather.down"}, {"start", "weather.start"}, {"ready", "weather.ready"}})
+    table.heads[column] = words(key) + "\n" + context.meter;
+  Group group;
+  for (std::size_t i = 0; i < rows.size() && i < most_rows; ++i) {
+    const WatchRow& row = rows[i];
+    group.rows.push_back({{strong_cell(row.letter), text_cell(joined(row.names, ", ")), strong_cell(number_of(context, row.down)),
+                           strong_cell(number_of(context, row.start)), strong_cell(number_of(context, row.ready)),
+                           text_cell(work_words(context, row)), text_cell(first_words(context, row))}});
+  }
+  table.groups.push_back(std::move(group));
+  return table;
+}
+
+std::string in_all_words(const Context& context, const std::vector<WatchRow>& rows) {
+  const Words& words = context.words;
+  Duration minutes;
+  int people = 0;
+  std::vector<std::string> unknown, unlisted;
+  for (std::size_t i = 0; i < rows.size(); ++i)
+    for (const WindUse* wind : rows[i].uses) {
+      if (wind->card.strike && wind->card.people) {
+        minutes += *wind->card.strike;
+        people = std::max(people, *wind->card.people);
+      } else {
+        unknown.push_back(wind->use->as.value);
+      }
+      if (i >= most_rows) unlisted.push_back(wind->use->as.value);
+    }
+  std::vector<std::string> parts;
+  if (people > 0)
+    parts.push_back(words.say("weather.in-all", {{"minutes", plain(steps_up(minutes / unit::minute), 0)},
+                                                 {"people", std::to_string(people)}}));
+  if (!unknown.empty()) parts.push_back(words.say("weather.not-timed", {{"names", joined(unknown, ", ")}}));
+  if (!unlisted.empty()) parts.push_back(words.say("weather.unlisted", {{"names", joined(unlisted, ", ")}}));
+  return joined(parts, " ");
+}
+
+std::vector<std::string> meter_lines(const Context& context, const std::vector<WatchRow>& rows) {
+  const Words& words = context.words;
+  std::vector<std::string> lines = {words.say("weather.meter-gust", {{"meter", context.meter}}), words("weather.meter-hold"),
+                                    words("weather.meter-height")};
+  const std::string forecast = forecast_gust_words(context);
+  if (forecast.empty()) {
+    lines.push_back(words("weather.no-forecast"));
+    return lines;
+  }
+  const std::string reached = asks(context, rows, context.show.forecast->gust->value);
+  lines.push_back(reached.empty() ? words.say("weather.forecast", {{"gust", forecast}})
+                                  : words.say("weather.forecast-asks", {{"gust", forecast}, {"asks", reached}}));
+  return lines;
+}
+
+block::Table sign_table(const Context& context, const std::vector<WatchRow>& rows) {
+  const Words& words = context.words;
+  block::Table table = make_table(words, {{"sign", "weather.sign"}, {"mean", ""}, {"gusts", ""}, {"then", "weather.then"}});
+  table.heads["mean"] = words.say("weather.mean-head", {{"meter", context.meter}});
+  table.heads["gusts"] = words.say("weather.gust-head", {{"meter", context.meter}});
+  Group group;
+  for (const WindSign& sign : wind_signs()) {
+    const std::string then = asks(context, rows, sign.gusts());
+    if (then.empty() || group.rows.size() == most_signs) continue;
+    const std::string mean = print(sign.from, context.meter, Rounding::nearest).number() + "\u2013" +
+                             print(sign.to, context.meter, Rounding::nearest).number();
+    group.rows.push_back({{text_cell(words(sign.words)), text_cell(mean),
+                           text_cell(print(sign.gusts(), context.meter, Rounding::up).number()), strong_cell(then)}});
+  }
+  if (!group.rows.empty()) table.groups.push_back(std::move(group));
+  return table;
+}
+
+}  // namespace dunnage
