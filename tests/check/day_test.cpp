@@ -83,7 +83,7 @@ TEST_CASE("Cold: wind chill by the mean wind, or by the gust") {
   s.show.forecast->temperature = given(Temperature::fahrenheit(0));
   s.show.forecast->wind = given(30 * mile_per_hour);
   CHECK(s.one("heat").outcome == Outcome::does_not_apply);
-  CHECK(s.one("cold").outcome == Outcome::within);  // -26, frostbite from -27 C (-16.6 F) on is over
+  CHECK(s.one("cold").outcome == Outcome::over);  // -26 F; frostbite begins at -27 C, -16.6 F
 }
 
 TEST_CASE("Water: what goes, against a cup each 20 minutes") {

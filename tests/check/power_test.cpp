@@ -41,7 +41,7 @@ TEST_CASE("A circuit: current, the long-use factor, and the voltage lost at its 
   SmallShow s = circuit();
   CHECK(s.one("circuit").outcome == Outcome::within);
   CHECK(s.one("circuit").says ==
-        "Draws 8.4 A, counted as 10.5 A for long use, of 20 A. Loses 3.4 V to its farthest outlet, 2.8 % of "
+        "Draws 8.4 A, counted as 10.5 A for long use, of 20 A. Loses 3.3 V to its farthest outlet, 2.8 % of "
         "5 %.");
   CHECK(*row(s).ampacity / ampere == Approx(25));
   s.show.circuits[0].feeds[0].draws = given(1920 * watt);  // 16 A fill 20 A
