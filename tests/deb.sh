@@ -1,0 +1,58 @@
+#!/bin/sh
+# SPDX-License-Identifier: MIT
+# Builds the Debian package, installs it into a fresh root that has no build tools, and prints a packet there. Needs
+# root, debootstrap and Debian's archive; without them it unpacks the package and looks at what it needs and holds.
+#   sh tests/deb.sh [BUILD-FOLDER]
+set -eu
+
+here=$(CDPATH='' cd -- "$(dirname -- "$0")" && pwd)
+project=$(dirname -- "$here")
+build=${1:-$project/build-deb}
+[ -f "$build/build.ninja" ] ||
+  cmake -S "$project" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DDUNNAGE_TESTS=OFF
+cmake --build "$build"
+rm -f "$build"/*.deb
+(cd "$build" && cpack -G DEB >/dev/null)
+deb=$(ls "$build"/*.deb)
+echo "package: $deb"
+dpkg-deb --field "$deb" Package Version Architecture Depends
+
+root=$(mktemp -d)
+trap 'rm -rf "$root"' EXIT
+
+in_a_fresh_root() {
+  suite=$(. /etc/os-release && echo "$VERSION_CODENAME")
+  mirror=$(sed -n 's/^URIs: *\([^ ]*\).*/\1/p; s/^deb \(\[[^]]*\] \)\{0,1\}\([^ ]*\) .* main.*/\2/p' /etc/apt/sources.list.d/*.sources /etc/apt/sources.list 2>/dev/null | head -n 1)
+  debootstrap --variant=minbase "$suite" "$root" "$mirror" >"$root.log" 2>&1 || return 1
+  rm -f "$root.log"
+  # The fresh root goes the same way to the archive as this system does.
+  cp -r /etc/apt/apt.conf.d/. "$root/etc/apt/apt.conf.d/" 2>/dev/null || true
+  cp "$deb" "$root/dunnage.deb"
+  chroot "$root" apt-get install -y -q --no-install-recommends ./dunnage.deb >/dev/null
+  if chroot "$root" sh -c 'command -v g++ || command -v cmake || command -v make'; then
+    echo "the root has build tools" >&2
+    exit 1
+  fi
+  chroot "$root" sh -ec 'cd /tmp; dunnage --version; dunnage begin crew --units us; dunnage print crew/show.toml --out paper
+    dunnage label crew/kit --out labels.pdf; ls -l paper labels.pdf'
+  chroot "$root" sh -ec 'head -c 5 /tmp/paper/pull-sheet.pdf | grep -q "%PDF-"'
+  chroot "$root" apt-get purge -y -q dunnage >/dev/null
+  chroot "$root" sh -ec '! test -e /usr/share/dunnage && ! test -e /usr/bin/dunnage'
+  echo "installed, printed and removed again in a fresh root"
+}
+
+unpacked() {
+  dpkg-deb -x "$deb" "$root"
+  for file in usr/bin/dunnage usr/share/man/man1/dunnage.1 usr/share/dunnage/fonts/faces.toml usr/share/dunnage/layouts/cover.toml; do
+    ls "$root/$file" >/dev/null
+  done
+  if ldd "$root/usr/bin/dunnage" | grep "not found"; then exit 1; fi
+  (cd "$root" && usr/bin/dunnage begin crew && usr/bin/dunnage print crew/show.toml --out paper)
+  echo "unpacked and printed; not tried in a fresh root"
+}
+
+if [ "$(id -u)" -eq 0 ] && command -v debootstrap >/dev/null 2>&1; then
+  in_a_fresh_root || { echo "debootstrap failed; see $root.log" >&2; exit 1; }
+else
+  unpacked
+fi
