@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <map>
 
 #include "document/form.h"
 #include "document/phrase.h"
@@ -28,18 +29,26 @@ Row finding_line(const Words& words, const std::string& item, const Finding& fin
 bool outdoors(const Show& show) { return !show.setting || show.setting->value == "outdoor"; }
 bool dark(const Show& show) { return !show.after_dark || show.after_dark->value; }
 
+/// "2028-04-30 MAST-1, MAST-2": what is to be inspected by each day, the first day first.
+std::vector<std::string> inspection_dates(const Context& context) {
+  std::map<std::string, std::vector<std::string>> by_day;
+  for (const PlanRow* row : rows_to_pull(context)) {
+    const Case& box = context.catalogue.case_at(row->unit);
+    if (box.inspect_by) by_day[box.inspect_by->value.iso()].push_back(code_of(context.catalogue, *row));
+  }
+  std::vector<std::string> lines;
+  for (const auto& [day, codes] : by_day) lines.push_back(day + " " + joined(codes, ", "));
+  return lines;
+}
+
 std::vector<Row> way_in(const Context& context) {
   const Words& words = context.words;
   const Site& site = context.show.site;
   const std::string gate = site.gate.empty() ? words("walk.the-gate") : site.gate;
   const std::string address = site.emergency_address.empty() ? words("walk.not-given") : site.emergency_address;
-  std::vector<std::string> dates;
-  for (const PlanRow* row : rows_to_pull(context)) {
-    const Case& box = context.catalogue.case_at(row->unit);
-    if (box.inspect_by) dates.push_back(code_of(context.catalogue, *row) + " " + box.inspect_by->value.iso());
-  }
+  const std::vector<std::string> dates = inspection_dates(context);
   const std::string aid = dates.empty() ? words("walk.first-aid")
-                                        : words.say("walk.first-aid-dates", {{"dates", joined(dates, ", ")}});
+                                        : words.say("walk.first-aid-dates", {{"dates", joined(dates, "; ")}});
   const std::string help = words.say("walk.address", {{"address", address}});
   return {line(words.say("walk.ambulance", {{"gate", gate}}), words("walk.ambulance-state")),
           site.radio_channel.empty()
@@ -195,6 +204,21 @@ std::string index_words(const Words& words, const Handling* handling) {
 
 }  // namespace
 
+namespace {
+
+/// "lift: 2 people, limit 70 lb", or how far beyond lifting by hand it is.
+std::string lift_limit_words(const Context& context, const Finding& finding, const Handling* handling) {
+  const Words& words = context.words;
+  if (!handling) return finding.says;
+  const std::string limit = figure_words(finding.limit, context, Rounding::down);
+  const bool by_aid = finding.outcome == Outcome::does_not_apply;
+  const std::string of = limit.empty() ? std::string()
+                                       : words.say(by_aid ? "walk.lift-beyond" : "walk.lift-limit", {{"mass", limit}});
+  return joined({lift_words(words, *handling), of}, ", ");
+}
+
+}  // namespace
+
 block::Table lift_table(const Context& context) {
   block::Table table = make_table(
       context.words, {{"code", ""}, {"name", ""}, {"mass", ""}, {"says", ""}, {"index", ""}, {"state", ""}});
@@ -202,19 +226,19 @@ block::Table lift_table(const Context& context) {
   for (const Finding* finding : lifts_to_show(context)) {
     const int unit = context.catalogue.unit_index(finding->subject);
     const Handling* handling = std::get_if<Handling>(&finding->detail);
-    const bool by_aid = finding->outcome == Outcome::does_not_apply && handling;
+    const bool by_aid = finding->outcome == Outcome::does_not_apply;
     std::string name, mass;
     if (unit >= 0) {
       name = name_in(context.catalogue.case_at(unit), context.words.language);
       mass = mass_words(context.words, context.plan.rows[static_cast<std::size_t>(unit)], context.units);
     }
-    group.rows.push_back({{text_cell(finding->subject), text_cell(name), text_cell(mass), text_cell(finding->says),
+    group.rows.push_back({{text_cell(finding->subject), text_cell(name), text_cell(mass),
+                           text_cell(lift_limit_words(context, *finding, handling)),
                            text_cell(index_words(context.words, handling)),
-                           strong_cell(by_aid ? lift_words(context.words, *handling)
-                                              : outcome_words(context.words, finding->outcome))}});
+                           strong_cell(by_aid ? std::string() : outcome_words(context.words, finding->outcome))}});
   }
   if (!group.rows.empty()) table.groups.push_back(std::move(group));
-  drop_empty_columns(table, {"index"});
+  drop_empty_columns(table, {"index", "state"});
   return table;
 }
 

@@ -121,7 +121,7 @@ void set_facts(Setting& setting, const BlockSpec& spec, const block::Facts& fact
 
 void set_notice(Setting& setting, const BlockSpec& spec, const block::Notice& notice, Paper width,
                 Galley& galley) {
-  const Paper pad = 3 * paper_mm;
+  const Paper pad = 2.2 * paper_mm;
   const Paper wide = width - pad * 2;
   Galley inside;
   if (!notice.word.empty()) {
