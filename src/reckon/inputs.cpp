@@ -23,12 +23,12 @@ std::string_view trimmed(std::string_view text) {
   return text;
 }
 
-void tell(Problems& problems, const Key& key, const QuantityProblem& problem) {
+void tell(Problems& problems, const AskedKey& key, const QuantityProblem& problem) {
   problems.push_back(fmt::format("{}: {}{}", key.name, problem.cause,
                                  problem.hint.empty() ? "" : " (" + problem.hint + ")"));
 }
 
-std::optional<double> quantity(const Key& key, const Range& range, std::string_view text,
+std::optional<double> quantity(const AskedKey& key, const Range& range, std::string_view text,
                                Problems& problems) {
   const ParsedQuantity parsed = parse_quantity(text, range.measure);
   if (!parsed.si) {
@@ -40,17 +40,19 @@ std::optional<double> quantity(const Key& key, const Range& range, std::string_v
   return std::nullopt;
 }
 
-std::optional<double> number(const Key& key, std::string_view text, Problems& problems) {
+std::optional<double> number(const AskedKey& key, std::string_view text, Problems& problems) {
   std::string_view rest = trimmed(text);
   double value = 0;
   const auto [end, error] = std::from_chars(rest.data(), rest.data() + rest.size(), value);
   const std::string_view after =
       trimmed(rest.substr(error == std::errc() ? static_cast<std::size_t>(end - rest.data()) : 0));
-  const bool whole = key.kind != Key::Kind::whole || value == std::floor(value);
-  const bool clean = after.empty() || (key.kind == Key::Kind::number && (after == "%" || after == "deg"));
+  const bool whole = key.kind != AskedKey::Kind::whole || value == std::floor(value);
+  const bool clean =
+      after.empty() || (key.kind == AskedKey::Kind::number && (after == "%" || after == "deg"));
   if (error != std::errc() || !std::isfinite(value) || !clean || !whole) {
     problems.push_back(fmt::format("{}: \"{}\" is not a {} (for example {})", key.name, text,
-                                   key.kind == Key::Kind::whole ? "whole number" : "number", key.example));
+                                   key.kind == AskedKey::Kind::whole ? "whole number" : "number",
+                                   key.example));
     return std::nullopt;
   }
   if (value >= key.low && value <= key.high) return value;
@@ -59,7 +61,7 @@ std::optional<double> number(const Key& key, std::string_view text, Problems& pr
   return std::nullopt;
 }
 
-void read_word(const Key& key, const std::string& text, Inputs& inputs, Problems& problems) {
+void read_word(const AskedKey& key, const std::string& text, Inputs& inputs, Problems& problems) {
   if (std::find(key.choices.begin(), key.choices.end(), text) != key.choices.end()) {
     inputs.put(key.name, {text, 0, {}});
     return;
@@ -69,7 +71,7 @@ void read_word(const Key& key, const std::string& text, Inputs& inputs, Problems
                                  near.empty() ? "" : "; " + near));
 }
 
-void read_sides(const Key& key, const std::string& text, Inputs& inputs, Problems& problems) {
+void read_sides(const AskedKey& key, const std::string& text, Inputs& inputs, Problems& problems) {
   const ParsedLengths parsed = parse_lengths(text, 2);
   if (!parsed.problem.cause.empty()) return tell(problems, key, parsed.problem);
   for (const Length side : parsed.lengths)
@@ -80,7 +82,7 @@ void read_sides(const Key& key, const std::string& text, Inputs& inputs, Problem
   inputs.put(key.name, {text, 0, {{parsed.lengths[0].si(), parsed.lengths[1].si()}}});
 }
 
-void read_pair(const Key& key, const std::string& text, Inputs& inputs, Problems& problems) {
+void read_pair(const AskedKey& key, const std::string& text, Inputs& inputs, Problems& problems) {
   const std::string between = " " + std::string(key.joined) + " ";
   const std::size_t at = text.find(between);
   if (at == std::string::npos) {
@@ -95,22 +97,22 @@ void read_pair(const Key& key, const std::string& text, Inputs& inputs, Problems
   inputs.put(key.name, std::move(value));
 }
 
-void read_value(const Key& key, const std::string& text, Inputs& inputs, Problems& problems) {
+void read_value(const AskedKey& key, const std::string& text, Inputs& inputs, Problems& problems) {
   switch (key.kind) {
-    case Key::Kind::quantity:
+    case AskedKey::Kind::quantity:
       if (const auto si = quantity(key, *key.range, text, problems)) inputs.put(key.name, {text, *si, {}});
       return;
-    case Key::Kind::number:
-    case Key::Kind::whole:
+    case AskedKey::Kind::number:
+    case AskedKey::Kind::whole:
       if (const auto value = number(key, text, problems)) inputs.put(key.name, {text, *value, {}});
       return;
-    case Key::Kind::word:
+    case AskedKey::Kind::word:
       return read_word(key, text, inputs, problems);
-    case Key::Kind::text:
+    case AskedKey::Kind::text:
       return inputs.put(key.name, {text, 0, {}});
-    case Key::Kind::sides:
+    case AskedKey::Kind::sides:
       return read_sides(key, text, inputs, problems);
-    case Key::Kind::pair:
+    case AskedKey::Kind::pair:
       return read_pair(key, text, inputs, problems);
   }
 }
@@ -160,28 +162,28 @@ std::vector<std::pair<double, double>> Inputs::pairs(std::string_view key) const
   return has(key) ? value(key).pairs : std::vector<std::pair<double, double>>{};
 }
 
-Inputs read_inputs(const std::vector<Key>& keys, const Typed& typed, Problems& problems) {
+Inputs read_inputs(const std::vector<AskedKey>& keys, const Typed& typed, Problems& problems) {
   Inputs inputs;
   std::vector<std::string> names;
-  for (const Key& key : keys) names.emplace_back(key.name);
+  for (const AskedKey& key : keys) names.emplace_back(key.name);
   std::vector<std::string> seen;
   for (const auto& [name, text] : typed) {
     const auto key =
-        std::find_if(keys.begin(), keys.end(), [&, &n = name](const Key& k) { return k.name == n; });
+        std::find_if(keys.begin(), keys.end(), [&, &n = name](const AskedKey& k) { return k.name == n; });
     if (key == keys.end()) {
       const std::string near = did_you_mean(name, names);
       problems.push_back(fmt::format("unknown key \"{}\"{}", name, near.empty() ? "" : ": " + near));
       continue;
     }
     const bool again = std::find(seen.begin(), seen.end(), name) != seen.end();
-    if (again && key->kind != Key::Kind::pair) {
+    if (again && key->kind != AskedKey::Kind::pair) {
       problems.push_back(fmt::format("{}: given twice", name));
       continue;
     }
     seen.push_back(name);
     read_value(*key, text, inputs, problems);
   }
-  for (const Key& key : keys)
+  for (const AskedKey& key : keys)
     if (key.needed && std::find(seen.begin(), seen.end(), key.name) == seen.end())
       problems.push_back(
           fmt::format("{} is needed: {}, for example {}=\"{}\"", key.name, key.says, key.name, key.example));

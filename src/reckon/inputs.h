@@ -17,7 +17,7 @@ namespace dunnage {
 using Typed = std::vector<std::pair<std::string, std::string>>;
 
 /// One key of a question.
-struct Key {
+struct AskedKey {
   enum class Kind {
     quantity,  ///< "27 lb", within `range`
     number,    ///< "0.9", within low and high; a per cent or degree sign may follow
@@ -79,6 +79,6 @@ class Inputs {
 };
 
 /// Reads what was typed against the keys. Everything wrong or missing is added to `problems`.
-Inputs read_inputs(const std::vector<Key>& keys, const Typed& typed, std::vector<std::string>& problems);
+Inputs read_inputs(const std::vector<AskedKey>& keys, const Typed& typed, std::vector<std::string>& problems);
 
 }  // namespace dunnage

@@ -6,39 +6,41 @@
 namespace dunnage {
 namespace {
 
-using K = Key::Kind;
+using K = AskedKey::Kind;
 
-Key need(std::string_view name, const Range& range, std::string_view says, std::string_view example) {
+AskedKey need(std::string_view name, const Range& range, std::string_view says, std::string_view example) {
   return {name, K::quantity, true, says, example, &range};
 }
-Key may(std::string_view name, const Range& range, std::string_view says, std::string_view example) {
+AskedKey may(std::string_view name, const Range& range, std::string_view says, std::string_view example) {
   return {name, K::quantity, false, says, example, &range};
 }
-Key number(std::string_view name, double low, double high, std::string_view says, std::string_view example) {
+AskedKey number(std::string_view name, double low, double high, std::string_view says,
+                std::string_view example) {
   return {name, K::number, false, says, example, nullptr, low, high};
 }
-Key need_number(std::string_view name, double low, double high, std::string_view says,
-                std::string_view example) {
+AskedKey need_number(std::string_view name, double low, double high, std::string_view says,
+                     std::string_view example) {
   return {name, K::number, true, says, example, nullptr, low, high};
 }
-Key whole(std::string_view name, double low, double high, std::string_view says, std::string_view example) {
+AskedKey whole(std::string_view name, double low, double high, std::string_view says,
+               std::string_view example) {
   return {name, K::whole, false, says, example, nullptr, low, high};
 }
-Key word(std::string_view name, std::vector<std::string> choices, std::string_view says) {
+AskedKey word(std::string_view name, std::vector<std::string> choices, std::string_view says) {
   return {name, K::word, false, says, {}, nullptr, 0, 0, std::move(choices)};
 }
-Key required(Key key, std::string_view example) {
+AskedKey required(AskedKey key, std::string_view example) {
   key.needed = true;
   key.example = example;
   return key;
 }
-Key text(std::string_view name, bool needed, std::string_view says, std::string_view example) {
+AskedKey text(std::string_view name, bool needed, std::string_view says, std::string_view example) {
   return {name, K::text, needed, says, example};
 }
-Key sides(std::string_view name, bool needed, std::string_view says, std::string_view example) {
+AskedKey sides(std::string_view name, bool needed, std::string_view says, std::string_view example) {
   return {name, K::sides, needed, says, example, &range::plan_side};
 }
-Key placed_load() {
+AskedKey placed_load() {
   return {"load",
           K::pair,
           false,
@@ -51,7 +53,7 @@ Key placed_load() {
           "at",
           &range::distance};
 }
-Key heard() {
+AskedKey heard() {
   return {"heard",
           K::pair,
           true,
@@ -65,7 +67,7 @@ Key heard() {
           &range::minutes};
 }
 
-std::vector<Key> canopy_keys(Key wind_or_ballast, Key other) {
+std::vector<AskedKey> canopy_keys(AskedKey wind_or_ballast, AskedKey other) {
   return {
       sides("plan", true, "the roof seen from above", "10 x 10 ft"),
       std::move(wind_or_ballast),

@@ -31,7 +31,7 @@ std::variant<Answer, std::vector<std::string>> reckon(std::string_view name, con
   answer.question = q->name;
   answer.formula = q->formula;
   answer.source = q->source;
-  for (const Key& key : q->keys)
+  for (const AskedKey& key : q->keys)
     for (const auto& [typed_key, text] : typed)
       if (typed_key == key.name) answer.inputs.emplace_back(typed_key, text);
   if (problems.empty()) q->answer(inputs, answer, problems);

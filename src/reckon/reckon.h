@@ -16,7 +16,7 @@ namespace dunnage {
 struct Question {
   std::string_view name;
   std::string_view asks;  ///< one line for the list
-  std::vector<Key> keys;
+  std::vector<AskedKey> keys;
   std::string_view example;  ///< key=value ..., that has an answer
   std::string_view formula, source;
   std::string_view caution;  ///< always said

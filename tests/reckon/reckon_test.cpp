@@ -68,7 +68,7 @@ TEST_CASE("Every question's example has an answer, with formula, source and caut
 
 TEST_CASE("Every key says what it is, and every needed key has an example") {
   for (const Question& q : questions())
-    for (const Key& key : q.keys) {
+    for (const AskedKey& key : q.keys) {
       INFO(q.name << " " << key.name);
       CHECK_FALSE(key.says.empty());
       CHECK((!key.needed || !key.example.empty()));
