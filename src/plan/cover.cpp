@@ -4,10 +4,10 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <set>
 #include <utility>
 
-#include "plan/solver.h"
+#include "plan/cover_model.h"
+#include "plan/dominated.h"
 
 namespace dunnage {
 
@@ -15,237 +15,8 @@ namespace {
 
 constexpr long nodes_for_mass = 200'000;
 constexpr long nodes_for_ties = 1'000;
+constexpr long nodes_for_start = 20;
 constexpr double none = IntegerModel::no_limit;
-
-/// Units of one case that weigh the same are one column.
-struct Candidate {
-  int case_index = 0;
-  std::vector<int> units;
-  long grams = 0;
-  bool weight_known = true;
-  int column = -1;
-};
-
-/// What one unit of a case has of an item: pieces, and metres or litres of what is used up.
-struct Holder { int case_index, count; double measure; };
-
-/// The model, and where everything stands in it.
-struct Build {
-  const Draft& draft;
-  Cover cover;
-  IntegerModel model;
-  std::vector<Candidate> candidates;
-  std::map<int, std::vector<std::size_t>> by_case;      ///< case -> candidates
-  std::map<int, std::vector<Holder>> holders;             ///< item -> cases that hold it
-  std::vector<std::vector<int>> option_columns;          ///< by group
-  std::vector<int> missing_columns;                      ///< slack of every kind
-  std::set<int> cases_seen;
-  std::vector<int> case_queue;
-};
-
-template <class Q>
-bool same(const Maybe<Q>& a, const Maybe<Q>& b) {
-  return a.has_value() == b.has_value() && (!a || a->value == b->value);
-}
-
-std::size_t find_group(const std::vector<DemandGroup>& groups, const Asked& asked) {
-  for (std::size_t g = 0; g < groups.size(); ++g) {
-    const Asked& k = groups[g].kind;
-    if (k.what == asked.what && k.way == asked.way && same(k.length, asked.length) && same(k.bears, asked.bears)) return g;
-  }
-  return groups.size();
-}
-
-Asked kind_of(const Demand& d) { return {d.what, d.way, d.length, d.bears, d.unit}; }
-
-void see_case(Build& b, int k) {
-  if (b.cases_seen.insert(k).second) b.case_queue.push_back(k);
-}
-
-std::size_t add_group(Build& b, const Asked& asked) {
-  const std::size_t g = find_group(b.cover.groups, asked);
-  if (g < b.cover.groups.size()) return g;
-  DemandGroup group;
-  group.kind = asked;
-  group.options = options_for(b.draft.catalogue, asked);
-  for (const Option& option : group.options) {
-    for (const auto& unit : option.units) see_case(b, unit.first);
-    for (const auto& piece : option.pieces)
-      for (const Holder& holder : b.holders[piece.first]) see_case(b, holder.case_index);
-  }
-  b.cover.groups.push_back(std::move(group));
-  return g;
-}
-
-/// Every group and every case that could have a part, following what candidates themselves would need.
-void gather(Build& b) {
-  const Catalogue& c = b.draft.catalogue;
-  for (int k = 0; k < static_cast<int>(c.kit.cases.size()); ++k)
-    for (const Content& content : c.kit.cases[static_cast<std::size_t>(k)].holds)
-      if (const int i = c.item_index(content.item.value); i >= 0)
-        b.holders[i].push_back({k, content.count, measure_left(c.kit.items[static_cast<std::size_t>(i)], content)});
-  for (const Demand& demand : b.draft.demands)
-    b.cover.groups[add_group(b, kind_of(demand))].asked += demand.count - demand.from_site;
-  for (std::size_t next = 0; next < b.case_queue.size(); ++next)
-    for (const Need& need : c.kit.cases[static_cast<std::size_t>(b.case_queue[next])].needs) {
-      if (const int k = c.case_index(need.code.value); k >= 0)
-        see_case(b, k);
-      else
-        add_group(b, {need.code.value, Way::each, {}, {}, {}});
-    }
-  std::sort(b.case_queue.begin(), b.case_queue.end(), [&](int x, int y) {
-    return c.kit.cases[static_cast<std::size_t>(x)].code.value < c.kit.cases[static_cast<std::size_t>(y)].code.value;
-  });
-}
-
-void add_candidates(Build& b) {
-  const Catalogue& c = b.draft.catalogue;
-  for (const int k : b.case_queue) {
-    if (c.kit.cases[static_cast<std::size_t>(k)].spare_for) continue;
-    const auto [first, last] = c.units_of[static_cast<std::size_t>(k)];
-    for (int u = first; u < last; ++u) {
-      if (b.draft.goes(u) || !b.draft.available(u)) continue;
-      const UnitMass mass = c.mass_of(u);
-      const long grams = std::lround(mass.mass / unit::gram);
-      auto& mine = b.by_case[k];
-      const auto at = std::find_if(mine.begin(), mine.end(), [&](std::size_t i) { return b.candidates[i].grams == grams; });
-      if (at != mine.end()) {
-        b.candidates[*at].units.push_back(u);
-        continue;
-      }
-      mine.push_back(b.candidates.size());
-      b.candidates.push_back({k, {u}, grams, mass.known, -1});
-    }
-  }
-  for (Candidate& candidate : b.candidates)
-    candidate.column = b.model.add(static_cast<double>(candidate.grams), static_cast<double>(candidate.units.size()));
-}
-
-int add_missing(Build& b, double most) {
-  const int column = b.model.add(0, most);
-  b.missing_columns.push_back(column);
-  return column;
-}
-
-/// What units that go anyway supply of an item: pieces, or metres or litres.
-double supply_going(const Build& b, int item, bool measured) {
-  const auto at = b.holders.find(item);
-  double sum = 0;
-  if (at == b.holders.end()) return sum;
-  for (const Holder& holder : at->second) {
-    const auto [first, last] = b.draft.catalogue.units_of[static_cast<std::size_t>(holder.case_index)];
-    for (int u = first; u < last; ++u)
-      if (b.draft.goes(u) && !b.draft.spare(u)) sum += measured ? holder.measure : holder.count;
-  }
-  return sum;
-}
-int free_units(const Draft& draft, int case_index) {
-  const auto [first, last] = draft.catalogue.units_of[static_cast<std::size_t>(case_index)];
-  int sum = 0;
-  for (int u = first; u < last; ++u) sum += draft.goes(u) && draft.may_serve(u) && !draft.spare(u);
-  return sum;
-}
-
-/// Each group: what its options serve, and what is missing, make what is asked and what candidates need.
-void demand_rows(Build& b) {
-  const Catalogue& c = b.draft.catalogue;
-  for (std::size_t g = 0; g < b.cover.groups.size(); ++g) {
-    DemandGroup& group = b.cover.groups[g];
-    IntegerModel::Row row{static_cast<double>(group.asked), static_cast<double>(group.asked), {}};
-    double most = group.asked;
-    for (const Candidate& candidate : b.candidates)
-      for (const Need& need : c.kit.cases[static_cast<std::size_t>(candidate.case_index)].needs)
-        if (group.kind.way == Way::each && !group.kind.length && need.code.value == group.kind.what && c.case_index(need.code.value) < 0) {
-          const int each = need.each + need.once;  // `once` as if each: never too little
-          row.terms.emplace_back(candidate.column, -each);
-          most += each * static_cast<double>(candidate.units.size());
-        }
-    b.option_columns.emplace_back();
-    for (std::size_t o = 0; o < group.options.size(); ++o) {
-      b.option_columns.back().push_back(b.model.add(0, most));
-      row.terms.emplace_back(b.option_columns.back().back(), 1);
-    }
-    row.terms.emplace_back(add_missing(b, most), 1);
-    b.model.rows.push_back(std::move(row));
-  }
-}
-
-/// Metres or litres that one piece of an item is worth.
-double worth(const Item& item) {
-  if (item.each_volume) return steps_up(item.each_volume->value / unit::litre);
-  return item.each ? steps_up(item.each->value / unit::metre) : 0;
-}
-
-/// No more of an item is used than goes: pieces by count, and what is used up by measure too, so that a roll that
-/// is asked for whole is not cut from.
-void item_rows(Build& b) {
-  std::map<std::pair<int, bool>, IntegerModel::Row> rows;
-  for (std::size_t g = 0; g < b.cover.groups.size(); ++g)
-    for (std::size_t o = 0; o < b.cover.groups[g].options.size(); ++o)
-      for (const auto& [item, count] : b.cover.groups[g].options[o].pieces) {
-        const bool measured = b.cover.groups[g].kind.way == Way::measured;
-        const int column = b.option_columns[g][o];
-        if (measured) {
-          rows[{item, true}].terms.emplace_back(column, 1);
-          continue;
-        }
-        rows[{item, false}].terms.emplace_back(column, count);
-        const double each = worth(b.draft.catalogue.kit.items[static_cast<std::size_t>(item)]);
-        if (each > 0) rows[{item, true}].terms.emplace_back(column, count * each);
-      }
-  for (auto& [key, row] : rows) {
-    row.low = -none;
-    row.high = supply_going(b, key.first, key.second);
-    for (const Holder& holder : b.holders[key.first])
-      for (const std::size_t i : b.by_case[holder.case_index])
-        row.terms.emplace_back(b.candidates[i].column, key.second ? -holder.measure : -holder.count);
-    b.model.rows.push_back(std::move(row));
-  }
-}
-
-/// No more whole units of a case are used, by demands or by what candidates need, than go.
-void case_rows(Build& b) {
-  const Catalogue& c = b.draft.catalogue;
-  std::map<int, IntegerModel::Row> rows;
-  for (std::size_t g = 0; g < b.cover.groups.size(); ++g)
-    for (std::size_t o = 0; o < b.cover.groups[g].options.size(); ++o)
-      for (const auto& [k, count] : b.cover.groups[g].options[o].units)
-        rows[k].terms.emplace_back(b.option_columns[g][o], count);
-  for (const Candidate& candidate : b.candidates)
-    for (const Need& need : c.kit.cases[static_cast<std::size_t>(candidate.case_index)].needs)
-      if (const int k = c.case_index(need.code.value); k >= 0 && k != candidate.case_index && need.each > 0)
-        rows[k].terms.emplace_back(candidate.column, need.each);
-  for (auto& [k, row] : rows) {
-    row.low = -none;
-    row.high = free_units(b.draft, k);
-    for (const std::size_t i : b.by_case[k]) row.terms.emplace_back(b.candidates[i].column, -1);
-    row.terms.emplace_back(add_missing(b, 1e6), -1);
-    b.model.rows.push_back(std::move(row));
-  }
-}
-
-/// A candidate that needs another case once: if any unit of it goes, so many of the other do.
-void once_rows(Build& b) {
-  const Catalogue& c = b.draft.catalogue;
-  for (const Candidate& candidate : b.candidates)
-    for (const Need& need : c.kit.cases[static_cast<std::size_t>(candidate.case_index)].needs) {
-      const int k = c.case_index(need.code.value);
-      if (need.once <= 0 || k < 0) continue;
-      int going = 0, owned = 0;
-      const auto [first, last] = c.units_of[static_cast<std::size_t>(k)];
-      for (int u = first; u < last; ++u) going += b.draft.goes(u);
-      for (const std::size_t i : b.by_case[k]) owned += static_cast<int>(b.candidates[i].units.size());
-      const int wanted = std::min(need.once - going, owned);
-      if (wanted <= 0) continue;
-      // wanted * x <= units * (sum of the other): enough to force all `wanted` once x is 1 or more.
-      const int any = b.model.add(0, 1);
-      const double units = static_cast<double>(candidate.units.size());
-      b.model.rows.push_back({-none, 0, {{candidate.column, 1}, {any, -units}}});
-      IntegerModel::Row row{0, none, {{any, -static_cast<double>(wanted)}}};
-      for (const std::size_t i : b.by_case[k]) row.terms.emplace_back(b.candidates[i].column, 1);
-      b.model.rows.push_back(std::move(row));
-    }
-}
 
 using Costs = std::vector<double>;
 
@@ -269,104 +40,166 @@ Costs waste_costs(const Build& b) {
   return out;
 }
 
-/// Minimises one thing after another, holding each at its best.
-class Ladder {
+/// The part of a model that shares no row with the rest, minimised one thing after another. Costs are those of the
+/// whole model: what is least in each portion is least in all.
+class Portion {
  public:
-  explicit Ladder(IntegerModel& model) : model_(model) {}
+  Portion(const IntegerModel& whole, std::vector<int> columns) : columns_(std::move(columns)), at_(whole.columns.size(), -1) {
+    for (std::size_t i = 0; i < columns_.size(); ++i) at_[static_cast<std::size_t>(columns_[i])] = static_cast<int>(i);
+    for (const int c : columns_) model_.columns.push_back(whole.columns[static_cast<std::size_t>(c)]);
+    for (const auto& row : whole.rows) {
+      if (row.terms.empty() || at_[static_cast<std::size_t>(row.terms.front().first)] < 0) continue;
+      model_.rows.push_back(row);
+      for (auto& term : model_.rows.back().terms) term.first = at_[static_cast<std::size_t>(term.first)];
+    }
+  }
+  bool has(int column) const { return at_[static_cast<std::size_t>(column)] >= 0; }
+  void bound(int column, double upper) { model_.columns[static_cast<std::size_t>(at_[static_cast<std::size_t>(column)])].upper = upper; }
+  const std::vector<int>& columns() const { return columns_; }
+  const IntegerSolution& last() const { return last_; }
+  long nodes() const { return nodes_; }
 
-  /// The solution of this step; what it found stays fixed for the steps after it.
-  const IntegerSolution& step(const Costs& cost, long node_limit) {
-    if (std::all_of(cost.begin(), cost.end(), [](double c) { return c == 0; }) && last_.feasible) return last_;
-    for (std::size_t c = 0; c < cost.size(); ++c) model_.columns[c].cost = cost[c];
+  /// A quick solution that is not kept.
+  IntegerSolution look(const Costs& cost, long node_limit) {
+    for (std::size_t i = 0; i < columns_.size(); ++i) model_.columns[i].cost = cost[static_cast<std::size_t>(columns_[i])];
     IntegerSolution found = solve(model_, node_limit, last_.feasible ? &last_.values : nullptr);
     nodes_ += found.nodes;
-    if (!found.feasible && last_.feasible) {  // the limit came first: what stood before still stands
-      found = last_;
-      found.proved = false;
-    }
-    last_ = std::move(found);
-    if (last_.feasible) hold(cost);
+    return found;
+  }
+  /// The best of this cost within all that is held. Where the limit comes first, what stood before still stands.
+  const IntegerSolution& step(const Costs& cost, long node_limit) {
+    const bool nothing = std::all_of(columns_.begin(), columns_.end(), [&](int c) { return cost[static_cast<std::size_t>(c)] == 0; });
+    if (nothing && last_.feasible) return last_;
+    IntegerSolution found = look(cost, node_limit);
+    if (found.feasible || !last_.feasible)
+      last_ = std::move(found);
+    else
+      last_.proved = false;
     return last_;
   }
-  long nodes() const { return nodes_; }
-  const IntegerSolution& last() const { return last_; }
-
- private:
+  /// From now on a whole cost stays no larger than it is now.
   void hold(const Costs& cost) {
-    IntegerModel::Row row{-none, 0, {}};
-    for (std::size_t c = 0; c < cost.size(); ++c)
-      if (cost[c] != 0) {
-        row.terms.emplace_back(static_cast<int>(c), cost[c]);
-        row.high += cost[c] * static_cast<double>(last_.values[c]);
+    IntegerModel::Row row{-none, 0.5, {}};  // room for the solver's tolerance, not for a worse answer
+    for (std::size_t i = 0; i < columns_.size(); ++i)
+      if (const double each = cost[static_cast<std::size_t>(columns_[i])]; each != 0) {
+        row.terms.emplace_back(static_cast<int>(i), each);
+        row.high += each * static_cast<double>(last_.values[i]);
       }
-    row.high += 0.5;  // costs are whole: room for the solver's tolerance, not for a worse answer
     if (!row.terms.empty()) model_.rows.push_back(std::move(row));
   }
-  IntegerModel& model_;
+
+ private:
+  std::vector<int> columns_, at_;
+  IntegerModel model_;
   IntegerSolution last_;
   long nodes_ = 0;
 };
+
+/// Columns that share a row, directly or through others, stay together; in order of their first column.
+std::vector<Portion> portions_of(const IntegerModel& model) {
+  std::vector<int> parent(model.columns.size());
+  for (std::size_t c = 0; c < parent.size(); ++c) parent[c] = static_cast<int>(c);
+  auto root = [&](int c) {
+    while (parent[static_cast<std::size_t>(c)] != c)
+      c = parent[static_cast<std::size_t>(c)] = parent[static_cast<std::size_t>(parent[static_cast<std::size_t>(c)])];
+    return c;
+  };
+  for (const auto& row : model.rows)
+    for (const auto& term : row.terms) {
+      const int x = root(row.terms.front().first), y = root(term.first);
+      parent[static_cast<std::size_t>(std::max(x, y))] = std::min(x, y);
+    }
+  std::map<int, std::vector<int>> groups;
+  for (int c = 0; c < static_cast<int>(parent.size()); ++c) groups[root(c)].push_back(c);
+  std::vector<Portion> out;
+  for (auto& group : groups) out.emplace_back(model, std::move(group.second));
+  return out;
+}
 
 double grams_of(const Build& b, std::size_t i) { return static_cast<double>(b.candidates[i].grams); }
 double one(const Build&, std::size_t) { return 1; }
 double rank_of(const Build&, std::size_t i) { return static_cast<double>(i + 1); }
 
-/// The first step with nothing missing; where that cannot be, with as little missing as possible.
-IntegerSolution first_step(Build& b, Ladder& ladder, const Costs& cost) {
-  std::vector<double> uppers;
-  for (const int column : b.missing_columns) uppers.push_back(std::exchange(b.model.columns[static_cast<std::size_t>(column)].upper, 0.0));
-  const IntegerSolution complete = ladder.step(cost, nodes_for_mass);
-  if (complete.feasible) return complete;
-  for (std::size_t i = 0; i < uppers.size(); ++i)
-    b.model.columns[static_cast<std::size_t>(b.missing_columns[i])].upper = uppers[i];
-  ladder.step(missing_costs(b), nodes_for_mass);
-  return ladder.step(cost, nodes_for_mass);
+/// A quick cover with nothing missing; where there is none, with as little missing as possible.
+IntegerSolution quick_cover(const Build& b, Portion& portion, const Costs& cost) {
+  auto bound_missing = [&](bool none_missing) {
+    for (const int column : b.missing_columns)
+      if (portion.has(column)) portion.bound(column, none_missing ? 0 : b.model.columns[static_cast<std::size_t>(column)].upper);
+  };
+  bound_missing(true);
+  IntegerSolution quick = portion.look(cost, nodes_for_start);
+  if (quick.feasible || !quick.proved) return quick;
+  bound_missing(false);
+  portion.step(missing_costs(b), nodes_for_mass);
+  portion.hold(missing_costs(b));
+  return portion.look(cost, nodes_for_start);
 }
 
-void take_answer(Build& b, const IntegerSolution& answer) {
-  for (std::size_t i = 0; i < b.candidates.size(); ++i) {
-    const Candidate& candidate = b.candidates[i];
-    const long n = answer.values[static_cast<std::size_t>(candidate.column)];
+/// Looks at each portion quickly first: a cover already good rules most of a large kit out.
+void narrow(Build& b, std::vector<Portion>& portions, const Costs& cost) {
+  std::vector<double> known(b.model.columns.size(), none);
+  for (Portion& portion : portions) {
+    const IntegerSolution quick = quick_cover(b, portion, cost);
+    if (quick.feasible)
+      for (const int column : portion.columns()) known[static_cast<std::size_t>(column)] = quick.objective;
+  }
+  for (const int column : dominated(b, known, cost))
+    for (Portion& portion : portions)
+      if (portion.has(column)) portion.bound(column, 0);
+}
+
+void take_answer(Build& b, const std::vector<long>& values) {
+  for (const Candidate& candidate : b.candidates) {
+    const long n = values[static_cast<std::size_t>(candidate.column)];
     for (long u = 0; u < n; ++u) b.cover.units.push_back(candidate.units[static_cast<std::size_t>(u)]);
     b.cover.report.mass += static_cast<double>(n * candidate.grams) * unit::gram;
-    if (!candidate.weight_known) b.cover.report.proved = false;
+    if (!candidate.weight_known && n > 0) b.cover.report.proved = false;
   }
   std::sort(b.cover.units.begin(), b.cover.units.end());
   for (std::size_t g = 0; g < b.cover.groups.size(); ++g) {
     DemandGroup& group = b.cover.groups[g];
-    for (const int column : b.option_columns[g]) group.used.push_back(answer.values[static_cast<std::size_t>(column)]);
-    group.missing = answer.values[static_cast<std::size_t>(b.missing_columns[g])];
+    for (const int column : b.option_columns[g]) group.used.push_back(values[static_cast<std::size_t>(column)]);
+    group.missing = values[static_cast<std::size_t>(b.missing_columns[g])];
   }
+}
+
+struct CostSet { Costs mass, units, waste, rank; bool units_first; };
+
+/// Every step of one portion; its values go into `values`, what is proved of it into the report. Returns a bound on
+/// the main cost.
+double cover_portion(Portion& portion, const CostSet& cost, std::vector<long>& values, CoverReport& report) {
+  const Costs& first = cost.units_first ? cost.units : cost.mass;
+  const IntegerSolution main = portion.step(first, nodes_for_mass);
+  report.proved = report.proved && main.proved;
+  if (!main.feasible) return 0;
+  portion.hold(first);
+  for (const Costs* next : {cost.units_first ? &cost.mass : &cost.units, &cost.waste}) {
+    portion.step(*next, nodes_for_ties);
+    portion.hold(*next);
+  }
+  portion.step(cost.rank, nodes_for_ties);
+  for (std::size_t i = 0; i < portion.columns().size(); ++i)
+    values[static_cast<std::size_t>(portion.columns()[i])] = portion.last().values[i];
+  return std::ceil(main.bound - 1e-6);
 }
 
 }  // namespace
 
-std::size_t group_of(const std::vector<DemandGroup>& groups, const Demand& demand) {
-  return find_group(groups, kind_of(demand));
-}
-
 Cover find_cover(const Draft& draft) {
-  Build b{draft, {}, {}, {}, {}, {}, {}, {}, {}, {}};
-  gather(b);
-  add_candidates(b);
-  demand_rows(b);
-  item_rows(b);
-  case_rows(b);
-  once_rows(b);
-  Ladder ladder(b.model);
-  const bool units_first = draft.catalogue.kit.house.lightest == "units";
-  const Costs mass = costs(b, grams_of), units = costs(b, one);
-  const IntegerSolution main = first_step(b, ladder, units_first ? units : mass);
-  b.cover.report.proved = main.proved;
-  const double main_bound = main.bound;
-  if (main.feasible) {
-    ladder.step(units_first ? mass : units, nodes_for_ties);
-    ladder.step(waste_costs(b), nodes_for_ties);
-    ladder.step(costs(b, rank_of), nodes_for_ties);
-    take_answer(b, ladder.last());
+  Build b = build_model(draft);
+  const CostSet cost{costs(b, grams_of), costs(b, one), waste_costs(b), costs(b, rank_of), draft.catalogue.kit.house.lightest == "units"};
+  std::vector<Portion> portions = portions_of(b.model);
+  narrow(b, portions, cost.units_first ? cost.units : cost.mass);
+  std::vector<long> values(b.model.columns.size(), 0);
+  double bound = 0;
+  CoverReport& report = b.cover.report;
+  report.proved = true;
+  for (Portion& portion : portions) {
+    bound += cover_portion(portion, cost, values, report);
+    report.nodes += portion.nodes();
   }
-  b.cover.report.bound = units_first ? b.cover.report.mass : std::ceil(main_bound - 1e-6) * unit::gram;
-  b.cover.report.nodes = ladder.nodes();
+  take_answer(b, values);
+  report.bound = report.proved || cost.units_first ? report.mass : std::min(bound * unit::gram, report.mass);
   return std::move(b.cover);
 }
 
