@@ -27,7 +27,7 @@ struct LegRow {
   bool required_known = false;
   int more = 0;                     ///< how many more of `more_of` would do
   std::string more_of;
-  Mass staked;                      ///< part of `actual` that tested stakes hold
+  Mass staked{};                    ///< part of `actual` that tested stakes hold
 };
 /// One point of margin against gust: capacity over demand.
 struct CurvePoint { Speed gust; double margin; };
@@ -55,7 +55,7 @@ struct CanopyDetail {
   std::string assumption;           ///< "full blockage assumed"
   std::string improvement;          ///< "one more BAG a leg: down at 28 mph"
   std::vector<CurvePoint> curve;
-  WindCard card;
+  WindCard card{};
 };
 /// A tower, light stand, banner or screen in the wind.
 struct TowerDetail {
@@ -64,7 +64,7 @@ struct TowerDetail {
   std::optional<Speed> down_at;     ///< factors in, never above the maker's, whole units of the meter
   std::optional<Speed> maker, forecast;
   std::vector<CurvePoint> curve;
-  WindCard card;
+  WindCard card{};
 };
 /// One circuit as it is loaded. What is not known is absent and named in `missing`.
 struct CircuitRow {

@@ -238,6 +238,18 @@ TEST_CASE("Many mistakes are told in one run, in order") {
         "4 errors\n");
 }
 
+TEST_CASE("A conductor is a gauge or a cross-section") {
+  CHECK(with("conductor = \"12 AWG\"\n").empty());
+  CHECK(with("conductor = \"2/0AWG\"\n").empty());
+  CHECK(with("conductor = \"2.5 mm2\"\n").empty());
+  CHECK(with("conductor = \"13 AWG\"\n") ==
+        "k1.toml:12:13: error: \"13 AWG\" is no size of conductor\n"
+        "  conductor = \"13 AWG\"\n"
+        "              ^~~~~~~~\n"
+        "hint: write a gauge, \"12 AWG\" (18 to 4/0), or a cross-section, \"2.5 mm2\"\n"
+        "1 error\n");
+}
+
 TEST_CASE("Not-a-number and infinity are no numbers") {
   CHECK(with("empty = nan\n") ==
         "k1.toml:12:9: error: \"empty\" is no number\n"

@@ -94,6 +94,17 @@ TEST_CASE("A weight stands on a leg that the structure has") {
         "1 error\n");
 }
 
+TEST_CASE("A stake stands on a leg too, and a piece with a position is one of the kit's") {
+  const std::string begin = "[[use]]\nstructure = \"CANOPY\"\nas = \"foh\"\n";
+  CHECK(told(canopy_kit, small_show + begin + "stakes = [{ legs = \"each\" }]\n").empty());
+  CHECK(told(canopy_kit, small_show + begin + "stakes = [{ legs = [\"SE\"] }]\n")
+            .find("\"SE\" is not a leg of CANOPY") != std::string::npos);
+  CHECK(
+      told(canopy_kit,
+           small_show + "[[load]]\nvehicle = \"VAN\"\nstands = [{ code = \"BAGG\", from_front = \"1 m\" }]\n")
+          .find("did you mean \"BAG\"?") != std::string::npos);
+}
+
 TEST_CASE("Codes and words of the show are known to the kit, names are given once") {
   CHECK(told(canopy_kit, small_show + "[[use]]\nstructure = \"CANOPI\"\nas = \"foh\"\n") ==
         "show.toml:6:13: error: no structure has the code \"CANOPI\"\n"
