@@ -56,7 +56,7 @@ Lines shrink_into(Setting& setting, const TypeStyle& style, std::string_view tex
 }
 
 /// Leaves out whole paragraphs at the end, both languages of each, until the rest and a line that counts them have
-/// room.
+/// room. A single text keeps what has room: of two languages the first.
 void cut_lines(Setting& setting, Lines& lines, Paper height) {
   const auto room = static_cast<std::size_t>(std::max(0.0, std::floor(height / lines.leading + 1e-6)));
   if (room == 0) {
@@ -64,16 +64,27 @@ void cut_lines(Setting& setting, Lines& lines, Paper height) {
     return;
   }
   const auto begins = [&](std::size_t i) { return !lines.second[i] && (i == 0 || lines.ends[i - 1]); };
+  const auto keep = [&](std::size_t count, std::string last) {
+    lines.lines.resize(count);
+    lines.ends.resize(count);
+    lines.second.resize(count);
+    if (last.empty()) return;
+    lines.lines.push_back(std::move(last));
+    lines.ends.push_back(true);
+    lines.second.push_back(false);
+  };
   std::size_t kept = room - 1;
   while (kept > 0 && !begins(kept)) --kept;
   int dropped = 0;
   for (std::size_t i = kept; i < lines.lines.size(); ++i) dropped += begins(i) ? 1 : 0;
-  lines.lines.resize(kept);
-  lines.ends.resize(kept);
-  lines.second.resize(kept);
-  lines.lines.push_back(more_words(setting.document, dropped));
-  lines.ends.push_back(true);
-  lines.second.push_back(false);
+  if (kept == 0 && dropped == 1) {  // one text, as a name: its beginning says more than a number would
+    const auto other = std::find(lines.second.begin(), lines.second.end(), true) - lines.second.begin();
+    const bool first_fits = static_cast<std::size_t>(other) <= room;
+    keep(std::min(static_cast<std::size_t>(other), room), {});
+    if (!first_fits) lines.lines.back() += "\u2026";
+  } else {
+    keep(kept, more_words(setting.document, dropped));
+  }
 }
 
 void report_missing(Setting& setting, std::string_view text, const std::vector<char32_t>& missing) {
@@ -125,6 +136,12 @@ Lines fit_box(Setting& setting, const TypeStyle& style, std::string_view text, P
                     "does not fit into " + mm(width) + " x " + mm(height) + " at " + pt(lines.size));
   }
   return lines;
+}
+
+bool fits_box(Setting& setting, const TypeStyle& style, std::string_view text, Paper width, Paper height) {
+  if (width <= Paper{}) return false;
+  const Lines least = at_size(setting, style, text, width, std::min(style.floor, style.size));
+  return fits(least, height) && !least.split_word;
 }
 
 Lines fit_words(Setting& setting, const TypeStyle& style, std::string_view text, Paper width) {

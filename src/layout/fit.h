@@ -24,6 +24,9 @@ Lines fit_width(Setting& setting, const TypeStyle& style, std::string_view text,
 /// fit is a problem.
 Lines fit_box(Setting& setting, const TypeStyle& style, std::string_view text, Paper width, Paper height);
 
+/// Whether it fits there, at its floor at the worst, without breaking inside a word.
+bool fits_box(Setting& setting, const TypeStyle& style, std::string_view text, Paper width, Paper height);
+
 /// As large as the widest word allows, between size and floor, then wrapped: for heads of narrow columns.
 Lines fit_words(Setting& setting, const TypeStyle& style, std::string_view text, Paper width);
 

@@ -15,11 +15,14 @@ bool is_space(char32_t c) { return c == U' ' || c == U'\t'; }
 bool is_digit(char32_t c) { return c >= U'0' && c <= U'9'; }
 bool is_combining(char32_t c) { return c >= 0x300 && c <= 0x36F; }
 
-/// May a line end between `c` and the `next` that follows it? A hyphen or slash before a digit holds
-/// together: "FOH-1", "1/2", "2027-06-19".
-bool breaks_after(char32_t c, char32_t next) {
+/// May a line end after character `at`? A hyphen or slash before a digit holds together: "FOH-1", "1/2",
+/// "2027-06-19"; and so does one that begins a word: "--stock".
+bool breaks_after(std::u32string_view text, std::size_t at) {
+  const char32_t c = text[at];
   const bool joint = c == U'-' || c == U'/' || c == 0x2010 || c == 0x2013 || c == 0x2014;
-  return joint && !is_digit(next) && !is_space(next) && next != c;
+  if (!joint || at == 0 || at + 1 >= text.size()) return false;
+  const char32_t before = text[at - 1], next = text[at + 1];
+  return !is_digit(next) && !is_space(next) && next != c && !is_space(before) && before != c;
 }
 
 /// One paragraph, broken as it is read.
@@ -61,7 +64,7 @@ class Breaker {
       wide += advance_[i];
       if (is_space(text_[i])) continue;
       if (static_cast<double>(wide) > room_ && i > from) break;
-      if (i + 1 < text_.size() && breaks_after(text_[i], text_[i + 1])) {
+      if (breaks_after(text_, i)) {
         cut = {i + 1, i + 1};
         can_cut = true;
       }
@@ -142,7 +145,7 @@ double widest_word_ems(const Faces& faces, int face, std::string_view text) {
       }
       wide += faces.advance(face, paragraph[i]);
       widest = std::max(widest, wide);
-      if (i + 1 < paragraph.size() && breaks_after(paragraph[i], paragraph[i + 1])) wide = 0;
+      if (breaks_after(paragraph, i)) wide = 0;
     }
   });
   return static_cast<double>(widest) / 1000;

@@ -45,11 +45,19 @@ Sign sign_of(Mark mark) {
   return Sign::warning;
 }
 
-/// The code of as much of the text as has room; its last lines too where they can stay.
+/// The code of as much of the text as has room; its last lines too where they can stay. Where not even the first line
+/// has room, as many of its words as do: the first is the code by which the case is known.
 std::optional<QrFit> code_of(const block::Qr& qr, char correction, int max_side) {
   if (max_side < least_side) return std::nullopt;
   if (auto fit = qr_fit(qr.text, qr.more, correction, max_side, qr.keep_last)) return fit;
-  return qr_fit(qr.text, qr.more, correction, max_side, 0);
+  if (auto fit = qr_fit(qr.text, qr.more, correction, max_side, 0)) return fit;
+  std::string line = qr.text.substr(0, qr.text.find('\n'));
+  for (std::size_t end; (end = line.find_last_not_of(' ', line.rfind(' '))) != std::string::npos;) {
+    line.resize(end + 1);
+    if (auto fit = qr_fit(line, {}, correction, max_side, 0)) return fit;
+    if (line.find(' ') == std::string::npos) break;
+  }
+  return std::nullopt;
 }
 
 /// The words of marks, each in its cell.
@@ -72,15 +80,24 @@ struct Pictogram {
   std::string word;
 };
 
+/// As tall as its box and its words allow: the picture gives way until the words fit at three quarters of their size,
+/// or else at their floor.
+Paper picture_height(Setting& setting, const BlockSpec& spec, const Pictogram& pictogram, const Box& box, Paper gap) {
+  const Paper most = spec.line_height > Paper{} ? std::min(spec.line_height, box.h) : box.h;
+  const Paper least = std::min(least_picture, most), step = 0.5 * paper_mm;
+  for (const Paper floor : {std::max(spec.type.floor, spec.type.size * 0.75), spec.type.floor}) {
+    TypeStyle style = spec.type;
+    style.floor = floor;
+    for (Paper tall = most; tall > least; tall = tall - step)
+      if (fits_box(setting, style, pictogram.word, box.w - tall * pictogram.figure.width - gap, box.h)) return tall;
+  }
+  return least;
+}
+
 void put_pictogram(Setting& setting, const BlockSpec& spec, const Pictogram& pictogram, const Box& box,
                    std::vector<Ink>& ink) {
   const Paper gap = 2 * paper_mm;
-  const Paper least_words =
-      std::max(spec.type.floor, spec.type.size * 0.75) *
-      (widest_word_ems(setting.faces, setting.face(spec.type.face), pictogram.word) + 0.01);
-  Paper tall = spec.line_height > Paper{} ? std::min(spec.line_height, box.h) : box.h;
-  tall =
-      std::clamp((box.w - gap - least_words) / pictogram.figure.width, std::min(least_picture, tall), tall);
+  const Paper tall = picture_height(setting, spec, pictogram, box, gap);
   const Paper wide = tall * pictogram.figure.width;
   put_figure(ink, pictogram.figure, {box.x, box.y + (box.h - tall) / 2}, tall);
   const Paper room = box.w - wide - gap;
@@ -137,6 +154,11 @@ void put_marks(Setting& setting, const BlockSpec& spec, const block::Marks& mark
     words.leading = leading_at(words, words.floor);
     words.size = words.floor;
     lines = mark_words(setting, words, marks, cell);
+  }
+  if (std::min(row - tallest(lines), cell) < least_picture) {  // then the second language does: the pictures speak
+    block::Marks first = marks;
+    for (std::string& word : first.words) word = apart(word).first;
+    lines = mark_words(setting, words, first, cell);
   }
   const Paper tall = std::min(row - tallest(lines), cell - 1 * paper_mm);
   if (tall < least_picture) {

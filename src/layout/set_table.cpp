@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <utility>
 
-#include "base/utf8.h"
 #include "layout/columns.h"
 #include "layout/fit.h"
 
@@ -94,19 +93,12 @@ class TableSetter {
 
   /// "TITLE (continued)", in each language its own words.
   std::string continued(const std::string& title) const {
-    const auto [title_first, title_second] = languages(title);
-    const auto [first, second] = languages(setting.document.continued);
+    const auto [title_first, title_second] = apart(title);
+    const auto [first, second] = apart(setting.document.continued);
     const auto both = [](const std::string& a, const std::string& b) { return (a.empty() ? a : a + " ") + "(" + b + ")"; };
     if (second.empty() && title_second.empty()) return both(title_first, first);
     return in_two(both(title_first, first),
                   both(title_second.empty() ? title_first : title_second, second.empty() ? first : second));
-  }
-
-  static std::pair<std::string, std::string> languages(const std::string& text) {
-    const std::string mark = utf8::encode(second_language);
-    const std::size_t at = text.find(mark);
-    if (at == std::string::npos) return {text, {}};
-    return {text.substr(0, at), text.substr(at + mark.size())};
   }
 
   Strip title_strip(const std::string& title) {

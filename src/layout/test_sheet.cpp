@@ -16,6 +16,7 @@ using unit::point;
 
 constexpr Paper hair_line = 0.25 * point;
 constexpr int reach = 5;               ///< millimetres of ruler on either side of an edge
+constexpr double ruler_x = 0.7, ruler_y = 0.8;  ///< where along an edge its ruler stands: the words are left of it
 constexpr Paper text_size = 8 * point;  ///< the floor of all paper
 
 class Rulers {
@@ -28,7 +29,10 @@ class Rulers {
       const Paper at = x + mm * paper_mm;
       if (at < Paper{} || at > stock_.page_width) continue;
       line({at, y - tick(mm) / 2}, {at, y + tick(mm) / 2});
-      if (mm % reach == 0) number(mm, {at - 4 * paper_mm, y + tick(mm) / 2}, Align::centre);
+      const Paper below = y + tick(mm) / 2;
+      const bool room = below + text_size * 1.3 < stock_.page_height;
+      if (mm % reach == 0)
+        number(mm, {at - 4 * paper_mm, room ? below : y - tick(mm) / 2 - text_size * 1.3}, Align::centre);
     }
   }
   /// Across a lying edge at `y`, about `x`.
@@ -51,7 +55,8 @@ class Rulers {
     style.align = align;
     const std::string said = (mm > 0 ? "+" : mm < 0 ? "\u2212" : "") + std::to_string(std::abs(mm));
     const Paper width = 8 * paper_mm;
-    if (at.x < Paper{} || at.x + width > stock_.page_width || at.y < Paper{}) return;
+    at.x = std::clamp(at.x, Paper{}, stock_.page_width - width);
+    if (at.y < Paper{}) return;
     if (at.y + style.size > stock_.page_height) return;
     put_lines(setting_, ink_, fit_width(setting_, style, said, width), style, at, width);
   }
@@ -66,9 +71,9 @@ void put_words(Setting& setting, const Document& document, const Stock& stock, s
   style.size = 11 * point;
   style.floor = text_size;
   style.fit = Fit::shrink;
-  const Paper edge = (reach + 1) * paper_mm;  // clear of the rulers, which stand in the middle of each edge
-  const Box room{stock.left + edge, stock.top + edge, stock.label_width / 2 - edge - 5 * paper_mm,
-                 stock.label_height - edge * 2};
+  const Paper edge = 1.5 * paper_mm, clear = 6 * paper_mm;
+  const Box room{stock.left + edge, stock.top + edge, stock.label_width * ruler_x - edge - clear,
+                 stock.label_height * ruler_y - edge - clear};
   const auto& words = std::get<block::Paragraph>(document.sections.front().blocks.front().content);
   setting.at_block(document.sections.front().blocks.front().id, {});
   put_lines(setting, ink, fit_box(setting, style, words.text, room.w, room.h), style, {room.x, room.y}, room.w);
@@ -87,11 +92,11 @@ Pages test_sheet(const Document& document, const Stock& stock, const Faces& face
                                  hair_line});
   Rulers rulers(setting, stock, page.ink);
   const Paper right = stock.left + stock.label_width, bottom = stock.top + stock.label_height;
-  const Paper middle_x = stock.left + stock.label_width / 2, middle_y = stock.top + stock.label_height / 2;
-  rulers.across_upright(stock.left, middle_y);
-  rulers.across_upright(right, middle_y);
-  rulers.across_lying(middle_x, stock.top);
-  rulers.across_lying(middle_x, bottom);
+  const Paper x = stock.left + stock.label_width * ruler_x, y = stock.top + stock.label_height * ruler_y;
+  rulers.across_upright(stock.left, y);
+  rulers.across_upright(right, y);
+  rulers.across_lying(x, stock.top);
+  rulers.across_lying(x, bottom);
   put_words(setting, document, stock, page.ink);
   return {on_one_line(document.title), document.language, {std::move(page)}, true};
 }

@@ -17,6 +17,12 @@ std::string in_two(const std::string& first, const std::string& second) {
   return first.empty() ? second : first + second_mark + second;
 }
 
+std::pair<std::string, std::string> apart(const std::string& text) {
+  const std::size_t at = text.find(second_mark);
+  if (at == std::string::npos) return {text, {}};
+  return {text.substr(0, at), text.substr(at + second_mark.size())};
+}
+
 std::string on_one_line(const std::string& text) {
   std::string out = text;
   for (const std::string& mark : {second_mark, first_mark})

@@ -4,6 +4,7 @@
 
 #include <map>
 #include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -18,6 +19,8 @@ namespace dunnage {
 inline constexpr char32_t second_language = U'\u2028', first_language = U'\u2029';
 /// Both languages, or the text once where they say the same.
 std::string in_two(const std::string& first, const std::string& second);
+/// The two apart again; the second is empty where there is but one.
+std::pair<std::string, std::string> apart(const std::string& text);
 /// For bookmarks and messages: "first / second".
 std::string on_one_line(const std::string& text);
 
