@@ -63,6 +63,12 @@ std::string words_of(const Condition& condition) {
   return plain_fact(condition.fact) + " is " + values;
 }
 
+std::string words_of(const ConditionTable& table) {
+  std::string out;
+  for (const Condition& condition : table.all) out += (out.empty() ? "" : " and ") + words_of(condition);
+  return out;
+}
+
 bool all_hold(const Catalogue& catalogue, const Show& show, const ConditionTable& table) {
   return std::all_of(table.all.begin(), table.all.end(), [&](const Condition& c) {
     const auto value = fact(catalogue, show, c.fact);
@@ -117,12 +123,15 @@ std::optional<std::string> holds(const Catalogue& catalogue, const Show& show, c
   if (goes.kind == Goes::Kind::always) return "it always goes";
   if (goes.kind != Goes::Kind::when) return std::nullopt;
   for (const ConditionTable& table : goes.any) {
-    if (!all_hold(catalogue, show, table)) continue;
-    std::string why;
-    for (const Condition& condition : table.all) why += (why.empty() ? "" : " and ") + words_of(condition);
-    return why;
+    if (all_hold(catalogue, show, table)) return words_of(table);
   }
   return std::nullopt;
+}
+
+std::string words(const Goes& goes) {
+  std::string out;
+  for (const ConditionTable& table : goes.any) out += (out.empty() ? "" : ", or ") + words_of(table);
+  return out;
 }
 
 int sent(const Catalogue& catalogue, const Show& show, const Per& per) {

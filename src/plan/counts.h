@@ -14,6 +14,9 @@ namespace dunnage {
 /// where none holds. `always` gives "it always goes".
 std::optional<std::string> holds(const Catalogue& catalogue, const Show& show, const Goes& goes);
 
+/// All tables of a `goes` in words: "setting is indoor, or crew is at least 4".
+std::string words(const Goes& goes);
+
 /// Units that one `per` entry sends: `send` for each `every` begun, on the entry's own total.
 int sent(const Catalogue& catalogue, const Show& show, const Per& per);
 

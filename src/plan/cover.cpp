@@ -14,7 +14,7 @@ namespace dunnage {
 namespace {
 
 constexpr long nodes_for_mass = 200'000;
-constexpr long nodes_for_ties = 1'000;
+constexpr long nodes_for_ties = 300;
 constexpr long nodes_for_start = 20;
 constexpr double none = IntegerModel::no_limit;
 

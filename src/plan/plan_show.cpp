@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <set>
 
+#include "plan/counts.h"
 #include "plan/cover.h"
 #include "plan/deal.h"
 #include "plan/demands.h"
@@ -48,6 +49,16 @@ std::string team_of(const Show& show, const PlanRow& row) {
   return {};
 }
 
+/// Why a unit that nothing keeps at home does not go all the same.
+Reason why_not(const Draft& draft, int unit) {
+  const Case& box = draft.catalogue.case_at(unit);
+  if (box.spare_for) return {Why::spare, "nothing that goes has need of it as a spare for " + box.spare_for->value, box.spare_for->place};
+  const std::string others = " and what the show asks for is served without it";
+  if (box.goes.kind == Goes::Kind::when) return {Why::rule, "its rule does not hold (" + words(box.goes) + ")" + others, box.goes.place};
+  if (!box.per.empty()) return {Why::per, "its rule sends " + words(box.per.front()) + ", and these go without it;" + others, box.per.front().place};
+  return {Why::demand, "it goes only when something asks for it," + others, box.goes.place};
+}
+
 /// Where each unit stands, who pulls it, what it weighs.
 void finish_rows(Draft& draft) {
   for (PlanRow& row : draft.rows) {
@@ -61,6 +72,7 @@ void finish_rows(Draft& draft) {
     row.place = place_of(draft.show, unit, box);
     row.vehicle = vehicle_of(draft.show, unit, box);
     row.team = team_of(draft.show, row);
+    if (!row.goes && row.stays.empty()) row.stays.push_back(why_not(draft, row.unit));
   }
 }
 

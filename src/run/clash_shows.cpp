@@ -21,6 +21,9 @@ void check_comparable(const std::vector<std::unique_ptr<Loaded>>& shows, const C
     if (!shows[i]->show.date)
       throw UsageError(options.shows[i].string() + " has no date; add date = 2027-06-19 to its [show]");
     std::error_code error;
+    for (std::size_t j = 0; j < i; ++j)
+      if (fs::equivalent(options.shows[i], options.shows[j], error))
+        throw UsageError(options.shows[i].string() + " is named twice; a show cannot clash with itself");
     if (i > 0 && !fs::equivalent(shows[i]->catalogue.kit.folder, shows[0]->catalogue.kit.folder, error))
       throw UsageError(options.shows[i].string() + " names another kit than " + options.shows[0].string() +
                        "; only shows of one kit can clash");

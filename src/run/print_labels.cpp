@@ -128,11 +128,14 @@ int print_labels(const LabelOptions& options, Desk& desk) {
     return 1;
   }
   write_file(file, pages, faces);
-  desk.out << fmt::format("{}  {} labels on {} {}, stock {} ({})\n", file.string(), units.size() * static_cast<std::size_t>(options.copies),
-                          pages.pages.size(), stock.roll ? "lengths of roll" : "sheets", stock.name, stock.says);
-  for (const Words& one : words)
-    if (!one.read_by_native)
-      desk.err << "note: nobody who grew up with \"" << one.language << "\" has read its printed words\n";
+  const auto counted = [](std::size_t n, const std::string& one, const std::string& many) {
+    return fmt::format("{} {}", n, n == 1 ? one : many);
+  };
+  const std::size_t pages_used = pages.pages.size();
+  desk.out << fmt::format("{}  {} on {}, stock {} ({})\n", file.string(),
+                          counted(units.size() * static_cast<std::size_t>(options.copies), "label", "labels"),
+                          stock.roll ? counted(pages_used, "length of roll", "lengths of roll") : counted(pages_used, "sheet", "sheets"),
+                          stock.name, stock.says);
   return 0;
 }
 

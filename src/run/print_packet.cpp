@@ -140,7 +140,10 @@ void tell_written(const std::vector<Sheet>& sheets, const std::vector<std::strin
   for (std::size_t i = 0; i < sheets.size(); ++i) {
     const std::size_t pages = sheets[i].pages.pages.size();
     all += duplex ? (pages + 1) / 2 : pages;
-    desk.out << fmt::format("{}  {} ({})\n", (folder / names[i]).string(), sheets[i].pages.title,
+    if (i > 0 && names[i] == names[i - 1])
+      desk.out << fmt::format("{:{}}  {} ({})\n", "", (folder / names[i]).string().size(), sheets[i].pages.title, counted(pages, "page"));
+    else
+      desk.out << fmt::format("{}  {} ({})\n", (folder / names[i]).string(), sheets[i].pages.title,
                             counted(pages, "page"));
   }
   desk.out << fmt::format("{} of paper{}.\n", counted(all, "sheet"), duplex ? ", printed on both sides" : "");
@@ -153,6 +156,7 @@ void check_team(const PrintOptions& options, const Show& show) {
   std::vector<std::string> names;
   for (const Team& team : show.teams) names.push_back(team.name.value);
   if (std::find(names.begin(), names.end(), options.team) != names.end()) return;
+  if (names.empty()) throw UsageError("the show has no teams; add [[team]] with a name and what it pulls");
   const std::string guess = did_you_mean(options.team, names);
   throw UsageError("the show has no team \"" + options.team + "\"" +
                    (guess.empty() ? "; it has " + fmt::format("{}", fmt::join(names, ", ")) : ": " + guess));
@@ -178,8 +182,10 @@ int print_packet(const PrintOptions& options, Desk& desk) {
   Diagnostics style;
   const std::vector<Words> words = load_words_for(desk.share, options.languages, house, loaded.sources, style);
   std::vector<Layout> layouts;
-  for (const DocumentKind* kind : kinds)
-    layouts.push_back(load_layout_for(desk.share, loaded.catalogue.kit.folder, std::string(kind->name), loaded.sources, style));
+  for (const DocumentKind& kind : document_kinds()) {  // all of them: the revision must not depend on what is printed
+    Layout layout = load_layout_for(desk.share, loaded.catalogue.kit.folder, std::string(kind.name), loaded.sources, style);
+    if (std::find(kinds.begin(), kinds.end(), &kind) != kinds.end()) layouts.push_back(std::move(layout));
+  }
   const Faces faces(read_faces(desk.share / "fonts"));
   check_letters(loaded.catalogue, &loaded.show, names_of(words), faces, style);
   if (style.has_errors()) {

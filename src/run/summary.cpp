@@ -33,7 +33,7 @@ std::string totals(const Plan& plan, UnitSystem units) {
     printed += print(row.mass, units, Rounding::up).value;
   }
   last.value = printed;
-  std::string out = fmt::format("{} {} go, {}", count, count == 1 ? "piece" : "pieces", last.text());
+  std::string out = fmt::format("{}, {}", count == 1 ? "1 piece goes" : fmt::format("{} pieces go", count), last.text());
   if (estimated) out += ", some of it estimated";
   if (unknown > 0) out += fmt::format(", without {} of unknown mass", unknown);
   return out + ".\n";
@@ -64,7 +64,6 @@ std::string reasons(const Catalogue& catalogue, const Plan& plan, int unit, Unit
   if (!row.goes) {
     std::string out = fmt::format("{} ({}) stays at home.\n", code, title);
     for (const Reason& r : row.stays) out += fmt::format("  because {}{}\n", r.text, at(r.place));
-    if (row.stays.empty()) out += "  because no rule sends it and nothing at the show asks for it that others do not serve already\n";
     return out;
   }
   std::string out = fmt::format("{} ({}) goes{}", code, title, row.spare ? " as a spare" : "");
