@@ -136,6 +136,9 @@ int print_labels(const LabelOptions& options, Desk& desk) {
                           counted(units.size() * static_cast<std::size_t>(options.copies), "label", "labels"),
                           stock.roll ? counted(pages_used, "length of roll", "lengths of roll") : counted(pages_used, "sheet", "sheets"),
                           stock.name, stock.says);
+  for (const Words& one : words)
+    if (!one.read_by_native)
+      desk.err << "note: nobody who grew up with \"" << one.language << "\" has read its printed words\n";
   return 0;
 }
 
