@@ -54,10 +54,11 @@ std::vector<std::string> first_to_decide(const Context& context) {
   for (const std::string& line : first_lines(said_lines(context.findings, Outcome::over), lines_an_outcome, words))
     lines.push_back(words("notice.over") + "  " + line);
   std::vector<std::string> subjects;
-  for (const Finding& finding : context.findings.list)
-    if (finding.outcome == Outcome::not_checked &&
-        std::find(subjects.begin(), subjects.end(), finding.subject) == subjects.end())
-      subjects.push_back(finding.subject);
+  for (const Finding& finding : context.findings.list) {
+    const std::string& name = finding.subject.empty() ? finding.says : finding.subject;
+    if (finding.outcome == Outcome::not_checked && std::find(subjects.begin(), subjects.end(), name) == subjects.end())
+      subjects.push_back(name);
+  }
   if (!subjects.empty()) lines.push_back(words("notice.unchecked") + "  " + joined(subjects, "; "));
   return lines;
 }

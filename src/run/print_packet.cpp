@@ -7,8 +7,6 @@
 #include "base/error.h"
 #include "base/nearest.h"
 #include "check/rules.h"
-#include "document/documents.h"
-#include "document/two_languages.h"
 #include "export/pdf_file.h"
 #include "layout/lay_out.h"
 #include "layout/right_hand.h"
@@ -19,6 +17,7 @@
 #include "run/file_set.h"
 #include "run/house_style.h"
 #include "run/load_show.h"
+#include "run/packet_sheets.h"
 #include "run/progress.h"
 #include "run/summary.h"
 
@@ -28,79 +27,9 @@ namespace {
 
 namespace fs = std::filesystem;
 
-std::vector<std::string> all_names() {
-  std::vector<std::string> out;
-  for (const DocumentKind& kind : document_kinds()) out.emplace_back(kind.name);
-  return out;
-}
-
-void check_names(const std::vector<std::string>& asked) {
-  const auto known = all_names();
-  for (const std::string& name : asked) {
-    if (std::find(known.begin(), known.end(), name) != known.end()) continue;
-    const std::string guess = did_you_mean(name, known);
-    throw UsageError("there is no sheet \"" + name + "\"" +
-                     (guess.empty() ? "; there are " + fmt::format("{}", fmt::join(known, ", ")) : ": " + guess));
-  }
-}
-
-/// The sheets to make: those asked for, else the house's packet, both in the order typed, else all that belong to one.
-std::vector<const DocumentKind*> chosen(const PrintOptions& options, const House& house) {
-  check_names(options.only);
-  std::vector<std::string> names = options.only;
-  if (names.empty())
-    for (const Text& name : house.packet) names.push_back(name.value);
-  std::vector<const DocumentKind*> out;
-  for (const DocumentKind& kind : document_kinds())
-    if (names.empty() && kind.in_packet) out.push_back(&kind);
-  for (const std::string& name : names)
-    for (const DocumentKind& kind : document_kinds())
-      if (kind.name == name && std::find(out.begin(), out.end(), &kind) == out.end()) out.push_back(&kind);
-  return out;
-}
-
-struct Sheet {
-  const DocumentKind* kind;
-  Layout layout;
-  Document document;
-  Pages pages;
-};
-
-/// What each kind makes in one language. Every sheet but the cover first, since the cover tells what the packet holds.
-std::vector<Made> write_documents(const std::vector<const DocumentKind*>& kinds, Context& context) {
-  std::vector<Made> all(kinds.size(), Skipped{});
-  for (const bool cover : {false, true})
-    for (std::size_t i = 0; i < kinds.size(); ++i) {
-      if ((kinds[i]->name == "cover") != cover) continue;
-      all[i] = kinds[i]->make(context);
-      if (const Skipped* skipped = std::get_if<Skipped>(&all[i]))
-        context.skipped.push_back(*skipped);
-      else if (!cover)
-        context.made.push_back(std::get<Document>(all[i]).title);
-    }
-  return all;
-}
-
-/// The sheets in one language or in two. `contexts` differ in their words alone.
-std::vector<Sheet> make_sheets(const std::vector<const DocumentKind*>& kinds, std::vector<Layout>& layouts,
-                               std::vector<Context>& contexts) {
-  std::vector<Made> made = write_documents(kinds, contexts.front());
-  if (contexts.size() > 1) {
-    const std::vector<Made> second = write_documents(kinds, contexts.back());
-    for (std::size_t i = 0; i < made.size(); ++i)
-      if (Document* document = std::get_if<Document>(&made[i]))
-        *document = in_two_languages(std::move(*document), std::get<Document>(second[i]));
-  }
-  std::vector<Sheet> out;
-  for (std::size_t i = 0; i < made.size(); ++i)
-    if (Document* document = std::get_if<Document>(&made[i]))
-      out.push_back({kinds[i], std::move(layouts[i]), std::move(*document), {}});
-  return out;
-}
-
 /// Sheets of an earlier run that this one did not make: still in the folder, and about an older show.
 std::vector<std::string> older_sheets(const fs::path& folder, const std::vector<std::string>& written) {
-  std::vector<std::string> known = all_names(), out;
+  std::vector<std::string> known = sheet_names(), out;
   known.emplace_back("packet");
   for (const std::string& name : known) {
     const std::string file = name + ".pdf";
@@ -134,7 +63,7 @@ std::vector<std::string> write_files(const std::vector<Sheet>& sheets, const Pri
 
 /// What was printed, for whom, on how many sheets.
 void tell_written(const std::vector<Sheet>& sheets, const std::vector<std::string>& names, const fs::path& folder,
-                  bool duplex, Desk& desk) {
+                  bool duplex, const Words& words, Desk& desk) {
   const auto counted = [](std::size_t n, const char* one) { return fmt::format("{} {}{}", n, one, n == 1 ? "" : "s"); };
   std::size_t all = 0;
   for (std::size_t i = 0; i < sheets.size(); ++i) {
@@ -143,8 +72,8 @@ void tell_written(const std::vector<Sheet>& sheets, const std::vector<std::strin
     if (i > 0 && names[i] == names[i - 1])
       desk.out << fmt::format("{:{}}  {} ({})\n", "", (folder / names[i]).string().size(), sheets[i].pages.title, counted(pages, "page"));
     else
-      desk.out << fmt::format("{}  {} ({})\n", (folder / names[i]).string(), sheets[i].pages.title,
-                            counted(pages, "page"));
+      desk.out << fmt::format("{}  {}, for {} ({})\n", (folder / names[i]).string(), sheets[i].pages.title,
+                            words(std::string(sheets[i].kind->hand)), counted(pages, "page"));
   }
   desk.out << fmt::format("{} of paper{}.\n", counted(all, "sheet"), duplex ? ", printed on both sides" : "");
   for (const std::string& name : older_sheets(folder, names))
@@ -177,7 +106,7 @@ int print_packet(const PrintOptions& options, Desk& desk) {
   house.units = units;  // findings speak in the units of the sheets
   const PaperSize paper = options.paper.value_or(house.paper);
   check_team(options, loaded.show);
-  const std::vector<const DocumentKind*> kinds = chosen(options, house);
+  const std::vector<const DocumentKind*> kinds = sheets_asked_for(options, house);
 
   Diagnostics style;
   const std::vector<Words> words = load_words_for(desk.share, options.languages, house, loaded.sources, style);
@@ -223,7 +152,7 @@ int print_packet(const PrintOptions& options, Desk& desk) {
   }
   const fs::path folder = options.out.empty() ? fs::path(options.show.stem().string() + "-paper") : options.out;
   const auto names = write_files(sheets, options, folder, faces, loaded.show.title.value, desk, progress);
-  tell_written(sheets, names, folder, options.duplex, desk);
+  tell_written(sheets, names, folder, options.duplex, words.front(), desk);
   for (const Skipped& one : skipped) desk.out << "skipped " << one.document << ": " << one.reason << "\n";
   desk.out << summary(loaded.catalogue, plan, findings, units);
   return exit_code(plan, findings);

@@ -47,7 +47,7 @@ TEST_CASE("a structure's line says what stands on each leg and how each rule cam
   house.findings.list = {canopy_finding("desk canopy", Outcome::over, 14.9 * unit::mile_per_hour), sliding};
   const std::string stops = block_text(walk(house), "stops");
   CHECK(stops.find("  desk canopy, Front of house: N 2 x BAG; S 1 x BAG; walls N; half full under the roof | "
-                   "ballast: over limit/sliding: NOT CHECKED | [ ] | [ ]") != std::string::npos);
+                   "over limit: ballast/NOT CHECKED: sliding | [ ] | [ ]") != std::string::npos);
 }
 
 TEST_CASE("gusts to come down at stand in the frame, the lowest first, rounded down") {
@@ -68,19 +68,29 @@ TEST_CASE("a structure that no rule looked at is not checked; one that no rule a
   CHECK(block_text(walk(house), "stops").find("under the roof | does not apply |") != std::string::npos);
 }
 
-TEST_CASE("what is over or not checked is told first, and many lines are counted") {
+TEST_CASE("what is over a limit is told first and in full, what was not checked by name") {
   SmallHouse house;
   for (int i = 0; i < 6; ++i) {
     Finding finding;
     finding.rule = "rule";
-    finding.outcome = Outcome::not_checked;
+    finding.outcome = Outcome::over;
     finding.says = "Reason " + std::to_string(i) + ".";
     house.findings.list.push_back(finding);
   }
   CHECK(block_text(walk(house), "decide-first") ==
         "decide-first: DECIDE FIRST\n"
-        "  NOT CHECKED  Reason 0.\n  NOT CHECKED  Reason 1.\n  NOT CHECKED  Reason 2.\n  NOT CHECKED  Reason 3.\n"
-        "  NOT CHECKED  + 2 more: see the cover");
+        "  OVER LIMIT  Reason 0.\n  OVER LIMIT  Reason 1.\n  OVER LIMIT  Reason 2.\n  OVER LIMIT  Reason 3.\n"
+        "  OVER LIMIT  + 2 more: see the cover");
+  house.findings.list.resize(1);
+  for (const char* name : {"gate", "ramp", "gate"}) {
+    Finding finding;
+    finding.rule = "rule";
+    finding.outcome = Outcome::not_checked;
+    finding.subject = name;
+    house.findings.list.push_back(finding);
+  }
+  CHECK(block_text(walk(house), "decide-first") ==
+        "decide-first: DECIDE FIRST\n  OVER LIMIT  Reason 0.\n  NOT CHECKED  gate; ramp");
 }
 
 TEST_CASE("the worst lifts: what only an aid moves before what is near its limit, one line a case") {
@@ -105,8 +115,8 @@ TEST_CASE("the worst lifts: what only an aid moves before what is near its limit
   house.findings.list = {lift(1, Outcome::within, 35), lift(3, Outcome::within, 35), by_aid};
   CHECK(block_text(walk(house), "lifts") ==
         "lifts:\n -\n"
-        "  FOH | Front trunk | 82 lb | says | index 2.3 | no lift: ramp\n"
-        "  BAG-1 | Ballast bag | 35 lb | says |  | within limit");
+        "  FOH | Front trunk | 82 lb | no lift: ramp, beyond 100 lb | index 2.3 | \n"
+        "  BAG-1 | Ballast bag | 35 lb | lift: 1 person, limit 100 lb |  | within limit");
 }
 
 TEST_CASE("lines follow the show: dark ways, the open air, wheels over cables") {

@@ -124,7 +124,10 @@ TEST_CASE("what comes off last is loaded first") {
   house.catalogue.kit.vehicles = {van};
   house.catalogue.vehicle_by_code = {{"VAN", 0}};
   house.show.places.push_back({typed("gate"), "", {}, {}});
-  house.show.loads = {{typed("VAN"), {typed("gate"), typed("foh")}, {}, {}}};
+  Load load;
+  load.vehicle = typed("VAN");
+  load.stops = {typed("gate"), typed("foh")};
+  house.show.loads = {load};
   for (PlanRow& row : house.plan.rows) row.vehicle = "VAN";
   house.plan.rows[1].place = "gate";
   const Section section = made(load_sheet(house.context())).sections.at(0);

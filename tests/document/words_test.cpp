@@ -48,6 +48,27 @@ TEST_CASE("words and sources name the same keys") {
   }
 }
 
+TEST_CASE("no language lacks a word, has one too many, or fills other places") {
+  const std::regex place("(\\{[a-z-]+\\})");
+  for (const char* language : {"es", "fr"}) {
+    Sources sources;
+    Diagnostics diagnostics;
+    const auto words =
+        load_words(fs::path(PROJECT_DIR) / "layouts/words" / (std::string(language) + ".toml"), sources, diagnostics);
+    INFO(render(diagnostics, sources));
+    REQUIRE(words);
+    CHECK(words->language == language);
+    CHECK_FALSE(words->read_by_native);  // until somebody has
+    for (const auto& [key, text] : english().by_key) {
+      INFO(language << " " << key);
+      REQUIRE(words->by_key.count(key) == 1);
+      CHECK(matches(words->by_key.at(key), place) == matches(text, place));
+    }
+    CHECK(words->by_key.size() == english().by_key.size());
+    CHECK(words->by_key.at("pull.ask-roles") == english().by_key.at("pull.ask-roles"));  // a role is typed in any language
+  }
+}
+
 TEST_CASE("each sheet's layout places every block that its sources can make") {
   const std::regex added("add(?:_facts|_listing|_notice)?\\((?:section|context, section), \"([a-z-]+)\"");
   const std::regex listing("add_listing\\(section, \"([a-z-]+)\"");
