@@ -62,7 +62,7 @@ block::Facts supply_facts(const Context& context, const Source& source) {
 }
 
 block::Table test_table(const Context& context, const SupplyDetail* detail) {
-  block::Table table = make_table(context.words, {{"test", ""}, {"value", "power.value"}, {"done", "power.done"}});
+  block::Table table = make_table(context.words, {{"test", "power.tests"}, {"value", "power.value"}, {"done", "power.done"}});
   std::vector<std::string> tests;
   if (detail) tests = detail->tests;
   if (tests.empty()) tests.push_back(context.words("power.test-each"));
@@ -91,7 +91,6 @@ Section section_of(const Context& context, const Source& source) {
     block::Table legs = leg_power_table(context, *source.detail);
     if (!legs.groups.empty()) add(section, "legs", std::move(legs));
   }
-  add(section, "tests-head", block::Heading{words("power.tests")});
   add(section, "tests", test_table(context, source.detail));
   const std::string cautions = texts_of(source, &Finding::caution);
   if (!cautions.empty()) add(section, "cautions", block::Paragraph{cautions});

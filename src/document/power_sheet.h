@@ -6,7 +6,8 @@
 
 namespace dunnage {
 
-/// One section a supply. Blocks: over, unchecked, diagram, facts, circuits, legs, tests-head, tests, cautions, end, sources. Skipped where neither supplies nor circuits are given.
+/// One section a supply. Blocks: over, unchecked, diagram, facts, circuits, legs, tests, cautions,
+/// end, sources. Skipped where neither supplies nor circuits are given.
 Made power_sheet(const Context& context);
 
 }  // namespace dunnage

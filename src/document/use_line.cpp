@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "document/phrase.h"
+#include "document/wind_use.h"
 
 namespace dunnage {
 namespace {
@@ -79,14 +80,6 @@ std::vector<std::string> burden_parts(const Context& context, const Use& use) {
   return out;
 }
 
-/// The lowest gust that a finding about the use names as its limit.
-std::optional<Speed> down_gust(const Findings& findings, const Use& use) {
-  std::optional<Speed> lowest;
-  for (const Finding* finding : findings_about(findings, use))
-    if (const Speed* limit = std::get_if<Speed>(&finding->limit)) lowest = lowest ? std::min(*lowest, *limit) : *limit;
-  return lowest;
-}
-
 }  // namespace
 
 std::string use_words(const Context& context, const Use& use) {
@@ -112,10 +105,9 @@ std::vector<const Finding*> findings_about(const Findings& findings, const Use& 
 std::string down_words(const Context& context) {
   std::vector<std::pair<Speed, std::string>> known;
   std::vector<std::string> unknown;
-  for (const Use& use : context.show.uses) {
-    if (findings_about(context.findings, use).empty()) continue;
-    if (const std::optional<Speed> gust = down_gust(context.findings, use)) known.emplace_back(*gust, use.as.value);
-    else unknown.push_back(use.as.value);
+  for (const WindUse& wind : wind_uses(context)) {
+    if (const std::optional<Speed> gust = down_of(wind)) known.emplace_back(*gust, wind.use->as.value);
+    else unknown.push_back(wind.use->as.value);
   }
   std::stable_sort(known.begin(), known.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
   std::vector<std::string> parts;

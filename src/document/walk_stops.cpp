@@ -11,6 +11,7 @@
 #include "document/said.h"
 #include "document/shelf_walk.h"
 #include "document/use_line.h"
+#include "document/wind_use.h"
 
 namespace dunnage {
 namespace {
@@ -113,8 +114,13 @@ std::string outcomes(const Context& context, const Use& use) {
 std::vector<Row> standing(const Context& context) {
   const Words& words = context.words;
   std::vector<Row> rows;
+  const std::vector<WindUse> winds = wind_uses(context);
   for (const Use& use : context.show.uses) {
-    rows.push_back(line(use_words(context, use), outcomes(context, use)));
+    std::string down;  // the same figure as on the ballast sheet and the weather card
+    for (const WindUse& wind : winds)
+      if (wind.use == &use && down_of(wind))
+        down = words.say("walk.down-at", {{"gust", level_words(context, down_of(wind))}});
+    rows.push_back(line(joined({use_words(context, use), down}, "; "), outcomes(context, use)));
   }
   rows.push_back(line(words("walk.legs"), words("walk.legs-state")));
   return rows;

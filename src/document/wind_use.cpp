@@ -4,7 +4,6 @@
 #include <algorithm>
 
 #include "document/phrase.h"
-#include "document/use_line.h"
 
 namespace dunnage {
 namespace {

@@ -12,6 +12,7 @@ namespace {
 
 constexpr std::size_t most_rows = 6;   // of structures, so that the card stays on one page
 constexpr std::size_t most_signs = 4;
+constexpr std::size_t most_name = 26;  // beside a level; a longer one is its letter only
 
 bool alike(const WatchRow& row, const WindUse& wind) {
   const WindCard& first = row.uses.front()->card;
@@ -25,13 +26,14 @@ std::string number_of(const Context& context, const std::optional<Speed>& level)
   return level ? print(*level, context.meter, Rounding::down).number() : context.words("weather.no-level");
 }
 
-std::string work_words(const Context& context, const WatchRow& row) {
-  const WindCard& card = row.uses.front()->card;
-  if (!card.strike && !card.people) return context.words("weather.work-unknown");
-  const std::string unknown = "?";
-  return context.words.say("weather.work-of",
-                           {{"minutes", card.strike ? plain(steps_up(*card.strike / unit::minute), 0) : unknown},
-                            {"people", card.people ? std::to_string(*card.people) : unknown}});
+std::string minutes_of(const Context& context, const WatchRow& row) {
+  const std::optional<Duration>& strike = row.uses.front()->card.strike;
+  return strike ? plain(steps_up(*strike / unit::minute), 0) : context.words("weather.no-level");
+}
+
+std::string people_of(const Context& context, const WatchRow& row) {
+  const std::optional<int>& people = row.uses.front()->card.people;
+  return people ? std::to_string(*people) : context.words("weather.no-level");
 }
 
 /// What comes off before the structure itself.
@@ -58,6 +60,12 @@ picture::Level level(const Context& context, picture::Level::Shape shape, const 
   return out;
 }
 
+/// "A", "AB", "A-D" where more than two follow each other.
+std::string run_of(const std::vector<std::string>& letters) {
+  const bool follow = letters.size() > 2 && letters.back()[0] - letters.front()[0] + 1 == static_cast<int>(letters.size());
+  return follow ? letters.front() + "-" + letters.back() : joined(letters, "");
+}
+
 /// "DOWN A, START B": what that gust asks of each, the worst only.
 std::string asks(const Context& context, const std::vector<WatchRow>& rows, Speed gust) {
   std::vector<std::string> parts;
@@ -71,7 +79,7 @@ std::string asks(const Context& context, const std::vector<WatchRow>& rows, Spee
       letters.push_back(row.letter);
       told.push_back(&row);
     }
-    if (!letters.empty()) parts.push_back(context.words(word) + " " + joined(letters, " "));
+    if (!letters.empty()) parts.push_back(context.words(word) + " " + run_of(letters));
   }
   return joined(parts, ", ");
 }
@@ -106,23 +114,24 @@ picture::Levels watch_levels(const Context& context, const std::vector<WatchRow>
                          {words("weather.start-1"), words("weather.start-2")}),
                    level(context, Shape::disc, "weather.ready", weakest.ready,
                          {words("weather.ready-1"), words("weather.ready-2")})};
+  const std::string name = joined(weakest.names, ", ");
   for (picture::Level& one : levels.levels)
-    one.note = words.say("weather.gust-of", {{"letter", weakest.letter}});
+    one.note = name.size() > most_name ? words("weather.gust-a") : words.say("weather.gust-of", {{"name", name}});
   return levels;
 }
 
 block::Table watch_table(const Context& context, const std::vector<WatchRow>& rows) {
   const Words& words = context.words;
-  block::Table table = make_table(words, {{"letter", ""}, {"what", "weather.what"}, {"down", ""}, {"start", ""},
-                                          {"ready", ""}, {"work", "weather.work"}, {"first", "weather.first"}});
-  for (const auto& [column, key] : {std::pair{"down", "weather.down"}, {"start", "weather.start"}, {"ready", "weather.ready"}})
-    table.heads[column] = words(key) + "\n" + context.meter;
+  block::Table table = make_table(words, {{"letter", ""}, {"what", ""}, {"down", "weather.down"}, {"start", "weather.start"},
+                                          {"ready", "weather.ready"}, {"minutes", "weather.minutes"}, {"people", "weather.people"},
+                                          {"first", "weather.first"}});
+  table.heads["what"] = words.say("weather.what", {{"meter", context.meter}});
   Group group;
   for (std::size_t i = 0; i < rows.size() && i < most_rows; ++i) {
     const WatchRow& row = rows[i];
     group.rows.push_back({{strong_cell(row.letter), text_cell(joined(row.names, ", ")), strong_cell(number_of(context, row.down)),
                            strong_cell(number_of(context, row.start)), strong_cell(number_of(context, row.ready)),
-                           text_cell(work_words(context, row)), text_cell(first_words(context, row))}});
+                           text_cell(minutes_of(context, row)), text_cell(people_of(context, row)), text_cell(first_words(context, row))}});
   }
   table.groups.push_back(std::move(group));
   return table;
@@ -169,9 +178,9 @@ std::vector<std::string> meter_lines(const Context& context, const std::vector<W
 
 block::Table sign_table(const Context& context, const std::vector<WatchRow>& rows) {
   const Words& words = context.words;
-  block::Table table = make_table(words, {{"sign", "weather.sign"}, {"mean", ""}, {"gusts", ""}, {"then", "weather.then"}});
-  table.heads["mean"] = words.say("weather.mean-head", {{"meter", context.meter}});
-  table.heads["gusts"] = words.say("weather.gust-head", {{"meter", context.meter}});
+  block::Table table = make_table(words, {{"sign", ""}, {"mean", "weather.sign-mean"}, {"gusts", "weather.sign-gusts"},
+                                          {"then", "weather.then"}});
+  table.heads["sign"] = words.say("weather.sign", {{"meter", context.meter}});
   Group group;
   for (const WindSign& sign : wind_signs()) {
     const std::string then = asks(context, rows, sign.gusts());

@@ -22,7 +22,7 @@ struct WatchRow {
 std::vector<WatchRow> watch_rows(const std::vector<WindUse>& uses);
 /// Down, start and ready of the weakest structure, the worst first; empty where none has levels.
 picture::Levels watch_levels(const Context& context, const std::vector<WatchRow>& rows);
-/// Columns letter, what, ready, start, down, work, first.
+/// Columns letter, what, down, start, ready, minutes, people, first.
 block::Table watch_table(const Context& context, const std::vector<WatchRow>& rows);
 /// "one after another: 36 min with 6 people", or what was not given.
 std::string in_all_words(const Context& context, const std::vector<WatchRow>& rows);

@@ -174,6 +174,14 @@ class Drawing {
     }
   }
 
+  /// Does another stand on the straight way from that side?
+  bool hidden(std::size_t i, bool left) const {
+    const picture::GroundSpot at = plan_.stands[i].at;
+    return std::any_of(plan_.stands.begin(), plan_.stands.end(), [&](const picture::Stand& other) {
+      return std::abs((other.at.y - at.y).si()) < 1e-6 && (left ? other.at.x < at.x : other.at.x > at.x);
+    });
+  }
+
   void side(bool left) {
     const std::vector<std::size_t>& all = left ? left_ : right_;
     std::vector<Paper> tops, heights;
@@ -196,7 +204,9 @@ class Drawing {
       }
       const Paper edge = left ? room_.x + wide - gap : room_.x + room_.w - wide + gap;
       const Paper bottom = tops[k] + words.height;
-      const Paper level = std::clamp(to.y, tops[k] + words.parts[0].height / 2, std::max(bottom - gap, tops[k] + words.parts[0].height / 2));
+      const Paper least = tops[k] + words.parts[0].height / 2;
+      Paper level = std::clamp(to.y, least, std::max(bottom - gap, least));
+      if (hidden(all[k], left)) level = to.y < middle_.y ? tops[k] : bottom;  // past the one in between
       ink_.push_back(ink::Line{{edge, tops[k]}, {edge, bottom}, 0.75 * point, {}});
       ink_.push_back(ink::Line{{edge, level}, to, 0.5 * point, {}});
     }

@@ -68,7 +68,7 @@ TEST_CASE("a supply that no check looked at is drawn as typed, and loudly not ch
   Circuit circuit;
   circuit.name = typed("Stage");
   circuit.supply = typed("pedestal");
-  circuit.feeds = {{typed("AMP"), 2, {}, {}}};
+  circuit.feeds = {{typed("AMP"), 2, {}, {}, {}}};
   house.show.circuits = {circuit};
   const Section sheet = made(power_sheet(house.context())).sections.at(0);
   CHECK(block_text(sheet, "unchecked").find("No check of this supply was made.") != std::string::npos);

@@ -46,7 +46,8 @@ TEST_CASE("a structure's line says what stands on each leg and how each rule cam
   sliding.detail = {};
   house.findings.list = {canopy_finding("desk canopy", Outcome::over, 14.9 * unit::mile_per_hour), sliding};
   const std::string stops = block_text(walk(house), "stops");
-  CHECK(stops.find("  desk canopy, Front of house: N 2 x BAG; S 1 x BAG; walls N; half full under the roof | "
+  CHECK(stops.find("  desk canopy, Front of house: N 2 x BAG; S 1 x BAG; walls N; half full under the roof; "
+                   "DOWN at 14 mph gust | "
                    "over limit: ballast/NOT CHECKED: sliding | [ ] | [ ]") != std::string::npos);
 }
 
@@ -54,7 +55,7 @@ TEST_CASE("gusts to come down at stand in the frame, the lowest first, rounded d
   SmallHouse house;
   house.show.uses = {small_use("one"), small_use("two"), small_use("three")};
   Finding unknown = canopy_finding("three", Outcome::not_checked, {});
-  unknown.limit = {};
+  unknown.detail = {};
   house.findings.list = {canopy_finding("one", Outcome::within, 25.4 * unit::mile_per_hour),
                          canopy_finding("two", Outcome::within, 14.9 * unit::mile_per_hour), unknown};
   CHECK(down_words(house.context()) == "14 mph two; 25 mph one; NOT CHECKED three");
