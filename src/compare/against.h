@@ -2,7 +2,7 @@
 // What the change of a show changed in what goes.
 #pragma once
 
-#include "model/clash.h"
+#include "model/planned.h"
 
 namespace dunnage {
 

@@ -4,7 +4,7 @@
 
 #include <vector>
 
-#include "model/clash.h"
+#include "model/planned.h"
 
 namespace dunnage {
 

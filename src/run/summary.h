@@ -5,7 +5,7 @@
 #include <string>
 
 #include "model/catalogue.h"
-#include "model/clash.h"
+#include "model/planned.h"
 #include "model/finding.h"
 #include "model/plan.h"
 
