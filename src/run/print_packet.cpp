@@ -110,10 +110,11 @@ int print_packet(const PrintOptions& options, Desk& desk) {
 
   Diagnostics style;
   const std::vector<Words> words = load_words_for(desk.share, options.languages, house, loaded.sources, style);
-  std::vector<Layout> layouts;
+  std::vector<Layout> layouts(kinds.size());  // in the order of the sheets, which the asker chooses
   for (const DocumentKind& kind : document_kinds()) {  // all of them: the revision must not depend on what is printed
     Layout layout = load_layout_for(desk.share, loaded.catalogue.kit.folder, std::string(kind.name), loaded.sources, style);
-    if (std::find(kinds.begin(), kinds.end(), &kind) != kinds.end()) layouts.push_back(std::move(layout));
+    for (std::size_t i = 0; i < kinds.size(); ++i)
+      if (kinds[i] == &kind) layouts[i] = layout;
   }
   const Faces faces(read_faces(desk.share / "fonts"));
   check_letters(loaded.catalogue, &loaded.show, names_of(words), faces, style);

@@ -102,6 +102,15 @@ TEST_CASE("every file of both packets holds up in four readers") {
   }
 }
 
+TEST_CASE("sheets asked for in any order are each set by their own layout") {
+  const Folder out;
+  for (const char* only : {"weather-card,ballast-sheet,cover", "safety-walk,fader-strip,power-sheet"}) {
+    const Ran ran = print(packets[0], out.path, {"--only", only});
+    INFO(ran.err);
+    CHECK(ran.code == packets[0].code);
+  }
+}
+
 TEST_CASE("one file holds the whole packet, and two runs give the same bytes") {
   const Folder folder("one-file");
   CHECK(print(packets[1], folder.path / "a", {"--one-file"}).code == 0);
