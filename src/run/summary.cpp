@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace dunnage {
 
 namespace {
@@ -39,6 +41,24 @@ std::string totals(const Plan& plan, UnitSystem units) {
   return out + ".\n";
 }
 
+/// Findings that say the same of several subjects; the place is the first's.
+struct Alike { const Finding* first; std::string subjects; };
+
+std::vector<Alike> open_findings(const Findings& findings) {
+  std::vector<Alike> out;
+  for (const Finding& f : findings.list) {
+    if (f.outcome != Outcome::over && f.outcome != Outcome::not_checked) continue;
+    const auto same = std::find_if(out.begin(), out.end(), [&](const Alike& a) {
+      return a.first->outcome == f.outcome && a.first->rule == f.rule && a.first->says == f.says;
+    });
+    if (same == out.end())
+      out.push_back({&f, f.subject});
+    else
+      same->subjects += ", " + f.subject;
+  }
+  return out;
+}
+
 }  // namespace
 
 std::string summary(const Catalogue&, const Plan& plan, const Findings& findings, UnitSystem units) {
@@ -50,9 +70,10 @@ std::string summary(const Catalogue&, const Plan& plan, const Findings& findings
   for (const Finding& f : findings.list) {
     within += f.outcome == Outcome::within;
     elsewhere += f.outcome == Outcome::does_not_apply;
-    if (f.outcome == Outcome::over || f.outcome == Outcome::not_checked)
-      out += fmt::format("{}: {}, {}: {}{}\n", name(f.outcome), f.rule, f.subject, f.says, at(f.place));
   }
+  for (const Alike& alike : open_findings(findings))
+    out += fmt::format("{}: {}, {}: {}{}\n", name(alike.first->outcome), alike.first->rule, alike.subjects, alike.first->says,
+                       at(alike.first->place));
   for (const std::string& remark : plan.remarks) out += "remark: " + remark + "\n";
   return out + fmt::format("{} checks within limit, {} that do not apply.\n", within, elsewhere);
 }
