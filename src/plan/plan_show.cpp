@@ -55,7 +55,7 @@ Reason why_not(const Draft& draft, int unit) {
   if (box.spare_for) return {Why::spare, "nothing that goes has need of it as a spare for " + box.spare_for->value, box.spare_for->place};
   const std::string others = " and what the show asks for is served without it";
   if (box.goes.kind == Goes::Kind::when) return {Why::rule, "its rule does not hold (" + words(box.goes) + ")" + others, box.goes.place};
-  if (!box.per.empty()) return {Why::per, "its rule sends " + words(box.per.front()) + ", and these go without it;" + others, box.per.front().place};
+  if (!box.per.empty()) return {Why::per, "its rule sends " + words(box.per.front()) + ", which go already," + others, box.per.front().place};
   return {Why::demand, "it goes only when something asks for it," + others, box.goes.place};
 }
 
