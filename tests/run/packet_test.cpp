@@ -103,7 +103,7 @@ TEST_CASE("every file of both packets holds up in four readers") {
 }
 
 TEST_CASE("sheets asked for in any order are each set by their own layout") {
-  const Folder out;
+  const Folder out("order");
   for (const char* only : {"weather-card,ballast-sheet,cover", "safety-walk,fader-strip,power-sheet"}) {
     const Ran ran = print(packets[0], out.path, {"--only", only});
     INFO(ran.err);
