@@ -8,7 +8,7 @@ packages="g++ cmake ninja-build pkg-config libhpdf-dev libqrcodegencpp-dev libto
   libfmt-dev libcsv-dev libfreetype-dev coinor-libcbc-dev fonts-noto-core fonts-noto-extra fonts-jetbrains-mono
   fonts-dejavu-core"
 if [ "${1:-}" = testing ]; then
-  packages="$packages catch2 qpdf poppler-utils mupdf-tools zbar-tools zxing-cpp-tools"
+  packages="$packages catch2 qpdf poppler-utils mupdf-tools zbar-tools zxing-cpp-tools python3 python3-jsonschema mandoc bsdextrautils zsh fish"
 fi
 
 missing=

@@ -241,7 +241,8 @@ CsvHead read_head(const CsvTable& table, const std::vector<Key>& keys, const Col
     head = {i, std::move(columns), {}};
   }
   Columns columns(head);
-  if (most > 0) {
+  if (most == 0 && !table.rows.empty()) head.columns = understand(table.rows.front(), keys);
+  if (!head.columns.empty()) {
     grant(wishes, table, keys, head, diagnostics);
     columns.settle_case_and_item();
     columns.settle_size();

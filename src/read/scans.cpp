@@ -127,8 +127,10 @@ class Reader {
       in_qr_ = true;
       rest.clear();
     }
-    while (!rest.empty() && std::string_view("-:( ").find(rest.front()) != std::string_view::npos) rest.erase(0, 1);
-    add(words.front(), first, line, rest);
+    Line stamped = clean(rest, line.number);  // "BAG-1 16:10 wheel squeaks"
+    if (stamped.time.empty()) stamped.time = line.time;
+    while (!stamped.text.empty() && std::string_view("-:( ").find(stamped.text.front()) != std::string_view::npos) stamped.text.erase(0, 1);
+    add(words.front(), first, stamped, stamped.text);
   }
 
   /// "damaged: wheel" under a scan.
