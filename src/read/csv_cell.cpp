@@ -7,7 +7,6 @@
 
 #include "base/diagnostic.h"
 #include "base/utf8.h"
-#include "read/csv_number.h"
 #include "read/toml_inline.h"
 
 namespace dunnage {

@@ -10,16 +10,12 @@
 #include "base/unit.h"
 #include "model/intake.h"
 #include "model/key.h"
+#include "read/csv_number.h"
 
 namespace dunnage {
 
 /// Blank-separated words.
 std::vector<std::string> split_words(std::string_view text);
-/// The unit that a word stands for, as the kit writes it ("lbs" -> "lb", "inches" -> "in"); empty: none.
-std::string unit_symbol(std::string_view word);
-
-/// How this spreadsheet writes numbers.
-enum class Decimals { point, comma };
 
 /// What became of a cell. Neither value nor cause: it says nothing, as a dash does.
 struct ReadCell {

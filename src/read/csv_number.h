@@ -5,9 +5,15 @@
 #include <string>
 #include <string_view>
 
-#include "read/csv_cell.h"
+#include "base/unit.h"
 
 namespace dunnage {
+
+/// The unit that a word stands for, as the kit writes it ("lbs" -> "lb", "inches" -> "in"); empty: none.
+std::string unit_symbol(std::string_view word);
+
+/// How this spreadsheet writes numbers.
+enum class Decimals { point, comma };
 
 /// Signs that office programs put for plain ones: curly quotes, prime marks, a times sign, narrow blanks, fractions.
 std::string plain_signs(std::string_view cell);
