@@ -42,6 +42,17 @@ picture::Branch branch_of(const Context& context, const CircuitRow& row) {
   return branch;
 }
 
+/// A row with what was typed of its circuit, where the check had no use for it.
+CircuitRow with_typed(const Context& context, CircuitRow row) {
+  const auto at = static_cast<std::size_t>(row.circuit);
+  if (at >= context.show.circuits.size()) return row;
+  const Circuit& circuit = context.show.circuits[at];
+  if (row.cable.empty() && circuit.cable) row.cable = circuit.cable->value;
+  if (!row.length && circuit.length) row.length = circuit.length->value;
+  if (!row.protection && circuit.protection) row.protection = circuit.protection->value;
+  return row;
+}
+
 /// A circuit of which no check has said anything.
 picture::Branch typed_branch(const Context& context, const Circuit& circuit) {
   CircuitRow row;
@@ -68,7 +79,7 @@ picture::OneLine one_line(const Context& context, const Supply& supply, const Su
   const std::string rated = supply.power ? watts_words(supply.power->value, Rounding::down) : words("power.no-rating");
   diagram.supply = {supply.name.value, joined({supply.kind, voltage, phases, rated}, ", ")};
   if (detail) {
-    for (const CircuitRow& row : detail->circuits) diagram.branches.push_back(branch_of(context, row));
+    for (const CircuitRow& row : detail->circuits) diagram.branches.push_back(branch_of(context, with_typed(context, row)));
   } else {
     for (const Circuit& circuit : context.show.circuits)
       if (circuit.supply.value == supply.name.value) diagram.branches.push_back(typed_branch(context, circuit));
@@ -81,7 +92,7 @@ block::Table circuit_table(const Context& context, const std::vector<CircuitRow>
   block::Table table = make_table(words, {{"circuit", "power.circuit"}, {"load", "power.load"}, {"need", "power.need"},
                                           {"of", "power.of"}, {"left", "power.left"}, {"cable", "power.carries"},
                                           {"drop", "power.drop-head"}, {"state", ""}});
-  const std::string unknown = words("outcome.not-checked");
+  const std::string unknown = words("power.unknown");  // the state beside it says it loudly
   const auto amps = [&](const std::optional<Current>& current, Rounding way) { return current ? amps_words(*current, way) : unknown; };
   Group group;
   for (const CircuitRow& row : rows) {
@@ -105,7 +116,8 @@ block::Table leg_power_table(const Context& context, const SupplyDetail& detail)
   for (const LegPower& leg : detail.legs)
     group.rows.push_back({{strong_cell(leg.leg), text_cell(watts_words(leg.load, Rounding::up)),
                            text_cell(plain(steps_up(leg.apparent / unit::watt), 0) + " VA"),
-                           text_cell(amps_words(leg.current, Rounding::up))}});
+                           text_cell(leg.current > Current{} ? amps_words(leg.current, Rounding::up)
+                                                             : context.words("outcome.not-checked"))}});
   if (!group.rows.empty()) table.groups.push_back(std::move(group));
   return table;
 }

@@ -66,7 +66,7 @@ std::string run_of(const std::vector<std::string>& letters) {
   return follow ? letters.front() + "-" + letters.back() : joined(letters, "");
 }
 
-/// "DOWN A, START B": what that gust asks of each, the worst only.
+/// "DOWN A, START B": what that gust asks, the two worst levels; each structure under its worst only.
 std::string asks(const Context& context, const std::vector<WatchRow>& rows, Speed gust) {
   std::vector<std::string> parts;
   const std::pair<const char*, std::optional<Speed> WatchRow::*> kinds[] = {
@@ -79,7 +79,7 @@ std::string asks(const Context& context, const std::vector<WatchRow>& rows, Spee
       letters.push_back(row.letter);
       told.push_back(&row);
     }
-    if (!letters.empty()) parts.push_back(context.words(word) + " " + run_of(letters));
+    if (!letters.empty() && parts.size() < 2) parts.push_back(context.words(word) + " " + run_of(letters));
   }
   return joined(parts, ", ");
 }

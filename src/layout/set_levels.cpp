@@ -51,11 +51,22 @@ void put_sign(std::vector<Ink>& ink, picture::Level::Shape shape, Spot middle) {
   }
 }
 
+/// As large as word and figure have room beside each other, down to the floor.
+TypeStyle head_style(Setting& setting, const TypeStyle& head, const picture::Level& level, Paper room) {
+  TypeStyle style = head;
+  const double ems = natural_ems(setting.faces, setting.face(head.face), level.word + level.figure) + 0.05;
+  const Paper size = std::clamp(room / ems, std::min(head.floor, head.size), head.size);
+  style.leading = leading_at(head, size);
+  style.size = size;
+  return style;
+}
+
 Strip level_strip(Setting& setting, const BlockSpec& spec, const picture::Level& level, Paper width) {
   const Paper head_w = width * 0.42, text_x = sign + pad * 2 + head_w + pad;
   const Paper text_w = width - text_x - pad;
-  const Label word = label(setting, spec.head, level.word, head_w);
-  const Label figure = label(setting, spec.head, level.figure, head_w);
+  const TypeStyle head = head_style(setting, spec.head, level, head_w - pad * 2);
+  const Label word = label(setting, head, level.word, head_w);
+  const Label figure = label(setting, head, level.figure, head_w);
   const Label note = label(setting, spec.type, level.note, head_w);
   std::vector<Label> actions;
   Paper text_h;
