@@ -35,9 +35,9 @@ const std::vector<DocumentKind>& document_kinds() {
       {"patch-sheet", "patch.title", "hand.stage", patch_sheet, true},
       {"mix-sheet", "mix.title", "hand.monitors", mix_sheet, true},
       {"fader-strip", "strip.title", "hand.console", fader_strip, true},
-      {"power-sheet", "power.title", "hand.plugs-power", power_sheet, true},
-      {"ballast-sheet", "ballast.title", "hand.builds", ballast_sheet, true},
-      {"weather-card", "weather.title", "hand.watches", weather_card, true},
+      {"power-sheet", "power.title", "hand.plugs-power", power_sheet, true, true},
+      {"ballast-sheet", "ballast.title", "hand.builds", ballast_sheet, true, true},
+      {"weather-card", "weather.title", "hand.watches", weather_card, true, true},
       {"safety-walk", "walk.title", "hand.signs", safety_walk, true},
       {"return-sheet", "return.title", "hand.load-out", return_sheet, true},
   };

@@ -2,6 +2,7 @@
 #include "document/two_languages.h"
 
 #include <cassert>
+#include <utility>
 
 namespace dunnage {
 namespace {
@@ -76,6 +77,15 @@ Document in_two_languages(Document first, const Document& second) {
   Laid::pair(first.page_words, second.page_words);
   Laid::pair(first.continued, second.continued);
   Laid::pair(first.sections, second.sections);
+  return first;
+}
+
+Document in_two_parts(Document first, const Document& second) {
+  for (Section section : second.sections) {
+    section.recipient = section.recipient.empty() ? second.title : second.title + ": " + section.recipient;
+    first.sections.push_back(std::move(section));
+  }
+  if (second.revision != first.revision) first.revision += " / " + second.revision;
   return first;
 }
 

@@ -71,7 +71,8 @@ std::vector<Sheet> make_sheets(const std::vector<const DocumentKind*>& kinds, st
     const std::vector<Made> second = write_documents(kinds, contexts.back());
     for (std::size_t i = 0; i < made.size(); ++i)
       if (Document* document = std::get_if<Document>(&made[i]))
-        *document = in_two_languages(std::move(*document), std::get<Document>(second[i]));
+        *document = kinds[i]->apart ? in_two_parts(std::move(*document), std::get<Document>(second[i]))
+                                    : in_two_languages(std::move(*document), std::get<Document>(second[i]));
   }
   std::vector<Sheet> out;
   for (std::size_t i = 0; i < made.size(); ++i)

@@ -46,6 +46,18 @@ TEST_CASE("a sheet is laid over the same sheet in the other language") {
   CHECK(rows.find("| Front trunk |") != std::string::npos);
 }
 
+TEST_CASE("a sheet that must stay on its page has a part in each language") {
+  SmallHouse house;
+  const Words spanish = other();
+  Context second = {house.catalogue, house.show, house.plan, house.findings, spanish, UnitSystem::us, "mph", "7", {}, {}, {}};
+  const Document one = made(pull_sheet(house.context())), both = in_two_parts(one, made(pull_sheet(second)));
+  REQUIRE(both.sections.size() == 2 * one.sections.size());
+  CHECK(both.title == "Pull sheet");
+  CHECK(both.sections.back().recipient == "Hoja de recogida");
+  CHECK(block_text(both.sections[0], "rows") == block_text(one.sections[0], "rows"));
+  CHECK(block_text(both.sections.back(), "rows").find("llevar/lift: 1 person") != std::string::npos);
+}
+
 TEST_CASE("a QR code stays in the first language") {
   SmallHouse house;
   const auto labels = [&](const Words& words) {
