@@ -31,8 +31,8 @@ std::vector<Measure> measures_of(const std::string& kind) {
 ReadCell read_flag(const std::string& cell) {
   const std::string word = utf8::lower(plain_signs(cell));
   if (word == "true" || word == "false") return raw(word);
-  if (word == "yes" || word == "no") return raw(word == "yes" ? "true" : "false");
-  for (const char* yes : {"y", "x", "1", "ja", "j", "si", "sí", "oui", "✓", "✔", "on"})
+  if (word == "yes" || word == "no" || word == "x") return raw(word == "no" ? "false" : "true");
+  for (const char* yes : {"y", "1", "ja", "j", "si", "sí", "oui", "✓", "✔", "on"})
     if (word == yes) return raw("true", read_as(cell, "true"));
   for (const char* no : {"n", "0", "nein", "non", "off"})
     if (word == no) return raw("false", read_as(cell, "false"));

@@ -60,21 +60,21 @@ std::string CodeMaker::mended(const std::string& typed) {
   return letter(out.front()) ? out : "C" + out;
 }
 
-/// At most eight signs, so that the code and a unit's number still stand large on a label.
+/// At most seven signs: a label has room for ten, and a unit's number may follow ("-12").
 std::string CodeMaker::from_words(const std::string& name) {
   std::vector<std::string> words = telling_words(name);
   std::string number;
   while (words.size() > 1 && words.back().find_first_not_of("0123456789") == std::string::npos) {
-    number = words.back().substr(0, 3);
+    number = words.back().substr(0, 2);
     words.pop_back();
   }
   std::string base = words.empty() ? "CASE" : words[0].substr(0, words.size() > 1 ? 4 : 6);
-  if (words.size() > 1) base += "-" + words[1].substr(0, number.empty() ? 3 : 2);
-  if (!letter(base.front())) base = "C" + base;
-  base += number;
+  if (!letter(base.front())) base = ("C" + base).substr(0, 4);
+  if (words.size() > 1) base += "-" + words[1].substr(0, 2);
+  base = base.substr(0, 7 - number.size()) + number;
   std::string code = base;
-  for (char more = 'B'; taken(code) && more <= 'Z'; ++more) code = base.substr(0, 7) + more;
-  for (int more = 1; taken(code); ++more) code = base.substr(0, 5) + "X" + std::to_string(more);
+  for (char more = 'B'; taken(code) && more <= 'Z'; ++more) code = base.substr(0, 6) + more;
+  for (int more = 1; taken(code); ++more) code = base.substr(0, 3) + "X" + std::to_string(more);
   take(code);
   return code;
 }

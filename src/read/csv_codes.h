@@ -19,7 +19,7 @@ class CodeMaker {
   void take(const std::string& code) { taken_.insert(code); }
   /// "FOH 1" -> "FOH-1", "12" -> "C12"; empty where nothing can be made of it.
   static std::string mended(const std::string& typed);
-  /// A free code from words: "Front of house trunk" -> "FRON-HOU".
+  /// A free code from words: "Front of house trunk" -> "FRON-HO".
   std::string from_words(const std::string& name);
   /// The item of that name or code, ignoring case; empty: none.
   std::string item(const std::string& name) const;

@@ -246,7 +246,7 @@ class Rows {
     const std::string code = codes_.from_words(name);
     row.lines.push_back({"code", code, "", {name, place}, false});
     row.lines.push_back({"name", name, "", {name, place}, false});
-    row.guesses.push_back("item " + code + " made for " + in_quotes(name));
+    row.guesses.push_back("item made for " + in_quotes(name));
     codes_.know_item(name, code);
     items_.push_back(std::move(row));
     return code;

@@ -133,6 +133,27 @@ std::size_t count_of(const Intake& intake, const std::string& section) {
   return static_cast<std::size_t>(std::count_if(intake.rows.begin(), intake.rows.end(), [&](const IntakeRow& row) { return row.section == section && !row.refused; }));
 }
 
+/// Reads the spreadsheet; false where it cannot be, which is told.
+bool read_sheet(const ImportOptions& options, const Kit& kit, Sources& sources, Intake& intake, std::vector<std::string>& guesses, Diagnostics& told) {
+  const auto bytes = load_bytes(options.file.string(), sources, told);
+  if (!bytes) return false;
+  const CsvTable table = read_csv(options.file.string(), *bytes, sources, told);
+  if (!told.has_errors()) intake = read_rows(table, options.as, kit, {options.columns, options.units}, guesses, told);
+  return !told.has_errors();
+}
+
+/// Writes the new files, or shows what they would be.
+void finish(const ImportOptions& options, std::vector<std::pair<fs::path, std::string>> files, const Intake& intake, std::ostream& out) {
+  const std::string found = fmt::format("{} cases, {} items", count_of(intake, "case"), count_of(intake, "item"));
+  const auto& [target, text] = files.back();
+  if (options.dry_run) {
+    out << fmt::format("{} would be ({}):\n\n", target.string(), found) << text;
+    return;
+  }
+  write_new_files(files);
+  out << fmt::format("{}  {}\n", target.string(), found);
+}
+
 }  // namespace
 
 int import_table(const ImportOptions& options, Desk& desk) {
@@ -141,40 +162,30 @@ int import_table(const ImportOptions& options, Desk& desk) {
   Diagnostics told;
   Standing standing;
   if (!load_standing(options.kit, sources, standing, desk.err)) return 1;
-  const auto bytes = load_bytes(options.file.string(), sources, told);
-  Intake intake;
-  std::vector<std::string> guesses;
-  if (bytes) {
-    const CsvTable table = read_csv(options.file.string(), *bytes, sources, told);
-    if (!told.has_errors()) intake = read_rows(table, options.as, standing.kit, {options.columns, options.units}, guesses, told);
-  }
   const fs::path target = new_file_for(options);
   if (!options.dry_run && fs::exists(fs::symlink_status(target)))
     throw UsageError(target.string() + " is there already; move it away, or rename the spreadsheet. Nothing was written");
-  std::vector<NamedText> others = standing.files;
+  Intake intake;
+  std::vector<std::string> guesses;
+  std::string left, text;
   std::vector<std::pair<fs::path, std::string>> written;
-  if (!standing.house) {
-    written.emplace_back(options.kit / "house.toml", house_text(intake));
-    others.emplace_back(written.back().first.string(), written.back().second);
-    guesses.push_back("the kit has no [house]: " + written.back().first.string() + " is made, to be changed to your own");
+  if (read_sheet(options, standing.kit, sources, intake, guesses, told)) {
+    std::vector<NamedText> others = standing.files;
+    if (!standing.house) {
+      written.emplace_back(options.kit / "house.toml", house_text(intake));
+      others.emplace_back(written.back().first.string(), written.back().second);
+      guesses.push_back("the kit has no [house]: " + written.back().first.string() + " is made, to be changed to your own");
+    }
+    text = settle(intake, others, target.string(), told, left).text;
   }
-  std::string left;
-  IntakeText text;
-  if (!told.has_errors()) text = settle(intake, others, target.string(), told, left);
   if (told.has_errors() || !left.empty()) {
     desk.err << render(told, sources) << left << "Nothing was written.\n";
     return 1;
   }
+  written.emplace_back(target, text);
   report(intake, guesses, desk.out);
   desk.err << render(told, sources);
-  const std::string found = fmt::format("{} cases, {} items", count_of(intake, "case"), count_of(intake, "item"));
-  if (options.dry_run) {
-    desk.out << fmt::format("{} would be ({}):\n\n", target.string(), found) << text.text;
-  } else {
-    written.emplace_back(target, text.text);
-    write_new_files(written);
-    desk.out << fmt::format("{}  {}\n", target.string(), found);
-  }
+  finish(options, std::move(written), intake, desk.out);
   return told.all().empty() ? 0 : 2;
 }
 

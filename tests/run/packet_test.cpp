@@ -137,10 +137,10 @@ TEST_CASE("every code of the plan stands on its pull sheet, with the mass that J
       kilograms += row["mass_kg"].get<double>();
       const std::string printed = dunnage::print(mass, packet.units, dunnage::Rounding::up).text();
       // The mass stands on the line of the code, or on the line above or below where the name takes two.
-      const std::size_t at = sheet.find(code + " ");
-      REQUIRE(at != std::string::npos);
-      const std::size_t from = at < 400 ? 0 : at - 400;
-      CHECK(sheet.substr(from, 800).find(printed) != std::string::npos);
+      bool beside = false;
+      for (std::size_t at = 0; !beside && (at = sheet.find(code, at)) != std::string::npos; ++at)
+        beside = sheet.substr(at < 400 ? 0 : at - 400, 800).find(printed) != std::string::npos;
+      CHECK(beside);
     }
     CHECK(plan["totals"]["mass_kg"].get<double>() == Approx(kilograms));
     CHECK(plan["totals"]["units"] == plan["cases"].size());
@@ -190,6 +190,7 @@ TEST_CASE("every QR of the labels is read by two decoders, at 203 and at 300 dpi
       const auto handling = dunnage::handling_of(kit.catalogue.case_at(u), kit.catalogue.mass_of(u), kit.catalogue.kit.house.lift);
       const std::string& code = kit.catalogue.units[static_cast<std::size_t>(u)].code;
       INFO(code << " at " << dpi << " dpi");
+      INFO(dunnage::label_text(kit.catalogue, handling, u, *words, dunnage::UnitSystem::us, revision));
       CHECK(has_word(text, code));
       const std::string said = dunnage::label_text(kit.catalogue, handling, u, *words, dunnage::UnitSystem::us, revision);
       CHECK(zbar.find(said) != std::string::npos);
