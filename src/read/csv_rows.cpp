@@ -323,6 +323,10 @@ Intake read_rows(const CsvTable& table, const std::string& section, const Kit& k
   const std::size_t before = diagnostics.errors();
   CsvHead head = read_head(table, keys, wishes, diagnostics);
   if (diagnostics.errors() > before) return {};
+  if (head.row + 1 >= table.rows.size()) {
+    diagnostics.error({table.file, 0, 0, 1}, "there is no row below the heads", "nothing is there to take in; check the file");
+    return {};
+  }
   guesses = head.guesses;
   return Rows(table, section, kit, std::move(head), diagnostics).read();
 }

@@ -79,8 +79,8 @@ std::vector<std::string> document_names() {
   return out;
 }
 
-/// The text of the new file, once the whole kit reads without a mistake. Errors that are about nothing in the new file
-/// stay in `left`.
+/// The text of the new file, once the kit reads without a mistake in it. Errors that are about nothing in the new file
+/// are in `left`: they were there before.
 IntakeText settle(Intake& intake, const std::vector<NamedText>& others, const std::string& name, Diagnostics& told, std::string& left) {
   for (;;) {
     IntakeText text = intake_text(intake);
@@ -178,15 +178,16 @@ int import_table(const ImportOptions& options, Desk& desk) {
     }
     text = settle(intake, others, target.string(), told, left).text;
   }
-  if (told.has_errors() || !left.empty()) {
-    desk.err << render(told, sources) << left << "Nothing was written.\n";
+  if (told.has_errors()) {
+    desk.err << render(told, sources) << "Nothing was written.\n";
     return 1;
   }
   written.emplace_back(target, text);
   report(intake, guesses, desk.out);
   desk.err << render(told, sources);
+  if (!left.empty()) desk.err << left << "These mistakes were in the kit before; mend them next.\n";
   finish(options, std::move(written), intake, desk.out);
-  return told.all().empty() ? 0 : 2;
+  return told.all().empty() && left.empty() ? 0 : 2;
 }
 
 }  // namespace dunnage

@@ -78,6 +78,26 @@ bool has_word(const std::string& text, const std::string& word) {
   return false;
 }
 
+/// Whether a decoder read exactly this text; or, where the label had no room for all its contents, all but some lines
+/// in a row and in their place a line that says how many.
+bool reads(const std::string& decoded, const std::string& text) {
+  if (decoded.find(text) != std::string::npos) return true;
+  std::vector<std::string> lines;
+  std::istringstream in(text);
+  for (std::string line; std::getline(in, line);) lines.push_back(line);
+  for (std::size_t first = 3; first + 2 < lines.size(); ++first)
+    for (std::size_t last = first + 1; last <= lines.size() - 2; ++last) {
+      std::string cut;
+      for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (i == first) cut += "+ " + std::to_string(last - first) + " more\n";
+        if (i < first || i >= last) cut += lines[i] + "\n";
+      }
+      cut.pop_back();
+      if (decoded.find(cut) != std::string::npos) return true;
+    }
+  return false;
+}
+
 }  // namespace
 
 TEST_CASE("both packets print, with the exit code and the findings that are written down") {
@@ -193,8 +213,8 @@ TEST_CASE("every QR of the labels is read by two decoders, at 203 and at 300 dpi
       INFO(dunnage::label_text(kit.catalogue, handling, u, *words, dunnage::UnitSystem::us, revision));
       CHECK(has_word(text, code));
       const std::string said = dunnage::label_text(kit.catalogue, handling, u, *words, dunnage::UnitSystem::us, revision);
-      CHECK(zbar.find(said) != std::string::npos);
-      CHECK(zxing.find(said) != std::string::npos);
+      CHECK(reads(zbar, said));
+      CHECK(reads(zxing, said));
     }
   }
 }
