@@ -3,6 +3,7 @@
 #pragma once
 
 #include <sys/wait.h>
+#include <unistd.h>
 
 #include <cstdio>
 #include <filesystem>
@@ -32,7 +33,7 @@ inline Said shell(const std::string& command) {
 struct Folder {
   std::filesystem::path path;
   explicit Folder(const std::string& name)
-      : path(std::filesystem::temp_directory_path() / ("dunnage-test-" + name)) {
+      : path(std::filesystem::temp_directory_path() / ("dunnage-test-" + name + "-" + std::to_string(::getpid()))) {
     std::filesystem::remove_all(path);
     std::filesystem::create_directories(path);
   }

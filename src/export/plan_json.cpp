@@ -11,8 +11,7 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-/// Kilograms to the milligram: beyond that only the noise of adding.
-double kg(Mass m) { return std::round(m / unit::kilogram * 1e6) / 1e6; }
+double kg(Mass m) { return m / unit::kilogram; }
 
 std::string code_of(const Catalogue& c, int unit) { return c.units[static_cast<std::size_t>(unit)].code; }
 
