@@ -42,6 +42,19 @@ void find_twice(const ByUnit& by_unit, Tally& out) {
     }
 }
 
+/// Hands often take the next one of several alike.
+void find_swapped(const Catalogue& c, Tally& out) {
+  std::set<int> free(out.extra.begin(), out.extra.end());
+  for (MissingUnit& one : out.missing) {
+    if (one.last) continue;
+    const auto alike = [&](int unit) { return &c.case_at(unit) == &c.case_at(one.unit); };
+    const auto at = std::find_if(free.begin(), free.end(), alike);
+    if (at == free.end()) continue;
+    one.like = *at;
+    free.erase(at);
+  }
+}
+
 std::vector<std::string> codes_of(const Catalogue& c) {
   std::vector<std::string> out;
   for (const CaseUnit& unit : c.units) out.push_back(unit.code);
@@ -86,12 +99,13 @@ Tally tally(const Catalogue& c, const Plan& plan, const std::vector<Scan>& scans
   out.present.assign(present.begin(), present.end());
   for (const int unit : expected)
     if (present.count(unit) == 0)
-      out.missing.push_back({unit, last_seen(by_unit[unit]), pulled_by(by_unit[unit], plan.rows[static_cast<std::size_t>(unit)])});
+      out.missing.push_back({unit, last_seen(by_unit[unit]), pulled_by(by_unit[unit], plan.rows[static_cast<std::size_t>(unit)]), -1});
   for (const auto& [unit, seen_here] : by_unit)
     if (sent.count(unit) == 0 && !seen_here.empty()) {
       out.extra.push_back(unit);
       out.extra_seen.push_back(*last_seen(seen_here));
     }
+  find_swapped(c, out);
   find_twice(by_unit, out);
   sort_out_unknown(c, scans, out);
   return out;

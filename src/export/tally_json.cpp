@@ -31,6 +31,7 @@ std::string tally_json(const Catalogue& c, const Tally& tally) {
     Json row = unit_json(c, one.unit);
     row["last_seen"] = one.last ? seen_json(*one.last) : Json(nullptr);
     row["pulled_by"] = one.pulled_by;
+    row["like_it"] = one.like < 0 ? Json(nullptr) : Json(c.units[static_cast<std::size_t>(one.like)].code);
     missing.push_back(row);
   }
   for (std::size_t i = 0; i < tally.extra.size(); ++i) {

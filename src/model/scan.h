@@ -33,6 +33,7 @@ struct MissingUnit {
   int unit = -1;
   std::optional<Seen> last;    ///< absent: never seen
   std::string pulled_by;       ///< the list it was pulled in, else the plan's team; may be empty
+  int like = -1;               ///< never seen, but this one of the same case was, which the plan did not send
 };
 /// A code that no unit has. `nearest` is offered, never taken.
 struct UnknownCode {

@@ -63,8 +63,9 @@ class Report {
   void missing() {
     head("missing", tally_.missing.size());
     for (const MissingUnit& one : tally_.missing)
-      line(fmt::format("{}: {}{}", unit(one.unit), one.last ? "last seen " + seen_words(*one.last) : "never seen",
-                       one.pulled_by.empty() ? "" : "; pulled by " + one.pulled_by));
+      line(fmt::format("{}: {}{}{}", unit(one.unit), one.last ? "last seen " + seen_words(*one.last) : "never seen",
+                       one.pulled_by.empty() ? "" : "; pulled by " + one.pulled_by,
+                       one.like < 0 ? "" : "; " + c_.units[static_cast<std::size_t>(one.like)].code + ", one like it, was seen and was not in the plan"));
   }
 
   const Catalogue& c_;

@@ -78,6 +78,16 @@ TEST_CASE("repeated in one list is once; in two lists of a stage is told") {
   CHECK(t.twice[0].second.size() == 2);
 }
 
+TEST_CASE("one of several taken for another is said beside what is missing") {
+  const Catalogue c = make_catalogue(three_bags());
+  Plan plan = plan_of(c);
+  plan.rows[static_cast<std::size_t>(c.unit_index("BAG-3"))].goes = false;
+  const Tally t = tally(c, plan, {scan(c, Stage::out, "ana", "BAG-3"), scan(c, Stage::out, "ana", "BAG-1"), scan(c, Stage::out, "ana", "TRUNK")}, {Stage::out});
+  REQUIRE(t.missing.size() == 1);
+  CHECK(t.missing[0].unit == c.unit_index("BAG-2"));
+  CHECK(t.missing[0].like == c.unit_index("BAG-3"));
+}
+
 TEST_CASE("an empty list of what came back leaves all missing") {
   const Catalogue c = make_catalogue(three_bags());
   CHECK(tally(c, plan_of(c), {}, {Stage::back}).missing.size() == 4);
