@@ -64,7 +64,9 @@ Section label_section(const Catalogue& catalogue, const Handling& handling, int 
   if (!marks.marks.empty()) add(section, "marks", std::move(marks));
   if (box.contents_on_label && !box.holds.empty())
     add(section, "contents", block::Listing{content_lines(catalogue, box, words)});
-  add(section, "qr", block::Qr{label_text(catalogue, handling, unit, words, system, revision), words("page.more")});
+  // Whose it is and the phone are the last to be left out.
+  const int whose = 1 + (catalogue.kit.house.phone.value.empty() ? 0 : 1);
+  add(section, "qr", block::Qr{label_text(catalogue, handling, unit, words, system, revision), words("page.more"), whose});
   add(section, "owner", block::Paragraph{joined({house.name.value, house.phone.value}, "\n")});
   add(section, "revision",
       block::Paragraph{joined({stack_words(box, words, system),
