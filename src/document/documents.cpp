@@ -24,7 +24,7 @@ namespace dunnage {
 const std::vector<DocumentKind>& document_kinds() {
   static const std::vector<DocumentKind> kinds = {
       {"cover", "cover.title", "hand.runs-show", cover, true},
-      {"crew-sheet", "crew.title", "hand.everyone", crew_sheet, true},
+      {"crew-sheet", "crew.title", "hand.everyone", crew_sheet, true, true},
       {"pull-sheet", "pull.title", "hand.team", pull_sheet, true},
       {"load-sheet", "load.title", "hand.loads", load_sheet, true},
       {"place-tag", "tag.title", "hand.case-show", place_tag, false},
@@ -38,7 +38,7 @@ const std::vector<DocumentKind>& document_kinds() {
       {"power-sheet", "power.title", "hand.plugs-power", power_sheet, true, true},
       {"ballast-sheet", "ballast.title", "hand.builds", ballast_sheet, true, true},
       {"weather-card", "weather.title", "hand.watches", weather_card, true, true},
-      {"safety-walk", "walk.title", "hand.signs", safety_walk, true},
+      {"safety-walk", "walk.title", "hand.signs", safety_walk, true, true},
       {"return-sheet", "return.title", "hand.load-out", return_sheet, true},
   };
   return kinds;

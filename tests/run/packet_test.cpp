@@ -181,7 +181,7 @@ TEST_CASE("a mistake in the show leaves the paper of the last run untouched") {
   folder.file("show.toml", show);
   const Ran ran = program({"print", good, "--out", (folder.path / "out").string()});
   CHECK(ran.code == 1);
-  CHECK(ran.err.find("unknown key") != std::string::npos);
+  CHECK(ran.err.find("\"colour\" is not a key of [show]") != std::string::npos);
   for (const auto& [file, bytes] : before) CHECK(bytes_of(file) == bytes);
   CHECK(pdfs(folder.path / "out").size() == before.size());
 }
