@@ -14,7 +14,8 @@ using picture::GroundSpot;
 using Kind = GroundLine::Kind;
 
 constexpr double pi = 3.14159265358979323846;
-constexpr Length usual_side = 3 * unit::metre;  // of a structure whose size was not given: the picture still shows legs
+constexpr Length usual_side =
+    3 * unit::metre;  // of a structure whose size was not given: the picture still shows legs
 
 Length or_usual(const Maybe<Length>& length) { return length ? length->value : usual_side; }
 
@@ -23,11 +24,16 @@ std::optional<std::pair<double, double>> by_compass(const std::string& name) {
   if (name.empty() || name.size() > 2) return std::nullopt;
   double x = 0, y = 0;
   for (const char c : name) {
-    if (c == 'N') y += 1;
-    else if (c == 'S') y -= 1;
-    else if (c == 'E') x += 1;
-    else if (c == 'W') x -= 1;
-    else return std::nullopt;
+    if (c == 'N')
+      y += 1;
+    else if (c == 'S')
+      y -= 1;
+    else if (c == 'E')
+      x += 1;
+    else if (c == 'W')
+      x -= 1;
+    else
+      return std::nullopt;
   }
   if (std::abs(x) > 1 || std::abs(y) > 1 || (x == 0 && y == 0)) return std::nullopt;
   return std::pair{x, y};
@@ -43,16 +49,21 @@ std::pair<double, double> around(std::size_t i, std::size_t count) {
   const double side = 4.0 * static_cast<double>(i) / static_cast<double>(count);
   const double along = 2 * (side - std::floor(side)) - 1;
   switch (static_cast<int>(side)) {
-    case 0: return {along, 1};
-    case 1: return {1, -along};
-    case 2: return {-along, -1};
-    default: return {-1, along};
+    case 0:
+      return {along, 1};
+    case 1:
+      return {1, -along};
+    case 2:
+      return {-along, -1};
+    default:
+      return {-1, along};
   }
 }
 
 void add_rectangle(std::vector<GroundLine>& lines, Length w, Length h) {
   const GroundSpot a{w * -0.5, h * 0.5}, b{w * 0.5, h * 0.5}, c{w * 0.5, h * -0.5}, d{w * -0.5, h * -0.5};
-  for (const auto& [from, to] : {std::pair{a, b}, {b, c}, {c, d}, {d, a}}) lines.push_back({from, to, Kind::edge});
+  for (const auto& [from, to] : {std::pair{a, b}, {b, c}, {c, d}, {d, a}})
+    lines.push_back({from, to, Kind::edge});
 }
 
 void add_ridges(std::vector<GroundLine>& lines, Roof roof, Length w, Length h) {
@@ -61,8 +72,10 @@ void add_ridges(std::vector<GroundLine>& lines, Roof roof, Length w, Length h) {
     for (const auto& [x, y] : {std::pair{-0.5, 0.5}, {0.5, 0.5}, {0.5, -0.5}, {-0.5, -0.5}})
       lines.push_back({middle, {w * x, h * y}, Kind::ridge});
   if (roof == Roof::two_slope) {  // along the longer side
-    if (w >= h) lines.push_back({{w * -0.5, {}}, {w * 0.5, {}}, Kind::ridge});
-    else lines.push_back({{{}, h * 0.5}, {{}, h * -0.5}, Kind::ridge});
+    if (w >= h)
+      lines.push_back({{w * -0.5, {}}, {w * 0.5, {}}, Kind::ridge});
+    else
+      lines.push_back({{{}, h * 0.5}, {{}, h * -0.5}, Kind::ridge});
   }
 }
 
@@ -72,8 +85,10 @@ void add_walls(const Context& context, picture::PlanView& plan, const Use& use, 
     if (!at || (at->first != 0 && at->second != 0)) continue;
     const bool level = at->first == 0;
     const Length x = w * (0.5 * at->first), y = h * (0.5 * at->second);
-    if (level) plan.lines.push_back({{w * -0.5, y}, {w * 0.5, y}, Kind::wall});
-    else plan.lines.push_back({{x, h * -0.5}, {x, h * 0.5}, Kind::wall});
+    if (level)
+      plan.lines.push_back({{w * -0.5, y}, {w * 0.5, y}, Kind::wall});
+    else
+      plan.lines.push_back({{x, h * -0.5}, {x, h * 0.5}, Kind::wall});
     plan.walls.push_back(context.words.say("ballast.wall", {{"wall", wall.value}}));
   }
 }
@@ -120,7 +135,8 @@ picture::PlanView canopy_plan(const Context& context, const WindUse& wind) {
   if (structure.plan_length && structure.plan_width)
     plan.caption = words.say("ballast.plan", {{"length", print(w, context.units, Rounding::nearest).text()},
                                               {"width", print(h, context.units, Rounding::nearest).text()}});
-  else plan.caption = words("ballast.plan-no-size");
+  else
+    plan.caption = words("ballast.plan-no-size");
   return plan;
 }
 
@@ -139,9 +155,12 @@ void add_feet(std::vector<GroundLine>& lines, int feet, Length radius) {
 
 picture::State state_of(Outcome outcome) {
   switch (outcome) {
-    case Outcome::within: return picture::State::enough;
-    case Outcome::over: return picture::State::lacking;
-    default: return picture::State::unknown;
+    case Outcome::within:
+      return picture::State::enough;
+    case Outcome::over:
+      return picture::State::lacking;
+    default:
+      return picture::State::unknown;
   }
 }
 
@@ -154,7 +173,9 @@ picture::State tipping_state(const WindUse& wind) {
 picture::PlanView tower_plan(const Context& context, const WindUse& wind) {
   const Structure& structure = *wind.structure;
   const Words& words = context.words;
-  const auto small = [&](Length length) { return print_small(length, context.units, Rounding::nearest).text(); };
+  const auto small = [&](Length length) {
+    return print_small(length, context.units, Rounding::nearest).text();
+  };
   picture::PlanView plan;
   plan.mast = true;
   if (structure.feet && structure.foot_radius) {
@@ -189,7 +210,8 @@ double round_step(double end) {
   return step;
 }
 
-void add_upright(picture::Chart& chart, double at, const std::string& name, picture::Pattern pattern, bool heavy) {
+void add_upright(picture::Chart& chart, double at, const std::string& name, picture::Pattern pattern,
+                 bool heavy) {
   chart.uprights.push_back({at, name, pattern, heavy});
 }
 
@@ -202,17 +224,21 @@ std::string spot_words(const Context& context, const std::pair<Length, Length>& 
     return context.words.say(length > Length{} ? ahead : back,
                              {{"length", print_small(size, context.units, Rounding::nearest).text()}});
   };
-  const std::string spot = joined({way(at.first, "ballast.right", "ballast.left"), way(at.second, "ballast.up", "ballast.under")}, ", ");
+  const std::string spot = joined(
+      {way(at.first, "ballast.right", "ballast.left"), way(at.second, "ballast.up", "ballast.under")}, ", ");
   return spot.empty() ? context.words("ballast.middle") : spot;
 }
 
 picture::PlanView plan_picture(const Context& context, const WindUse& wind) {
-  return wind.structure->kind == StructureKind::canopy ? canopy_plan(context, wind) : tower_plan(context, wind);
+  return wind.structure->kind == StructureKind::canopy ? canopy_plan(context, wind)
+                                                       : tower_plan(context, wind);
 }
 
 std::optional<picture::Chart> chart_picture(const Context& context, const WindUse& wind) {
   const Words& words = context.words;
-  const std::vector<CurvePoint>* curve = wind.canopy ? &wind.canopy->curve : wind.tower ? &wind.tower->curve : nullptr;
+  const std::vector<CurvePoint>* curve = wind.canopy  ? &wind.canopy->curve
+                                         : wind.tower ? &wind.tower->curve
+                                                      : nullptr;
   if (!curve || curve->empty()) return std::nullopt;
   const std::optional<Speed> maker = wind.canopy ? wind.canopy->maker : wind.tower->maker;
   const std::optional<Speed> forecast = wind.canopy ? wind.canopy->forecast : wind.tower->forecast;
@@ -222,25 +248,30 @@ std::optional<picture::Chart> chart_picture(const Context& context, const WindUs
   chart.floor = 1;
   chart.floor_name = words("ballast.below");
   picture::Curve line{words("ballast.curve"), picture::Pattern::solid, {}};
-  for (const CurvePoint& point : *curve) line.points.emplace_back(on_meter(point.gust, context.meter), point.margin);
+  for (const CurvePoint& point : *curve)
+    line.points.emplace_back(on_meter(point.gust, context.meter), point.margin);
   double end = line.points.back().first;
   for (const std::optional<Speed>& mark : {maker, forecast, down})
     if (mark) end = std::max(end, on_meter(*mark, context.meter));
   const double step = round_step(end);
-  chart.across = {words.say("ballast.gust-axis", {{"meter", context.meter}}), std::ceil(end / step - 1e-9) * step, step, 0};
+  chart.across = {words.say("ballast.gust-axis", {{"meter", context.meter}}),
+                  std::ceil(end / step - 1e-9) * step, step, 0};
   chart.curves.push_back(std::move(line));
   if (forecast)
     add_upright(chart, on_meter(*forecast, context.meter),
-                words.say("ballast.mark-forecast", {{"gust", print(*forecast, context.meter, Rounding::up).number()}}),
+                words.say("ballast.mark-forecast",
+                          {{"gust", print(*forecast, context.meter, Rounding::up).number()}}),
                 picture::Pattern::dashes, false);
   if (down)
-    add_upright(chart, on_meter(*down, context.meter),
-                words.say("ballast.mark-down", {{"gust", print(*down, context.meter, Rounding::down).number()}}),
-                picture::Pattern::solid, true);
+    add_upright(
+        chart, on_meter(*down, context.meter),
+        words.say("ballast.mark-down", {{"gust", print(*down, context.meter, Rounding::down).number()}}),
+        picture::Pattern::solid, true);
   if (maker)
-    add_upright(chart, on_meter(*maker, context.meter),
-                words.say("ballast.mark-maker", {{"gust", print(*maker, context.meter, Rounding::down).number()}}),
-                picture::Pattern::dots, false);
+    add_upright(
+        chart, on_meter(*maker, context.meter),
+        words.say("ballast.mark-maker", {{"gust", print(*maker, context.meter, Rounding::down).number()}}),
+        picture::Pattern::dots, false);
   return chart;
 }
 

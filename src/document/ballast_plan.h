@@ -12,8 +12,8 @@ namespace dunnage {
 
 /// "14 in up", "in the middle": a place on the plan, from its middle.
 std::string spot_words(const Context& context, const std::pair<Length, Length>& at);
-/// The plan: legs where their names say (N, NE ...), else around the edge in the order typed; weights of towers where
-/// they were typed.
+/// The plan: legs where their names say (N, NE ...), else around the edge in the order typed; weights of
+/// towers where they were typed.
 picture::PlanView plan_picture(const Context& context, const WindUse& wind);
 /// The chart; nothing where the checks give no curve.
 std::optional<picture::Chart> chart_picture(const Context& context, const WindUse& wind);

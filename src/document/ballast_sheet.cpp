@@ -25,22 +25,32 @@ block::Facts level_facts(const Context& context, const WindUse& wind) {
 /// Leg by leg: what stands, what it has and needs, how many more.
 block::Table leg_table(const Context& context, const CanopyDetail& canopy) {
   const Words& words = context.words;
-  block::Table table = make_table(words, {{"leg", "ballast.leg"}, {"stands", "ballast.stands"}, {"has", "ballast.has-head"},
-                                          {"needs", "ballast.needs-head"}, {"state", ""}, {"set", "ballast.set"},
+  block::Table table = make_table(words, {{"leg", "ballast.leg"},
+                                          {"stands", "ballast.stands"},
+                                          {"has", "ballast.has-head"},
+                                          {"needs", "ballast.needs-head"},
+                                          {"state", ""},
+                                          {"set", "ballast.set"},
                                           {"tied", "ballast.tied"}});
   if (const std::string gust = forecast_gust_words(context); !gust.empty())
     table.heads["needs"] = words.say("ballast.needs-at", {{"gust", gust}});
   Group group;
   for (const LegRow& row : canopy.legs) {
     const bool enough = row.actual * (1 + 1e-9) >= row.required;
-    std::string state = words(!row.required_known ? "outcome.not-checked" : enough ? "ballast.enough" : "ballast.lacking");
+    std::string state = words(!row.required_known ? "outcome.not-checked"
+                              : enough            ? "ballast.enough"
+                                                  : "ballast.lacking");
     if (row.required_known && !enough && row.more > 0)
       state = words.say("ballast.more", {{"n", std::to_string(row.more)}, {"code", row.more_of}});
-    group.rows.push_back({{strong_cell(row.leg), text_cell(row.stands.empty() ? words("use.nothing") : row.stands),
-                           text_cell(print(row.actual, context.units, Rounding::down).text()),
-                           text_cell(row.required_known ? print(row.required, context.units, Rounding::up).text()
-                                                        : words("outcome.not-checked")),
-                           {Cell::Kind::text, std::move(state), !enough || !row.required_known}, tick_cell(), tick_cell()}});
+    group.rows.push_back(
+        {{strong_cell(row.leg),
+          text_cell(row.stands.empty() ? words("use.nothing") : row.stands),
+          text_cell(print(row.actual, context.units, Rounding::down).text()),
+          text_cell(row.required_known ? print(row.required, context.units, Rounding::up).text()
+                                       : words("outcome.not-checked")),
+          {Cell::Kind::text, std::move(state), !enough || !row.required_known},
+          tick_cell(),
+          tick_cell()}});
   }
   table.groups.push_back(std::move(group));
   return table;
@@ -49,7 +59,9 @@ block::Table leg_table(const Context& context, const CanopyDetail& canopy) {
 /// Weights as typed, where they are not placed by legs.
 block::Table weight_table(const Context& context, const Use& use) {
   const Words& words = context.words;
-  block::Table table = make_table(words, {{"leg", "ballast.where"}, {"stands", "ballast.stands"}, {"set", "ballast.set"},
+  block::Table table = make_table(words, {{"leg", "ballast.where"},
+                                          {"stands", "ballast.stands"},
+                                          {"set", "ballast.set"},
                                           {"tied", "ballast.tied"}});
   Group group;
   for (const BallastLine& line : use.ballast) {
@@ -57,11 +69,13 @@ block::Table weight_table(const Context& context, const Use& use) {
     for (const Text& leg : line.legs) legs.push_back(leg.value);
     std::string where = line.each_leg ? words("ballast.each-leg") : joined(legs, ", ");
     if (line.at) where = spot_words(context, *line.at);
-    const std::string stands = words.say("thing.count", {{"n", std::to_string(line.count)}, {"name", line.code.value}});
+    const std::string stands =
+        words.say("thing.count", {{"n", std::to_string(line.count)}, {"name", line.code.value}});
     group.rows.push_back({{strong_cell(where), text_cell(stands), tick_cell(), tick_cell()}});
   }
   if (group.rows.empty())
-    group.rows.push_back({{text_cell(words("ballast.no-ballast")), strong_cell(words("use.nothing")), tick_cell(), tick_cell()}});
+    group.rows.push_back({{text_cell(words("ballast.no-ballast")), strong_cell(words("use.nothing")),
+                           tick_cell(), tick_cell()}});
   table.groups.push_back(std::move(group));
   return table;
 }
@@ -69,9 +83,11 @@ block::Table weight_table(const Context& context, const Use& use) {
 std::string strike_words(const Context& context, const WindUse& wind) {
   const Words& words = context.words;
   if (!wind.card.strike && !wind.card.people) return words("ballast.strike-unknown");
-  const std::string minutes = wind.card.strike ? plain(steps_up(*wind.card.strike / unit::minute), 0) : std::string("?");
-  return words.say("ballast.strike", {{"minutes", minutes},
-                                      {"people", wind.card.people ? std::to_string(*wind.card.people) : std::string("?")}});
+  const std::string minutes =
+      wind.card.strike ? plain(steps_up(*wind.card.strike / unit::minute), 0) : std::string("?");
+  return words.say("ballast.strike",
+                   {{"minutes", minutes},
+                    {"people", wind.card.people ? std::to_string(*wind.card.people) : std::string("?")}});
 }
 
 /// What does better for least, what the walls cost, and what was taken for granted.
@@ -82,7 +98,8 @@ block::Facts improvement_facts(const Context& context, const WindUse& wind) {
   if (wind.tower) {
     std::string all = print(wind.tower->ballast, context.units, Rounding::down).text();
     if (wind.tower->more > Mass{})
-      all += words.say("ballast.lacks", {{"mass", print(wind.tower->more, context.units, Rounding::up).text()}});
+      all +=
+          words.say("ballast.lacks", {{"mass", print(wind.tower->more, context.units, Rounding::up).text()}});
     add_fact(facts, words("ballast.in-all"), all);
   }
   if (wind.canopy) add_fact(facts, words("ballast.improve"), wind.canopy->improvement);
@@ -112,17 +129,24 @@ Section section_of(const Context& context, const WindUse& wind) {
   add_notice(section, "over", words("notice.over"), sentences_of(wind, Outcome::over));
   add_facts(section, "levels", level_facts(context, wind));
   if (wind.structure) add(section, "plan", block::Picture{plan_picture(context, wind)});
-  if (std::optional<picture::Chart> chart = chart_picture(context, wind)) add(section, "chart", block::Picture{std::move(*chart)});
-  if (wind.canopy && !wind.canopy->legs.empty()) add(section, "legs", leg_table(context, *wind.canopy));
-  else add(section, "weights", weight_table(context, *wind.use));
+  if (std::optional<picture::Chart> chart = chart_picture(context, wind))
+    add(section, "chart", block::Picture{std::move(*chart)});
+  if (wind.canopy && !wind.canopy->legs.empty())
+    add(section, "legs", leg_table(context, *wind.canopy));
+  else
+    add(section, "weights", weight_table(context, *wind.use));
   add_notice(section, "unchecked", {}, unchecked_lines(context, wind));
   add_facts(section, "facts", improvement_facts(context, wind));
-  const std::string cautions = texts_of(wind, &Finding::caution, " "), assumed = texts_of(wind, &Finding::assumption, "; ");
+  const std::string cautions = texts_of(wind, &Finding::caution, " "),
+                    assumed = texts_of(wind, &Finding::assumption, "; ");
   if (!cautions.empty()) add(section, "cautions", block::Paragraph{cautions});
-  add(section, "end", block::Signature{words("ballast.complete"), {words("ballast.by"), words("sign.signature"), words("sign.time")}});
+  add(section, "end",
+      block::Signature{words("ballast.complete"),
+                       {words("ballast.by"), words("sign.signature"), words("sign.time")}});
   const std::string sources = texts_of(wind, &Finding::source, "; ");
   if (!sources.empty())
-    add(section, "sources", block::Paragraph{words.say("ballast.sources", {{"sources", sources}, {"assumed", assumed}})});
+    add(section, "sources",
+        block::Paragraph{words.say("ballast.sources", {{"sources", sources}, {"assumed", assumed}})});
   return section;
 }
 
@@ -132,7 +156,8 @@ Made ballast_sheet(const Context& context) {
   Document document = begin_document(context, "ballast-sheet", "ballast.title");
   const std::vector<WindUse> uses = wind_uses(context);
   if (uses.empty())
-    return Skipped{document.title, context.words(context.show.uses.empty() ? "skip.no-structures" : "skip.no-wind")};
+    return Skipped{document.title,
+                   context.words(context.show.uses.empty() ? "skip.no-structures" : "skip.no-wind")};
   for (const WindUse& wind : uses) document.sections.push_back(section_of(context, wind));
   return document;
 }

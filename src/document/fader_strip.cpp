@@ -35,7 +35,8 @@ picture::FaderStrips channel_strips(const Context& context) {
     std::string& name = strips.cells[static_cast<std::size_t>(channel - 1)].name;
     name = joined({name, cell_name(inputs, *input)}, "\n");
   }
-  while (strips.cells.size() % bank != 0) strips.cells.push_back({std::to_string(strips.cells.size() + 1), {}});
+  while (strips.cells.size() % bank != 0)
+    strips.cells.push_back({std::to_string(strips.cells.size() + 1), {}});
   return strips;
 }
 

@@ -6,8 +6,8 @@
 
 namespace dunnage {
 
-/// One section. Blocks: note, strips. A cell is blank for a channel that has no input. Skipped where no inputs are
-/// given. Pitch and faders a bank are the layout's.
+/// One section. Blocks: note, strips. A cell is blank for a channel that has no input. Skipped where no
+/// inputs are given. Pitch and faders a bank are the layout's.
 Made fader_strip(const Context& context);
 
 }  // namespace dunnage

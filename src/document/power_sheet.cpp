@@ -18,13 +18,14 @@ struct Source {
   const Supply* supply;
   const Finding* finding = nullptr;
   const SupplyDetail* detail = nullptr;
-  std::vector<const Finding*> all;   ///< its own, then its circuits'
+  std::vector<const Finding*> all;  ///< its own, then its circuits'
 };
 
 Source source_of(const Context& context, const Supply& supply) {
   Source source{&supply, nullptr, nullptr, {}};
   for (const Finding& finding : context.findings.list)
-    if (const auto* detail = std::get_if<SupplyDetail>(&finding.detail); detail && detail->name == supply.name.value) {
+    if (const auto* detail = std::get_if<SupplyDetail>(&finding.detail);
+        detail && detail->name == supply.name.value) {
       source.finding = &finding;
       source.detail = detail;
       source.all.push_back(&finding);
@@ -51,18 +52,24 @@ block::Facts supply_facts(const Context& context, const Source& source) {
   block::Facts facts;
   if (!source.detail) return facts;
   const SupplyDetail& detail = *source.detail;
-  add_fact(facts, words("power.all"), words.say("power.all-of", {{"load", watts_words(detail.load, Rounding::up)},
-                                                                 {"apparent", plain(steps_up(detail.apparent / unit::watt), 0) + " VA"}}));
-  if (detail.starting > Power{}) add_fact(facts, words("power.starting"), watts_words(detail.starting, Rounding::up));
-  add_fact(facts, words("power.rated"), detail.rated ? watts_words(*detail.rated, Rounding::down) : words("outcome.not-checked"));
+  add_fact(
+      facts, words("power.all"),
+      words.say("power.all-of", {{"load", watts_words(detail.load, Rounding::up)},
+                                 {"apparent", plain(steps_up(detail.apparent / unit::watt), 0) + " VA"}}));
+  if (detail.starting > Power{})
+    add_fact(facts, words("power.starting"), watts_words(detail.starting, Rounding::up));
+  add_fact(facts, words("power.rated"),
+           detail.rated ? watts_words(*detail.rated, Rounding::down) : words("outcome.not-checked"));
   if (detail.kind == "generator")
-    add_fact(facts, words("power.here"), detail.left ? watts_words(*detail.left, Rounding::down) : words("outcome.not-checked"));
+    add_fact(facts, words("power.here"),
+             detail.left ? watts_words(*detail.left, Rounding::down) : words("outcome.not-checked"));
   add_fact(facts, words("power.outcome"), outcome_words(words, source.finding->outcome));
   return facts;
 }
 
 block::Table test_table(const Context& context, const SupplyDetail* detail) {
-  block::Table table = make_table(context.words, {{"test", "power.tests"}, {"value", "power.value"}, {"done", "power.done"}});
+  block::Table table =
+      make_table(context.words, {{"test", "power.tests"}, {"value", "power.value"}, {"done", "power.done"}});
   std::vector<std::string> tests;
   if (detail) tests = detail->tests;
   if (tests.empty()) tests.push_back(context.words("power.test-each"));
@@ -83,7 +90,8 @@ Section section_of(const Context& context, const Source& source) {
   const Words& words = context.words;
   Section section{source.supply->name.value, {}};
   add_notice(section, "over", words("notice.over"), lines_of(context, source, Outcome::over));
-  add_notice(section, "unchecked", words("notice.unchecked"), lines_of(context, source, Outcome::not_checked));
+  add_notice(section, "unchecked", words("notice.unchecked"),
+             lines_of(context, source, Outcome::not_checked));
   add(section, "diagram", block::Picture{one_line(context, *source.supply, source.detail)});
   add_facts(section, "facts", supply_facts(context, source));
   if (source.detail) {
@@ -94,10 +102,14 @@ Section section_of(const Context& context, const Source& source) {
   add(section, "tests", test_table(context, source.detail));
   const std::string cautions = texts_of(source, &Finding::caution);
   if (!cautions.empty()) add(section, "cautions", block::Paragraph{cautions});
-  add(section, "end", block::Signature{words("power.complete"), {words("power.by"), words("sign.signature"), words("sign.time")}});
-  const std::string sources = texts_of(source, &Finding::source), assumed = texts_of(source, &Finding::assumption);
+  add(section, "end",
+      block::Signature{words("power.complete"),
+                       {words("power.by"), words("sign.signature"), words("sign.time")}});
+  const std::string sources = texts_of(source, &Finding::source),
+                    assumed = texts_of(source, &Finding::assumption);
   if (!sources.empty())
-    add(section, "sources", block::Paragraph{words.say("power.sources", {{"sources", sources}, {"assumed", assumed}})});
+    add(section, "sources",
+        block::Paragraph{words.say("power.sources", {{"sources", sources}, {"assumed", assumed}})});
   return section;
 }
 
@@ -109,8 +121,10 @@ Made power_sheet(const Context& context) {
     return Skipped{document.title, context.words("skip.no-power")};
   Supply unnamed;  // circuits may be typed before anybody knows what feeds them
   unnamed.name.value = context.words("power.no-supply");
-  if (context.show.supplies.empty()) document.sections.push_back(section_of(context, source_of(context, unnamed)));
-  for (const Supply& supply : context.show.supplies) document.sections.push_back(section_of(context, source_of(context, supply)));
+  if (context.show.supplies.empty())
+    document.sections.push_back(section_of(context, source_of(context, unnamed)));
+  for (const Supply& supply : context.show.supplies)
+    document.sections.push_back(section_of(context, source_of(context, supply)));
   return document;
 }
 

@@ -40,16 +40,22 @@ std::vector<std::string> storm_lines(const Context& context) {
   const Words& words = context.words;
   const Finding* finding = finding_of(context, "lightning");
   const LightningDetail* detail = finding ? std::get_if<LightningDetail>(&finding->detail) : nullptr;
-  if (!detail) return {words("weather.thunder"), words("notice.unchecked") + "  " + words("weather.no-lightning")};
+  if (!detail)
+    return {words("weather.thunder"), words("notice.unchecked") + "  " + words("weather.no-lightning")};
   const std::string shelter = detail->shelter.empty() ? words("weather.shelter") : detail->shelter;
-  std::vector<std::string> lines = {words.say("weather.count", {{"seconds", plain(steps_up(detail->count / unit::second), 0)},
-                                                                {"shelter", shelter}})};
+  std::vector<std::string> lines = {
+      words.say("weather.count",
+                {{"seconds", plain(steps_up(detail->count / unit::second), 0)}, {"shelter", shelter}})};
   const std::string by = distance_words(detail->shelter_by, context.units, Rounding::up);
   if (detail->clear_from && detail->time_to_clear)
-    lines.push_back(words.say("weather.distance", {{"from", distance_words(*detail->clear_from, context.units, Rounding::up)},
-                                                   {"by", by}, {"time", minutes_words(*detail->time_to_clear)}}));
-  else lines.push_back(words.say("weather.distance-only", {{"by", by}}));
-  if (finding->outcome == Outcome::not_checked) lines.push_back(words("notice.unchecked") + "  " + finding->says);
+    lines.push_back(words.say("weather.distance",
+                              {{"from", distance_words(*detail->clear_from, context.units, Rounding::up)},
+                               {"by", by},
+                               {"time", minutes_words(*detail->time_to_clear)}}));
+  else
+    lines.push_back(words.say("weather.distance-only", {{"by", by}}));
+  if (finding->outcome == Outcome::not_checked)
+    lines.push_back(words("notice.unchecked") + "  " + finding->says);
   lines.push_back(words.say("weather.again", {{"wait", minutes_words(detail->wait)}}));
   return lines;
 }
@@ -64,7 +70,8 @@ void add_air(const Context& context, block::Facts& facts, const char* label, std
   if (finding->outcome == Outcome::over) text = words("notice.over") + "  ";
   text += finding->says;
   const auto* weather = std::get_if<WeatherDetail>(&finding->detail);
-  if (weather && !weather->measures.empty()) text += " " + weather->measures.back();  // when to call for help; the crew sheet has all
+  if (weather && !weather->measures.empty())
+    text += " " + weather->measures.back();  // when to call for help; the crew sheet has all
   add_fact(facts, words(label), text);
 }
 
@@ -76,13 +83,17 @@ block::Facts air_facts(const Context& context) {
   if (!finding_of(context, "heat") && !finding_of(context, "cold"))
     add_fact(facts, context.words("weather.heat-cold"), context.words("outcome.not-checked"));
   add_air(context, facts, "weather.rain", "rain");
-  if (!finding_of(context, "rain")) add_fact(facts, context.words("weather.rain"), context.words("outcome.not-checked"));
+  if (!finding_of(context, "rain"))
+    add_fact(facts, context.words("weather.rain"), context.words("outcome.not-checked"));
   return facts;
 }
 
 block::Table log_table(const Context& context) {
-  block::Table table = make_table(context.words, {{"time", "sign.time"}, {"mean", ""}, {"gust", ""},
-                                                  {"done", "weather.log-done"}, {"by", "weather.log-by"}});
+  block::Table table = make_table(context.words, {{"time", "sign.time"},
+                                                  {"mean", ""},
+                                                  {"gust", ""},
+                                                  {"done", "weather.log-done"},
+                                                  {"by", "weather.log-by"}});
   table.heads["mean"] = context.words.say("weather.mean-head", {{"meter", context.meter}});
   table.heads["gust"] = context.words.say("weather.log-gust", {{"meter", context.meter}});
   Group group;
@@ -98,13 +109,17 @@ std::vector<std::string> unchecked_lines(const Context& context, const std::vect
   std::vector<std::string> no_level, no_maker, no_sliding, lines;
   for (const WindUse& wind : uses) {
     const std::string& name = wind.use->as.value;
-    if (!down_of(wind)) no_level.push_back(name);
-    else if (!wind.card.maker_known) no_maker.push_back(name);
+    if (!down_of(wind))
+      no_level.push_back(name);
+    else if (!wind.card.maker_known)
+      no_maker.push_back(name);
     if (down_of(wind) && !wind.card.sliding_known) no_sliding.push_back(name);
   }
   const auto tell = [&](const std::vector<std::string>& names, const char* some, const char* all) {
     if (names.empty()) return;
-    lines.push_back(names.size() == uses.size() && uses.size() > 1 ? words(all) : words.say(some, {{"names", joined(names, ", ")}}));
+    lines.push_back(names.size() == uses.size() && uses.size() > 1
+                        ? words(all)
+                        : words.say(some, {{"names", joined(names, ", ")}}));
   };
   if (uses.empty()) lines.push_back(words("weather.no-structures"));
   tell(no_level, "weather.no-levels", "weather.no-levels-all");
@@ -119,7 +134,8 @@ std::vector<std::string> unchecked_lines(const Context& context, const std::vect
 Made weather_card(const Context& context) {
   const Words& words = context.words;
   Document document = begin_document(context, "weather-card", "weather.title");
-  if (context.show.setting && context.show.setting->value == "indoor") return Skipped{document.title, words("skip.indoor")};
+  if (context.show.setting && context.show.setting->value == "indoor")
+    return Skipped{document.title, words("skip.indoor")};
   const std::vector<WindUse> uses = wind_uses(context);
   const std::vector<WatchRow> rows = watch_rows(uses);
   Section section;

@@ -6,8 +6,8 @@
 
 namespace dunnage {
 
-/// One section. Blocks: who, levels, unchecked, structures, in-all, meter-head, meter, signs, storm-head, storm, air, log,
-/// sources. Skipped indoors.
+/// One section. Blocks: who, levels, unchecked, structures, in-all, meter-head, meter, signs, storm-head,
+/// storm, air, log, sources. Skipped indoors.
 Made weather_card(const Context& context);
 
 }  // namespace dunnage

@@ -55,7 +55,8 @@ std::string level_words(const Context& context, const std::optional<Speed>& leve
 
 std::string forecast_gust_words(const Context& context) {
   const std::optional<Forecast>& forecast = context.show.forecast;
-  return forecast && forecast->gust ? print(forecast->gust->value, context.meter, Rounding::up).text() : std::string();
+  return forecast && forecast->gust ? print(forecast->gust->value, context.meter, Rounding::up).text()
+                                    : std::string();
 }
 
 double on_meter(Speed speed, std::string_view meter) {
@@ -67,7 +68,8 @@ double on_meter(Speed speed, std::string_view meter) {
 
 Outcome worst_outcome(const WindUse& use) {
   const auto any = [&](Outcome outcome) {
-    return std::any_of(use.findings.begin(), use.findings.end(), [&](const Finding* f) { return f->outcome == outcome; });
+    return std::any_of(use.findings.begin(), use.findings.end(),
+                       [&](const Finding* f) { return f->outcome == outcome; });
   };
   if (any(Outcome::over)) return Outcome::over;
   return use.findings.empty() || any(Outcome::not_checked) ? Outcome::not_checked : Outcome::within;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Every structure that stands in the wind with what the checks found for it: the one reading of their details that
-// the ballast sheet, the weather card and the safety walk share.
+// Every structure that stands in the wind with what the checks found for it: the one reading of their details
+// that the ballast sheet, the weather card and the safety walk share.
 #pragma once
 
 #include <optional>
@@ -14,15 +14,15 @@ namespace dunnage {
 
 struct WindUse {
   const Use* use = nullptr;
-  const Structure* structure = nullptr;     ///< null where the kit has none of that code
-  std::vector<const Finding*> findings;     ///< that apply, in the order of the rules
+  const Structure* structure = nullptr;  ///< null where the kit has none of that code
+  std::vector<const Finding*> findings;  ///< that apply, in the order of the rules
   const CanopyDetail* canopy = nullptr;
   const TowerDetail* tower = nullptr;
-  WindCard card;                            ///< levels absent: not worked out
+  WindCard card;  ///< levels absent: not worked out
 };
 
-/// In the show's order; a structure that no rule of the wind applies to is left out. One that no rule looked at stays:
-/// it is not checked.
+/// In the show's order; a structure that no rule of the wind applies to is left out. One that no rule looked
+/// at stays: it is not checked.
 std::vector<WindUse> wind_uses(const Context& context);
 
 /// The gust at which it must be down, as the checks found it; absent: not checked.

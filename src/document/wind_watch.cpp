@@ -10,7 +10,7 @@
 namespace dunnage {
 namespace {
 
-constexpr std::size_t most_rows = 6;   // of structures, so that the card stays on one page
+constexpr std::size_t most_rows = 6;  // of structures, so that the card stays on one page
 constexpr std::size_t most_signs = 4;
 constexpr std::size_t most_name = 26;  // beside a level; a longer one is its letter only
 
@@ -42,16 +42,16 @@ std::string first_words(const Context& context, const WatchRow& row) {
   std::vector<std::string> parts;
   for (const WindUse* wind : row.uses) {
     if (!wind->use->walls.empty())
-      parts.push_back(wind->card.walls_off
-                          ? words.say("weather.walls-then", {{"gust", level_words(context, wind->card.walls_off)}})
-                          : words("weather.walls"));
+      parts.push_back(wind->card.walls_off ? words.say("weather.walls-then",
+                                                       {{"gust", level_words(context, wind->card.walls_off)}})
+                                           : words("weather.walls"));
     for (const Hung& hung : wind->use->hung) parts.push_back(hung.what.value);
   }
   return joined(parts, ", ");
 }
 
-picture::Level level(const Context& context, picture::Level::Shape shape, const char* word, const std::optional<Speed>& at,
-                     std::vector<std::string> actions) {
+picture::Level level(const Context& context, picture::Level::Shape shape, const char* word,
+                     const std::optional<Speed>& at, std::vector<std::string> actions) {
   picture::Level out;
   out.shape = shape;
   out.word = context.words(word);
@@ -62,7 +62,8 @@ picture::Level level(const Context& context, picture::Level::Shape shape, const 
 
 /// "A", "AB", "A-D" where more than two follow each other.
 std::string run_of(const std::vector<std::string>& letters) {
-  const bool follow = letters.size() > 2 && letters.back()[0] - letters.front()[0] + 1 == static_cast<int>(letters.size());
+  const bool follow =
+      letters.size() > 2 && letters.back()[0] - letters.front()[0] + 1 == static_cast<int>(letters.size());
   return follow ? letters.front() + "-" + letters.back() : joined(letters, "");
 }
 
@@ -70,12 +71,15 @@ std::string run_of(const std::vector<std::string>& letters) {
 std::string asks(const Context& context, const std::vector<WatchRow>& rows, Speed gust) {
   std::vector<std::string> parts;
   const std::pair<const char*, std::optional<Speed> WatchRow::*> kinds[] = {
-      {"weather.down", &WatchRow::down}, {"weather.start", &WatchRow::start}, {"weather.ready", &WatchRow::ready}};
+      {"weather.down", &WatchRow::down},
+      {"weather.start", &WatchRow::start},
+      {"weather.ready", &WatchRow::ready}};
   std::vector<const WatchRow*> told;
   for (const auto& [word, member] : kinds) {
     std::vector<std::string> letters;
     for (const WatchRow& row : rows) {
-      if (!(row.*member) || *(row.*member) > gust || std::find(told.begin(), told.end(), &row) != told.end()) continue;
+      if (!(row.*member) || *(row.*member) > gust || std::find(told.begin(), told.end(), &row) != told.end())
+        continue;
       letters.push_back(row.letter);
       told.push_back(&row);
     }
@@ -90,14 +94,16 @@ std::vector<WatchRow> watch_rows(const std::vector<WindUse>& uses) {
   std::vector<WatchRow> rows;
   for (const WindUse& wind : uses) {
     auto row = std::find_if(rows.begin(), rows.end(), [&](const WatchRow& r) { return alike(r, wind); });
-    if (row == rows.end()) row = rows.insert(row, {{}, {}, {}, wind.card.ready, wind.card.start, down_of(wind)});
+    if (row == rows.end())
+      row = rows.insert(row, {{}, {}, {}, wind.card.ready, wind.card.start, down_of(wind)});
     row->names.push_back(wind.use->as.value);
     row->uses.push_back(&wind);
   }
   std::stable_sort(rows.begin(), rows.end(), [](const WatchRow& a, const WatchRow& b) {
     return a.down && b.down ? *a.down < *b.down : a.down.has_value() && !b.down.has_value();
   });
-  for (std::size_t i = 0; i < rows.size() && i < 26; ++i) rows[i].letter = std::string(1, static_cast<char>('A' + i));
+  for (std::size_t i = 0; i < rows.size() && i < 26; ++i)
+    rows[i].letter = std::string(1, static_cast<char>('A' + i));
   return rows;
 }
 
@@ -106,32 +112,42 @@ picture::Levels watch_levels(const Context& context, const std::vector<WatchRow>
   picture::Levels levels;
   if (rows.empty() || !rows.front().down) return levels;
   const WatchRow& weakest = rows.front();
-  const std::string who = context.show.stop_person ? context.show.stop_person->value : words("weather.nobody");
+  const std::string who =
+      context.show.stop_person ? context.show.stop_person->value : words("weather.nobody");
   using Shape = picture::Level::Shape;
-  levels.levels = {level(context, Shape::octagon, "weather.down", weakest.down,
-                         {words("weather.down-1"), words("weather.down-2"), words.say("weather.down-3", {{"who", who}})}),
-                   level(context, Shape::diamond, "weather.start", weakest.start,
-                         {words("weather.start-1"), words("weather.start-2")}),
-                   level(context, Shape::disc, "weather.ready", weakest.ready,
-                         {words("weather.ready-1"), words("weather.ready-2")})};
+  levels.levels = {
+      level(context, Shape::octagon, "weather.down", weakest.down,
+            {words("weather.down-1"), words("weather.down-2"), words.say("weather.down-3", {{"who", who}})}),
+      level(context, Shape::diamond, "weather.start", weakest.start,
+            {words("weather.start-1"), words("weather.start-2")}),
+      level(context, Shape::disc, "weather.ready", weakest.ready,
+            {words("weather.ready-1"), words("weather.ready-2")})};
   const std::string name = joined(weakest.names, ", ");
   for (picture::Level& one : levels.levels)
-    one.note = name.size() > most_name ? words("weather.gust-a") : words.say("weather.gust-of", {{"name", name}});
+    one.note =
+        name.size() > most_name ? words("weather.gust-a") : words.say("weather.gust-of", {{"name", name}});
   return levels;
 }
 
 block::Table watch_table(const Context& context, const std::vector<WatchRow>& rows) {
   const Words& words = context.words;
-  block::Table table = make_table(words, {{"letter", ""}, {"what", ""}, {"down", "weather.down"}, {"start", "weather.start"},
-                                          {"ready", "weather.ready"}, {"minutes", "weather.minutes"}, {"people", "weather.people"},
+  block::Table table = make_table(words, {{"letter", ""},
+                                          {"what", ""},
+                                          {"down", "weather.down"},
+                                          {"start", "weather.start"},
+                                          {"ready", "weather.ready"},
+                                          {"minutes", "weather.minutes"},
+                                          {"people", "weather.people"},
                                           {"first", "weather.first"}});
   table.heads["what"] = words.say("weather.what", {{"meter", context.meter}});
   Group group;
   for (std::size_t i = 0; i < rows.size() && i < most_rows; ++i) {
     const WatchRow& row = rows[i];
-    group.rows.push_back({{strong_cell(row.letter), text_cell(joined(row.names, ", ")), strong_cell(number_of(context, row.down)),
-                           strong_cell(number_of(context, row.start)), strong_cell(number_of(context, row.ready)),
-                           text_cell(minutes_of(context, row)), text_cell(people_of(context, row)), text_cell(first_words(context, row))}});
+    group.rows.push_back(
+        {{strong_cell(row.letter), text_cell(joined(row.names, ", ")),
+          strong_cell(number_of(context, row.down)), strong_cell(number_of(context, row.start)),
+          strong_cell(number_of(context, row.ready)), text_cell(minutes_of(context, row)),
+          text_cell(people_of(context, row)), text_cell(first_words(context, row))}});
   }
   table.groups.push_back(std::move(group));
   return table;
@@ -163,22 +179,25 @@ std::string in_all_words(const Context& context, const std::vector<WatchRow>& ro
 
 std::vector<std::string> meter_lines(const Context& context, const std::vector<WatchRow>& rows) {
   const Words& words = context.words;
-  std::vector<std::string> lines = {words.say("weather.meter-gust", {{"meter", context.meter}}), words("weather.meter-hold"),
-                                    words("weather.meter-height")};
+  std::vector<std::string> lines = {words.say("weather.meter-gust", {{"meter", context.meter}}),
+                                    words("weather.meter-hold"), words("weather.meter-height")};
   const std::string forecast = forecast_gust_words(context);
   if (forecast.empty()) {
     lines.push_back(words("weather.no-forecast"));
     return lines;
   }
   const std::string reached = asks(context, rows, context.show.forecast->gust->value);
-  lines.push_back(reached.empty() ? words.say("weather.forecast", {{"gust", forecast}})
-                                  : words.say("weather.forecast-asks", {{"gust", forecast}, {"asks", reached}}));
+  lines.push_back(reached.empty()
+                      ? words.say("weather.forecast", {{"gust", forecast}})
+                      : words.say("weather.forecast-asks", {{"gust", forecast}, {"asks", reached}}));
   return lines;
 }
 
 block::Table sign_table(const Context& context, const std::vector<WatchRow>& rows) {
   const Words& words = context.words;
-  block::Table table = make_table(words, {{"sign", ""}, {"mean", "weather.sign-mean"}, {"gusts", "weather.sign-gusts"},
+  block::Table table = make_table(words, {{"sign", ""},
+                                          {"mean", "weather.sign-mean"},
+                                          {"gusts", "weather.sign-gusts"},
                                           {"then", "weather.then"}});
   table.heads["sign"] = words.say("weather.sign", {{"meter", context.meter}});
   Group group;
@@ -187,8 +206,9 @@ block::Table sign_table(const Context& context, const std::vector<WatchRow>& row
     if (then.empty() || group.rows.size() == most_signs) continue;
     const std::string mean = print(sign.from, context.meter, Rounding::nearest).number() + "\u2013" +
                              print(sign.to, context.meter, Rounding::nearest).number();
-    group.rows.push_back({{text_cell(words(sign.words)), text_cell(mean),
-                           text_cell(print(sign.gusts(), context.meter, Rounding::up).number()), strong_cell(then)}});
+    group.rows.push_back(
+        {{text_cell(words(sign.words)), text_cell(mean),
+          text_cell(print(sign.gusts(), context.meter, Rounding::up).number()), strong_cell(then)}});
   }
   if (!group.rows.empty()) table.groups.push_back(std::move(group));
   return table;

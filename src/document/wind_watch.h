@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// What the person with the wind meter needs: levels, which structure first, how to hold the meter, and what the wind
-// looks like without one.
+// What the person with the wind meter needs: levels, which structure first, how to hold the meter, and what
+// the wind looks like without one.
 #pragma once
 
 #include <string>

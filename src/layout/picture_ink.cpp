@@ -15,19 +15,21 @@ using Step = ink::Outline::Step;
 /// Lengths drawn and left out in turn (reference widths: dash 4-2, dot 1-1.5).
 std::vector<Paper> pieces_of(picture::Pattern pattern) {
   switch (pattern) {
-    case picture::Pattern::solid: return {};
-    case picture::Pattern::dashes: return {4 * paper_mm, 2 * paper_mm};
-    case picture::Pattern::dots: return {1 * paper_mm, 1.5 * paper_mm};
-    case picture::Pattern::dash_dots: return {4 * paper_mm, 1.5 * paper_mm, 1 * paper_mm, 1.5 * paper_mm};
+    case picture::Pattern::solid:
+      return {};
+    case picture::Pattern::dashes:
+      return {4 * paper_mm, 2 * paper_mm};
+    case picture::Pattern::dots:
+      return {1 * paper_mm, 1.5 * paper_mm};
+    case picture::Pattern::dash_dots:
+      return {4 * paper_mm, 1.5 * paper_mm, 1 * paper_mm, 1.5 * paper_mm};
   }
   return {};
 }
 
 Spot between(Spot a, Spot b, double share) { return {a.x + (b.x - a.x) * share, a.y + (b.y - a.y) * share}; }
 
-Paper distance(Spot a, Spot b) {
-  return Paper::from_si(std::hypot((b.x - a.x).si(), (b.y - a.y).si()));
-}
+Paper distance(Spot a, Spot b) { return Paper::from_si(std::hypot((b.x - a.x).si(), (b.y - a.y).si())); }
 
 }  // namespace
 
@@ -65,7 +67,8 @@ bool spread(std::vector<Paper>& tops, const std::vector<Paper>& heights, Paper g
   return false;
 }
 
-void put_path(std::vector<Ink>& ink, const std::vector<Spot>& path, Paper thickness, picture::Pattern pattern) {
+void put_path(std::vector<Ink>& ink, const std::vector<Spot>& path, Paper thickness,
+              picture::Pattern pattern) {
   const std::vector<Paper> pieces = pieces_of(pattern);
   if (pieces.empty()) {
     ink::Outline outline;
@@ -83,7 +86,9 @@ void put_path(std::vector<Ink>& ink, const std::vector<Spot>& path, Paper thickn
       const Paper step = std::min(left, all - done);
       if (piece % 2 == 0)
         ink.push_back(ink::Line{between(path[i - 1], path[i], done / all),
-                                between(path[i - 1], path[i], (done + step) / all), thickness, {}});
+                                between(path[i - 1], path[i], (done + step) / all),
+                                thickness,
+                                {}});
       done += step;
       left = left - step;
       if (left <= 0.0001 * paper_mm) left = pieces[piece = (piece + 1) % pieces.size()];
@@ -99,7 +104,8 @@ void put_hatch(std::vector<Ink>& ink, const Box& box, Paper pitch, bool both) {
     const Paper y0 = c - x0, y1 = c - x1;
     ink.push_back(ink::Line{{box.x + x0, box.y + y0}, {box.x + x1, box.y + y1}, 0.5 * point, {}});
     if (both)
-      ink.push_back(ink::Line{{box.x + box.w - x0, box.y + y0}, {box.x + box.w - x1, box.y + y1}, 0.5 * point, {}});
+      ink.push_back(
+          ink::Line{{box.x + box.w - x0, box.y + y0}, {box.x + box.w - x1, box.y + y1}, 0.5 * point, {}});
   }
 }
 

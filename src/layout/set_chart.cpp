@@ -36,16 +36,15 @@ class Drawing {
   void draw() {
     measure();
     if (plot_.w < least_plot || plot_.h < least_plot) {
-      setting_.problem(chart_.up.title, "is a chart without room for its curves: " +
-                                            plain(plot_.w / paper_mm, 1) + " x " +
-                                            plain(plot_.h / paper_mm, 1) + " mm");
+      setting_.problem(chart_.up.title,
+                       "is a chart without room for its curves: " + plain(plot_.w / paper_mm, 1) + " x " +
+                           plain(plot_.h / paper_mm, 1) + " mm");
       return;
     }
     hatch();
     axes();
     uprights();
-    for (const picture::Curve& curve : chart_.curves)
-      put_path(ink_, points_of(curve), heavy, curve.pattern);
+    for (const picture::Curve& curve : chart_.curves) put_path(ink_, points_of(curve), heavy, curve.pattern);
     side_names();
   }
 
@@ -61,7 +60,8 @@ class Drawing {
     Paper figures;
     for (double v = 0; v <= chart_.up.end + 1e-9; v += chart_.up.step)
       figures = std::max(figures, label(setting_, spec_.type, figure(chart_.up, v), box_.w).width);
-    for (const picture::Curve& curve : chart_.curves) names_.push_back(label(setting_, spec_.head, curve.name, box_.w * 0.22));
+    for (const picture::Curve& curve : chart_.curves)
+      names_.push_back(label(setting_, spec_.head, curve.name, box_.w * 0.22));
     if (chart_.floor) names_.push_back(label(setting_, spec_.type, chart_.floor_name, box_.w * 0.22));
     Paper names;
     for (const Label& name : names_) names = std::max(names, name.width + gap * 2);
@@ -113,7 +113,8 @@ class Drawing {
       const std::size_t j = right_ ? flags_.size() - 1 - step : step;
       const Flag& other = flags_[j];
       const Paper other_mast = x_of(order_[j]->at);
-      const bool meets = flag.x < other.x + other.words.width + gap && other.x < flag.x + flag.words.width + gap;
+      const bool meets =
+          flag.x < other.x + other.words.width + gap && other.x < flag.x + flag.words.width + gap;
       const bool crossed = other_mast > flag.x - gap && other_mast < flag.x + flag.words.width + gap;
       if (meets || crossed) flag.lane = std::max(flag.lane, other.lane + 1);
     }
@@ -155,8 +156,10 @@ class Drawing {
     const Paper bottom = plot_.y + plot_.h, lane = lane_height();
     for (std::size_t i = 0; i < flags_.size(); ++i) {
       const picture::Upright& upright = *order_[i];
-      const Paper x = x_of(upright.at), top = plot_.y - gap / 2 - lane * static_cast<double>(flags_[i].lane + 1);
-      put_path(ink_, {{x, bottom}, {x, top + lane * 0.25}}, upright.heavy ? heavy : 1.25 * point, upright.pattern);
+      const Paper x = x_of(upright.at),
+                  top = plot_.y - gap / 2 - lane * static_cast<double>(flags_[i].lane + 1);
+      put_path(ink_, {{x, bottom}, {x, top + lane * 0.25}}, upright.heavy ? heavy : 1.25 * point,
+               upright.pattern);
       put_label(setting_, ink_, flags_[i].words, {flags_[i].x, top});
     }
   }
@@ -193,7 +196,8 @@ class Drawing {
     }
     std::vector<std::size_t> order(names_.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
-    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return wanted[a] < wanted[b]; });
+    std::stable_sort(order.begin(), order.end(),
+                     [&](std::size_t a, std::size_t b) { return wanted[a] < wanted[b]; });
     std::vector<Paper> tops;
     for (const std::size_t i : order) {
       tops.push_back(wanted[i]);

@@ -15,8 +15,8 @@ using unit::paper_mm;
 using unit::point;
 
 constexpr Paper usual_pitch = 25 * paper_mm, usual_height = 24 * paper_mm;
-constexpr Paper write_on = 8 * paper_mm;     ///< left blank at the foot of each cell
-constexpr Paper mark = 4 * paper_mm;         ///< length of a cut mark, outside the strip
+constexpr Paper write_on = 8 * paper_mm;  ///< left blank at the foot of each cell
+constexpr Paper mark = 4 * paper_mm;      ///< length of a cut mark, outside the strip
 constexpr Paper pad = 1 * paper_mm;
 constexpr Paper thin = 0.5 * point;
 
@@ -28,7 +28,8 @@ std::string filled(std::string text, const std::string& name, const std::string&
 /// A line of whole millimetres with a tick each ten; a photocopy that is not full size shows at once.
 Strip ruler(Setting& setting, const BlockSpec& spec, const std::string& words, Paper length, Paper width) {
   Strip strip;
-  const Label text = label(setting, spec.type, filled(words, "{length}", plain(length / paper_mm, 0) + " mm"), width);
+  const Label text =
+      label(setting, spec.type, filled(words, "{length}", plain(length / paper_mm, 0) + " mm"), width);
   put_label(setting, strip.ink, text, {});
   const Paper y = text.height + 4 * paper_mm;
   strip.ink.push_back(ink::Line{{{}, y}, {length, y}, 0.75 * point, {}});
@@ -72,7 +73,8 @@ Strip bank(Setting& setting, const BlockSpec& spec, const picture::FaderStrips& 
            std::size_t count, const Box& cell) {
   Strip strip;
   const std::size_t last = std::min(from + count, strips.cells.size()) - 1;
-  const std::string title = filled(filled(strips.bank, "{from}", strips.cells[from].number), "{to}", strips.cells[last].number);
+  const std::string title =
+      filled(filled(strips.bank, "{from}", strips.cells[from].number), "{to}", strips.cells[last].number);
   const Label words = label(setting, spec.type, title, cell.w * static_cast<double>(count));
   put_label(setting, strip.ink, words, {mark + 2 * paper_mm, {}});
   const Box whole{mark, words.height + mark, cell.w * static_cast<double>(count), cell.h};
@@ -91,10 +93,12 @@ Strip bank(Setting& setting, const BlockSpec& spec, const picture::FaderStrips& 
 
 }  // namespace
 
-void set_fader_strips(Setting& setting, const BlockSpec& spec, const picture::FaderStrips& strips, Paper width,
-                      Galley& galley) {
+void set_fader_strips(Setting& setting, const BlockSpec& spec, const picture::FaderStrips& strips,
+                      Paper width, Galley& galley) {
   const auto count = static_cast<std::size_t>(spec.across > 1 ? spec.across : 8);
-  const Box cell{{}, {}, spec.pitch > Paper{} ? spec.pitch : usual_pitch,
+  const Box cell{{},
+                 {},
+                 spec.pitch > Paper{} ? spec.pitch : usual_pitch,
                  spec.height > Paper{} ? spec.height : usual_height};
   const Paper wide = cell.w * static_cast<double>(count);
   if (wide + mark * 2 > width) {

@@ -15,7 +15,7 @@ using unit::paper_mm;
 using unit::point;
 
 constexpr Paper pad = 2 * paper_mm;
-constexpr Paper sign = 15 * paper_mm;        ///< side of the shape
+constexpr Paper sign = 15 * paper_mm;  ///< side of the shape
 constexpr Paper frame = 1.5 * point;
 
 /// A regular polygon about `middle`, its first corner at `turn` of a full turn.
@@ -40,7 +40,8 @@ void put_sign(std::vector<Ink>& ink, picture::Level::Shape shape, Spot middle) {
       const Paper inner = half * 0.94;
       for (Paper c = 1.25 * paper_mm; c < inner * 2; c += 2.5 * paper_mm) {  // parallel to two of its sides
         const Paper d = c / 2;
-        ink.push_back(ink::Line{{middle.x - inner + d, middle.y - d}, {middle.x + d, middle.y + inner - d}, 1 * point, {}});
+        ink.push_back(ink::Line{
+            {middle.x - inner + d, middle.y - d}, {middle.x + d, middle.y + inner - d}, 1 * point, {}});
       }
       break;
     }
@@ -75,7 +76,8 @@ Strip level_strip(Setting& setting, const BlockSpec& spec, const picture::Level&
     text_h += actions.back().height;
   }
   const bool one_line = word.width + figure.width + pad * 2 <= head_w;
-  const Paper head_h = std::max(word.height, figure.height) + (one_line ? Paper{} : figure.height) + note.height;
+  const Paper head_h =
+      std::max(word.height, figure.height) + (one_line ? Paper{} : figure.height) + note.height;
   Strip strip;
   strip.height = std::max({spec.height, sign + pad, head_h + pad, text_h + pad});
   const Paper middle = strip.height / 2;

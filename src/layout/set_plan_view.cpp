@@ -14,7 +14,7 @@ using unit::paper_mm;
 using unit::point;
 
 constexpr Paper gap = 1.5 * paper_mm;
-constexpr Paper marker = 4 * paper_mm;       ///< side of a leg's square
+constexpr Paper marker = 4 * paper_mm;  ///< side of a leg's square
 constexpr Paper least_drawing = 12 * paper_mm;
 
 /// A name in bold with its lines below, which stand and fall together.
@@ -58,7 +58,8 @@ class Drawing {
     for (const picture::Stand& stand : plan_.stands) {
       Words words;
       words.parts.push_back(label(setting_, spec_.head, stand.name, most));
-      for (const std::string& text : stand.lines) words.parts.push_back(label(setting_, spec_.type, text, most));
+      for (const std::string& text : stand.lines)
+        words.parts.push_back(label(setting_, spec_.type, text, most));
       for (const Label& part : words.parts) {
         words.width = std::max(words.width, part.width);
         words.height += part.height;
@@ -73,8 +74,10 @@ class Drawing {
     std::vector<std::size_t> middle;
     for (std::size_t i = 0; i < plan_.stands.size(); ++i) {
       const Length x = plan_.stands[i].at.x;
-      if (std::abs(x.si()) < 1e-6) middle.push_back(i);
-      else (x < Length{} ? left_ : right_).push_back(i);
+      if (std::abs(x.si()) < 1e-6)
+        middle.push_back(i);
+      else
+        (x < Length{} ? left_ : right_).push_back(i);
     }
     for (const std::size_t i : middle) (right_.size() <= left_.size() ? right_ : left_).push_back(i);
     for (auto* side : {&left_, &right_})
@@ -95,7 +98,8 @@ class Drawing {
     return true;
   }
 
-  /// Drops the last line of those that have most: names stay, and the table that goes with a plan says the rest.
+  /// Drops the last line of those that have most: names stay, and the table that goes with a plan says the
+  /// rest.
   bool shorten() {
     std::size_t most = 1;
     for (const Words& words : words_) most = std::max(most, words.parts.size());
@@ -144,17 +148,26 @@ class Drawing {
     const Label words = label(setting_, spec_.head, plan_.up, inner_.w);
     const Paper top = room_.y, x = middle_.x;
     put_label(setting_, ink_, words, {x + gap, top});
-    put_polygon(ink_, {{x, top + gap / 2}, {x - gap, top + words.height - gap / 2}, {x, top + words.height - gap},
-                       {x + gap * 0.6, top + words.height - gap / 2}},
+    put_polygon(ink_,
+                {{x, top + gap / 2},
+                 {x - gap, top + words.height - gap / 2},
+                 {x, top + words.height - gap},
+                 {x + gap * 0.6, top + words.height - gap / 2}},
                 {}, 0);
   }
 
   void line(const picture::GroundLine& l) {
     const Spot a = spot(l.from), b = spot(l.to);
     switch (l.kind) {
-      case picture::GroundLine::Kind::edge: put_path(ink_, {a, b}, 1 * point, picture::Pattern::solid); break;
-      case picture::GroundLine::Kind::ridge: put_path(ink_, {a, b}, 0.5 * point, picture::Pattern::dots); break;
-      case picture::GroundLine::Kind::wall: put_path(ink_, {a, b}, 4.5 * point, picture::Pattern::solid); break;
+      case picture::GroundLine::Kind::edge:
+        put_path(ink_, {a, b}, 1 * point, picture::Pattern::solid);
+        break;
+      case picture::GroundLine::Kind::ridge:
+        put_path(ink_, {a, b}, 0.5 * point, picture::Pattern::dots);
+        break;
+      case picture::GroundLine::Kind::wall:
+        put_path(ink_, {a, b}, 4.5 * point, picture::Pattern::solid);
+        break;
     }
   }
 
@@ -167,8 +180,10 @@ class Drawing {
       const Spot a = spot(l.from), b = spot(l.to);
       Spot at{(a.x + b.x) / 2 - words.width / 2, (a.y + b.y) / 2 - words.height / 2};
       const Paper off_x = (words.width / 2 + gap * 1.5), off_y = words.height / 2 + gap;
-      if (std::abs((a.x - b.x).si()) > std::abs((a.y - b.y).si())) at.y += a.y < middle_.y ? off_y : -off_y;
-      else at.x += a.x < middle_.x ? off_x : -off_x;
+      if (std::abs((a.x - b.x).si()) > std::abs((a.y - b.y).si()))
+        at.y += a.y < middle_.y ? off_y : -off_y;
+      else
+        at.x += a.x < middle_.x ? off_x : -off_x;
       ink_.push_back(ink::Rect{{at.x - gap / 3, at.y, words.width + gap * 0.67, words.height}, {}, 1.0});
       put_label(setting_, ink_, words, at);
     }

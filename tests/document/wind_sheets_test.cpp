@@ -26,7 +26,8 @@ struct WindyHouse : SmallHouse {
     show.forecast->gust = given(16 * mph);
     show.uses = {use("desk canopy"), use("stage canopy")};
     show.uses[0].walls = {typed("N")};
-    findings.list = {finding("desk canopy", 14 * mph, Outcome::over), finding("stage canopy", 25 * mph, Outcome::within)};
+    findings.list = {finding("desk canopy", 14 * mph, Outcome::over),
+                     finding("stage canopy", 25 * mph, Outcome::within)};
   }
   static Use use(const std::string& name) {
     Use out;
@@ -47,7 +48,14 @@ struct WindyHouse : SmallHouse {
     detail.forecast = 16 * mph;
     detail.improvement = "one more BAG a leg: down at 19 mph";
     for (const char* leg : {"NW", "NE", "SE", "SW"})
-      detail.legs.push_back({leg, "1 x BAG", 35.6 * unit::pound, 41.2 * unit::pound, true, outcome == Outcome::over ? 1 : 0, "BAG", {}});
+      detail.legs.push_back({leg,
+                             "1 x BAG",
+                             35.6 * unit::pound,
+                             41.2 * unit::pound,
+                             true,
+                             outcome == Outcome::over ? 1 : 0,
+                             "BAG",
+                             {}});
     for (int v = 1; v < 40; ++v) detail.curve.push_back({v * mph, 400.0 / (v * v)});
     Finding out;
     out.rule = "canopy-ballast";
@@ -70,29 +78,36 @@ TEST_CASE("the ballast sheet has a section a structure with its legs, rounded ag
   REQUIRE(sheet.sections.size() == 2);
   CHECK(section(sheet, 0).recipient == "desk canopy");
   CHECK(block_text(section(sheet, 0), "over") == "over: OVER LIMIT\n  Sentence of desk canopy.");
-  CHECK(block_text(section(sheet, 0), "levels") == "levels:\n  DOWN (gust): 14 mph\n  start: 11 mph\n  ready: 8 mph");
-  CHECK(block_text(section(sheet, 0), "legs").find("NW | 1 x BAG | 35 lb | 42 lb | 1 MORE BAG | [ ] | [ ]") != std::string::npos);
-  CHECK(block_text(section(sheet, 0), "plan").find("NW: 1 x BAG; has 35 lb; needs 42 lb") != std::string::npos);
+  CHECK(block_text(section(sheet, 0), "levels") ==
+        "levels:\n  DOWN (gust): 14 mph\n  start: 11 mph\n  ready: 8 mph");
+  CHECK(block_text(section(sheet, 0), "legs").find("NW | 1 x BAG | 35 lb | 42 lb | 1 MORE BAG | [ ] | [ ]") !=
+        std::string::npos);
+  CHECK(block_text(section(sheet, 0), "plan").find("NW: 1 x BAG; has 35 lb; needs 42 lb") !=
+        std::string::npos);
   CHECK(block_text(section(sheet, 0), "chart") ==
-        "chart: what holds, over what the wind asks over gust, mph\n  curve as planned\n  upright forecast gust 16\n"
+        "chart: what holds, over what the wind asks over gust, mph\n  curve as planned\n  upright forecast "
+        "gust 16\n"
         "  upright DOWN 14\n  upright maker's limit 25\n  floor below 1 it does not hold");
-  CHECK(block_text(section(sheet, 0), "facts").find("to bring it down: 6 min with 4 people") != std::string::npos);
+  CHECK(block_text(section(sheet, 0), "facts").find("to bring it down: 6 min with 4 people") !=
+        std::string::npos);
 }
 
 TEST_CASE("what no check has said is loud on both sheets") {
   WindyHouse house;
   house.findings.list.pop_back();
   const Document sheet = made(ballast_sheet(house.context()));
-  CHECK(block_text(section(sheet, 1), "unchecked") == "unchecked: \n  NOT CHECKED  No check of this structure was made.");
+  CHECK(block_text(section(sheet, 1), "unchecked") ==
+        "unchecked: \n  NOT CHECKED  No check of this structure was made.");
   CHECK(block_text(section(sheet, 1), "levels").find("DOWN (gust): NOT CHECKED") != std::string::npos);
   CHECK(block_text(section(sheet, 1), "plan").find("NW: NOT CHECKED") != std::string::npos);
   const Document card = made(weather_card(house.context()));
-  CHECK(block_text(section(card, 0), "unchecked").find("NOT CHECKED  No level of wind: stage canopy. Down before any wind.") !=
+  CHECK(block_text(section(card, 0), "unchecked")
+            .find("NOT CHECKED  No level of wind: stage canopy. Down before any wind.") != std::string::npos);
+  CHECK(block_text(section(card, 0), "storm").find("NOT CHECKED  No plan for lightning was checked.") !=
         std::string::npos);
-  CHECK(block_text(section(card, 0), "storm").find("NOT CHECKED  No plan for lightning was checked.") != std::string::npos);
   house.show.forecast.reset();
-  CHECK(block_text(section(made(weather_card(house.context())), 0), "meter").find("NOT CHECKED: no forecast gust") !=
-        std::string::npos);
+  CHECK(block_text(section(made(weather_card(house.context())), 0), "meter")
+            .find("NOT CHECKED: no forecast gust") != std::string::npos);
 }
 
 TEST_CASE("the weather card: weakest first, all levels in the meter's unit, walls off first") {
@@ -106,14 +121,17 @@ TEST_CASE("the weather card: weakest first, all levels in the meter's unit, wall
         "structures:\n -\n  A | desk canopy | 14 | 11 | 8 | 6 | 4 | walls (then 18 mph)\n"
         "  B | stage canopy | 25 | 20 | 15 | 6 | 4 | ");
   CHECK(block_text(section(card, 0), "in-all") == "in-all: In turn: 12 min, 4 people.");
-  CHECK(block_text(section(card, 0), "meter").find("Forecast gust 16 mph asks: DOWN A, READY B.") != std::string::npos);
-  CHECK(block_text(section(card, 0), "signs").find("twigs never still | 8\u201312 | 19 | DOWN A, READY B") != std::string::npos);
+  CHECK(block_text(section(card, 0), "meter").find("Forecast gust 16 mph asks: DOWN A, READY B.") !=
+        std::string::npos);
+  CHECK(block_text(section(card, 0), "signs").find("twigs never still | 8\u201312 | 19 | DOWN A, READY B") !=
+        std::string::npos);
 }
 
 TEST_CASE("the walk, the card and the ballast sheet say one figure: the detail's, not the finding's limit") {
   const WindyHouse house;
   const Document walk = made(safety_walk(house.context()));
-  CHECK(block_text(section(walk, 0), "stop").find("14 mph desk canopy; 25 mph stage canopy") != std::string::npos);
+  CHECK(block_text(section(walk, 0), "stop").find("14 mph desk canopy; 25 mph stage canopy") !=
+        std::string::npos);
   CHECK(block_text(section(walk, 0), "stops").find("DOWN at 14 mph gust") != std::string::npos);
   CHECK(block_text(section(walk, 0), "stops").find("99") == std::string::npos);
 }
@@ -146,6 +164,7 @@ TEST_CASE("lightning by count and by distance, and who alone restarts") {
   const Document card = made(weather_card(house.context()));
   CHECK(block_text(section(card, 0), "storm") ==
         "storm:\n  Flash to thunder 30 s or less: shelter NOW: the barn.\n"
-        "  By distance: clear (15 min) from 21 mi, done by 8 mi.\n  Again 30 min after the last flash or thunder.");
+        "  By distance: clear (15 min) from 21 mi, done by 8 mi.\n  Again 30 min after the last flash or "
+        "thunder.");
   CHECK(block_text(section(card, 0), "who") == "who: STOP and RESTART: Stage manager");
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Drawn pictures: nothing outside their block, no words upon words, lines where their figures say.
 #include <catch2/catch.hpp>
-
 #include <cmath>
 
 #include "layout/small_document.h"
@@ -117,7 +116,8 @@ TEST_CASE("names of uprights never meet, however close the lines are") {
         if (words.text != "DOWN 17") continue;
         for (const auto& mast : all_of<ink::Outline>(page)) {
           if (mast.steps.size() != 2 || mm(mast.steps[0].a.x) != Approx(mm(mast.steps[1].a.x))) continue;
-          const bool through = mast.steps[0].a.x > words.at.x && mast.steps[0].a.x < words.at.x + words.width &&
+          const bool through = mast.steps[0].a.x > words.at.x &&
+                               mast.steps[0].a.x < words.at.x + words.width &&
                                mast.steps[1].a.y < words.at.y - words.size * 0.1;
           CHECK_FALSE(through);
         }
@@ -141,12 +141,14 @@ picture::PlanView plan(int legs) {
   out.caption = "10 x 10 ft, seen from above";
   out.up = "N";
   const Length half = 5 * unit::foot;
-  const picture::GroundSpot spots[] = {{-half, half}, {half, half}, {half, -half}, {-half, -half}, {{}, half},
-                                       {{}, -half},   {half, {}},   {-half, {}}};
+  const picture::GroundSpot spots[] = {{-half, half}, {half, half}, {half, -half}, {-half, -half},
+                                       {{}, half},    {{}, -half},  {half, {}},    {-half, {}}};
   for (int i = 0; i < 4; ++i)
     out.lines.push_back({spots[i], spots[(i + 1) % 4], picture::GroundLine::Kind::edge});
   for (int i = 0; i < legs; ++i)
-    out.stands.push_back({spots[i], "L" + std::to_string(i), {"2 x BAG", "has 70 lb", "needs 42 lb"},
+    out.stands.push_back({spots[i],
+                          "L" + std::to_string(i),
+                          {"2 x BAG", "has 70 lb", "needs 42 lb"},
                           i == 1 ? picture::State::lacking : picture::State::enough});
   return out;
 }
@@ -200,7 +202,8 @@ TEST_CASE("fader strips stand at the pitch to a tenth of a millimetre, and ask n
   strips.check = "this line is {length}";
   for (int i = 1; i <= 12; ++i) strips.cells.push_back({std::to_string(i), "voice " + std::to_string(i)});
   std::string layout = picture_layout;
-  layout.replace(layout.find("height = \"70 mm\""), 16, "height = \"24 mm\"\npitch = \"20.5 mm\"\nacross = 8");
+  layout.replace(layout.find("height = \"70 mm\""), 16,
+                 "height = \"24 mm\"\npitch = \"20.5 mm\"\nacross = 8");
   const LaidOut out = lay_picture(strips, layout);
   CHECK(out.pages.to_scale);
   const Page& page = out.pages.pages.at(0);
@@ -238,7 +241,9 @@ id = "left"
 id = "right"
 beside = 0.5
 )";
-  const LaidOut both = lay_out(document_of({{"left", block::Paragraph{"left words"}}, {"right", block::Paragraph{"right words"}}}), pair);
+  const LaidOut both = lay_out(
+      document_of({{"left", block::Paragraph{"left words"}}, {"right", block::Paragraph{"right words"}}}),
+      pair);
   const Page& page = both.pages.pages.at(0);
   CHECK(mm(words_on(page, "left words").at.y) == Approx(mm(words_on(page, "right words").at.y)));
   CHECK(mm(words_on(page, "right words").at.x) > 105);
