@@ -178,6 +178,7 @@ picture::PlanView tower_plan(const Context& context, const WindUse& wind) {
   };
   picture::PlanView plan;
   plan.mast = true;
+  plan.up = words("ballast.front");
   if (structure.feet && structure.foot_radius) {
     add_feet(plan.lines, structure.feet->value, structure.foot_radius->value);
     plan.caption = words.say("ballast.feet-plan", {{"n", std::to_string(structure.feet->value)},
@@ -225,7 +226,8 @@ std::string spot_words(const Context& context, const std::pair<Length, Length>& 
                              {{"length", print_small(size, context.units, Rounding::nearest).text()}});
   };
   const std::string spot = joined(
-      {way(at.first, "ballast.right", "ballast.left"), way(at.second, "ballast.up", "ballast.under")}, ", ");
+      {way(at.first, "ballast.right", "ballast.left"), way(at.second, "ballast.ahead", "ballast.behind")},
+      ", ");
   return spot.empty() ? context.words("ballast.middle") : spot;
 }
 

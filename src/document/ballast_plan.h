@@ -10,7 +10,8 @@
 
 namespace dunnage {
 
-/// "14 in up", "in the middle": a place on the plan, from its middle.
+/// "14 in ahead", "in the middle": a place on the plan, from its middle. Never "up", which a builder reads as
+/// a height.
 std::string spot_words(const Context& context, const std::pair<Length, Length>& at);
 /// The plan: legs where their names say (N, NE ...), else around the edge in the order typed; weights of
 /// towers where they were typed.
