@@ -116,8 +116,9 @@ int help_conditions(Desk& desk) {
 }
 
 int help_labels(Desk& desk) {
-  desk.out << "dunnage label KIT prints a label for every unit; name codes to print only those. Measure your stock, or print one\n"
-              "sheet on plain paper and hold it against the light. Print at 100 %, never \"fit to page\".\n\nStocks:\n";
+  desk.out << "dunnage label KIT prints a label for every unit; name codes to print only those. Print at 100 %, never \"fit to\n"
+              "page\". --test-sheet prints the stock's outlines and rulers: the number at the cut edge is the --offset of that\n"
+              "printer. --copies 2 or 4 for a trunk that wants a label on each side.\n\nStocks:\n";
   return list_stocks({}, desk);
 }
 

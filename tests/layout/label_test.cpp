@@ -3,6 +3,8 @@
 #include <catch2/catch.hpp>
 #include <cmath>
 
+#include "layout/fit.h"
+#include "layout/setting.h"
 #include "layout/small_document.h"
 
 using namespace dunnage;
@@ -27,7 +29,10 @@ Ours ours(const std::string& name) {
   return {*layout, *stock};
 }
 
-const std::vector<std::string> all_stocks = {"4x6-roll", "100x150-roll", "letter-6up", "a4-8up", "a4-4up"};
+const std::vector<std::string> all_stocks = {"4x6-roll", "100x150-roll", "letter-6up", "a4-8up", "a4-4up", "letter-4up",
+                                             "4x3-roll", "100x70-roll"};
+const std::vector<std::string> small_stocks = {"50x25-roll", "50x25-roll-300", "2x1-roll", "2x1-roll-300", "a4-24up",
+                                               "letter-10up"};
 
 Section label(const std::string& code, int contents) {
   block::Listing listing;
@@ -176,4 +181,36 @@ TEST_CASE("a block without an area has no place on a label") {
   lay_out_labels(labels({section}), layout, it.stock, 1, 1, faces(), problems);
   REQUIRE(problems.size() == 1);
   CHECK(problems[0].cause == "has no area: on a label every block stands in one");
+}
+
+TEST_CASE("the smallest labels keep code, name and a code to be read, whatever the name") {
+  for (const std::string& name : small_stocks) {
+    INFO(name);
+    Section section = label("CBL-TRK-10", 9);
+    section.blocks[1].content = block::Heading{"A trunk of speaker cables for the delay line beyond the mill"};
+    std::get<block::Qr>(section.blocks[6].content).text =
+        "CBL-TRK-10  A trunk of speaker cables for the delay line beyond the mill\n83 lb";
+    const LaidOut out = lay_out_on(name, labels({section}));
+    CHECK(sentences(out.problems).empty());
+    CHECK(says(out.pages.pages.at(0), "CBL-TRK-10\n"));
+    const auto codes = all_of<ink::Modules>(out.pages.pages.at(0));
+    REQUIRE(codes.size() == 1);
+    CHECK(codes[0].module / ((1.0 / ours(name).stock.dpi) * unit::paper_in) >= 4.999);
+    for (const auto& words : all_of<ink::Words>(out.pages.pages.at(0))) CHECK(pt(words.size) >= 7.999);
+  }
+}
+
+TEST_CASE("a name that has no room ends in dots; of two languages the first stays whole") {
+  Document document = empty_document();
+  std::vector<LayoutProblem> problems;
+  Setting setting(faces(), document, problems, 203);
+  TypeStyle style;
+  style.size = style.floor = 10 * unit::point;
+  style.fit = Fit::cut;
+  const Paper line = 13.1 * unit::point;
+  const Lines cut = fit_box(setting, style, "Speaker cables for the delay line", 30 * unit::paper_mm, line);
+  CHECK(cut.lines == std::vector<std::string>{"Speaker cables\u2026"});
+  const Lines both = fit_box(setting, style, in_two("Cables", "Cables de altavoz"), 30 * unit::paper_mm, line);
+  CHECK(both.lines == std::vector<std::string>{"Cables"});
+  CHECK(problems.empty());
 }

@@ -2,6 +2,7 @@
 // How a document breaks into pages: what is said again, what stays together, what is never lost.
 #include <catch2/catch.hpp>
 
+#include "layout/right_hand.h"
 #include "layout/small_document.h"
 
 using namespace dunnage;
@@ -188,4 +189,76 @@ TEST_CASE("cards stand side by side on a lying sheet") {
   CHECK(says(out.pages.pages[0], "A\n"));
   CHECK(mm(words_on(out.pages.pages[0], "B").at.x) > 148.5);
   CHECK(mm(words_on(out.pages.pages[1], "C").at.x) < 148.5);
+}
+
+TEST_CASE("a last page that would hold next to nothing takes rows from the page before") {
+  int pulled = 0;
+  for (int count = 20; count <= 60; ++count) {
+    const LaidOut out = lay_out(document_of({rows(count, "Shelf", true)}), table_layout);
+    if (out.pages.pages.size() < 2) continue;
+    const Page& last = out.pages.pages.back();
+    int on_last = 0;
+    for (const auto& words : all_of<ink::Words>(last)) on_last += words.text.rfind("row ", 0) == 0 ? 1 : 0;
+    CHECK(on_last >= 4);
+    pulled += on_last < 8 ? 1 : 0;
+    std::size_t seen = 0;
+    for (const Page& page : out.pages.pages)
+      for (const auto& words : all_of<ink::Words>(page)) seen += words.text.rfind("row ", 0) == 0 ? 1U : 0U;
+    CHECK(seen == static_cast<std::size_t>(count));
+  }
+  CHECK(pulled > 0);
+}
+
+TEST_CASE("rows that are only to write on are ruled once") {
+  block::Table table;
+  table.columns = {"box", "what"};
+  table.groups.push_back({"", {{{cell("1"), blank()}}, {{cell("2"), blank()}}, {{cell("name"), blank()}}}});
+  const LaidOut out = lay_out(document_of({{"rows", table}}), table_layout);
+  // Two rows of one line to write on, then a row of words with its line and its rule; one rule under the page's head.
+  CHECK(all_of<ink::Line>(out.pages.pages.at(0)).size() == 2 + 2 + 1);
+}
+
+TEST_CASE("the second language stands below the first in the plain cut") {
+  const std::string layout = "[page]\nmargin = \"15 mm\"\n[[block]]\nid = \"head\"\ntype = { face = \"text-bold\", size = \"14 pt\" }\n";
+  Document document = document_of({{"head", block::Heading{in_two("Pull sheet", "Hoja de recogida")}}});
+  document.page_words = in_two("page {n} of {total}", "página {n} de {total}");
+  const LaidOut out = lay_out(document, layout);
+  const Page& page = out.pages.pages.at(0);
+  const ink::Words first = words_on(page, "Pull sheet"), second = words_on(page, "Hoja de recogida");
+  CHECK(first.face == faces().at("text-bold"));
+  CHECK(second.face == faces().at("text"));
+  CHECK(second.at.y > first.at.y);
+  CHECK(second.at.x == first.at.x);
+  CHECK(says(page, "page 1 of 1\n"));
+  CHECK(says(page, "página 1 de 1\n"));
+}
+
+TEST_CASE("a table in two languages goes on in each of them") {
+  Block block = rows(40, in_two("Shelf", "Estante"));
+  Document document = document_of({block});
+  document.continued = in_two("continued", "continúa");
+  const LaidOut out = lay_out(document, table_layout);
+  REQUIRE(out.pages.pages.size() == 2);
+  CHECK(says(out.pages.pages[1], "Shelf (continued)\n"));
+  CHECK(says(out.pages.pages[1], "Estante (continúa)\n"));
+}
+
+TEST_CASE("a long notice is parted rather than leave most of a page empty") {
+  const std::string layout = table_layout + "[[block]]\nid = \"stop\"\n";
+  const LaidOut out = lay_out(document_of({rows(8), {"stop", block::Notice{"STOP", std::vector<std::string>(40, "One line.")}}}), layout);
+  REQUIRE(out.pages.pages.size() == 2);
+  CHECK(says(out.pages.pages[0], "STOP"));
+  CHECK(says(out.pages.pages[0], "One line."));
+}
+
+TEST_CASE("parts begin on right-hand pages, cards never on the back of a card") {
+  const auto page = [](const std::string& bookmark) { return Page{210 * unit::paper_mm, 297 * unit::paper_mm, {}, "1", bookmark}; };
+  Pages pages{"Pull sheet", "en", {page("A"), page("B"), page(""), page("C")}, false};
+  begin_on_right_hand(pages, false);
+  std::string order;
+  for (const Page& one : pages.pages) order += one.bookmark.empty() ? "." : one.bookmark;
+  CHECK(order == "A.B.C.");
+  Pages cards{"Cards", "en", {page("A"), page(""), page("")}, false};
+  begin_on_right_hand(cards, true);
+  CHECK(cards.pages.size() == 6);
 }
