@@ -72,8 +72,8 @@ for name in sys.argv[2:]:
 )");
   const std::string kit = folder.file("kit.json", program({"list", "kit-keys", "--json"}).out), show = folder.file("show.json", program({"list", "show-keys", "--json"}).out);
   const std::string project = PROJECT_DIR;
-  CHECK(shell("python3 " + judge + " " + kit + " " + project + "/examples/kit/*.toml " + project + "/begin/*/kit/*.toml 2>&1").out.empty());
-  CHECK(shell("python3 " + judge + " " + show + " " + project + "/examples/*.toml " + project + "/begin/*/show.toml 2>&1").out.empty());
+  CHECK(shell("python3 " + judge + " " + kit + " " + project + "/examples/kit/*.toml " + project + "/examples/begin/*/kit/*.toml 2>&1").out.empty());
+  CHECK(shell("python3 " + judge + " " + show + " " + project + "/examples/*.toml " + project + "/examples/begin/*/show.toml 2>&1").out.empty());
   const std::string wrong = folder.file("wrong.toml", "[[case]]\nname = \"x\"\nform = \"chest\"\ncount = \"two\"\nwieghed = \"3 lb\"\ngoes = [{ after_dark = \"yes\" }]\n");
   const std::string told = shell("python3 " + judge + " " + kit + " " + wrong + " 2>&1").out;
   for (const std::string mistake : {"'code' is a required property", "'chest' is not one of", "'two' is not of type 'integer'", "'wieghed' was unexpected", "'goes'"}) {
