@@ -18,26 +18,38 @@ echo "package: $deb"
 dpkg-deb --field "$deb" Package Version Architecture Depends
 
 root=$(mktemp -d)
-trap 'rm -rf "$root"' EXIT
+log=$root.log
+leave() {
+  # Nothing is removed while a part of this system is mounted inside.
+  if mountpoint -q "$root/proc"; then umount "$root/proc" || return 0; fi
+  rm -rf "$root"
+}
+trap leave EXIT
 
 in_a_fresh_root() {
   suite=$(. /etc/os-release && echo "$VERSION_CODENAME")
   mirror=$(sed -n 's/^URIs: *\([^ ]*\).*/\1/p; s/^deb \(\[[^]]*\] \)\{0,1\}\([^ ]*\) .* main.*/\2/p' /etc/apt/sources.list.d/*.sources /etc/apt/sources.list 2>/dev/null | head -n 1)
-  debootstrap --variant=minbase "$suite" "$root" "$mirror" >"$root.log" 2>&1 || return 1
-  rm -f "$root.log"
+  if ! debootstrap --variant=minbase "$suite" "$root" "$mirror" >"$log" 2>&1; then
+    echo "debootstrap failed; see $log" >&2
+    exit 1
+  fi
   # The fresh root goes the same way to the archive as this system does.
   cp -r /etc/apt/apt.conf.d/. "$root/etc/apt/apt.conf.d/" 2>/dev/null || true
-  cp "$deb" "$root/dunnage.deb"
-  chroot "$root" apt-get install -y -q --no-install-recommends ./dunnage.deb >/dev/null
+  mountpoint -q "$root/proc" || mount -t proc proc "$root/proc"
+  cp "$deb" "$root/tmp/dunnage.deb"
+  chroot "$root" env DEBIAN_FRONTEND=noninteractive apt-get install -y -q --no-install-recommends /tmp/dunnage.deb >>"$log" 2>&1
   if chroot "$root" sh -c 'command -v g++ || command -v cmake || command -v make'; then
     echo "the root has build tools" >&2
     exit 1
   fi
   chroot "$root" sh -ec 'cd /tmp; dunnage --version; dunnage begin crew --units us; dunnage print crew/show.toml --out paper
-    dunnage label crew/kit --out labels.pdf; ls -l paper labels.pdf'
-  chroot "$root" sh -ec 'head -c 5 /tmp/paper/pull-sheet.pdf | grep -q "%PDF-"'
-  chroot "$root" apt-get purge -y -q dunnage >/dev/null
-  chroot "$root" sh -ec '! test -e /usr/share/dunnage && ! test -e /usr/bin/dunnage'
+    dunnage label crew/kit --out labels.pdf; ls -l paper/*.pdf labels.pdf'
+  test "$(head -c 5 "$root/tmp/paper/pull-sheet.pdf")" = "%PDF-"
+  test "$(head -c 5 "$root/tmp/labels.pdf")" = "%PDF-"
+  chroot "$root" env DEBIAN_FRONTEND=noninteractive apt-get purge -y -q dunnage >>"$log" 2>&1
+  test ! -e "$root/usr/share/dunnage"
+  test ! -e "$root/usr/bin/dunnage"
+  rm -f "$log"
   echo "installed, printed and removed again in a fresh root"
 }
 
@@ -51,8 +63,9 @@ unpacked() {
   echo "unpacked and printed; not tried in a fresh root"
 }
 
+# Called plainly: behind || or if, the shell would go on after a failure inside.
 if [ "$(id -u)" -eq 0 ] && command -v debootstrap >/dev/null 2>&1; then
-  in_a_fresh_root || { echo "debootstrap failed; see $root.log" >&2; exit 1; }
+  in_a_fresh_root
 else
   unpacked
 fi
