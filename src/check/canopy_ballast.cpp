@@ -9,6 +9,7 @@
 
 #include "check/canopy_site.h"
 #include "check/meter.h"
+#include "check/say.h"
 
 namespace dunnage {
 namespace {
@@ -181,28 +182,23 @@ void judge(Finding& f, const CanopySite& site, const CanopyDetail& d, const Hous
 }
 
 Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const CanopySite& site) {
-  Finding f;
-  f.rule = "canopy-ballast";
-  f.subject = site.name;
+  Finding f = begin_finding("canopy-ballast", site.name, show.uses[static_cast<std::size_t>(site.use)].place);
   f.source = "EN 1991-1-4 7.3; EN 1990 A1.2(A)";
   f.caution =
       "For the canopy alone, ballast tied tight at the foot. Maker, venue and a competent person decide.";
-  f.place = show.uses[static_cast<std::size_t>(site.use)].place;
   if (site.indoor) {
-    f.outcome = Outcome::does_not_apply;
-    f.place = setting_place(show);
-    f.says = "Indoors: no wind load.";
+    say_does_not_apply(f, setting_place(show), "Indoors: no wind load.");
     return f;
   }
   if (!site.missing.empty()) {
-    f.outcome = Outcome::not_checked;
-    f.says = fmt::format("Not given: {}.", fmt::join(site.missing, ", "));
+    say_not_given(f, site.missing);
     return f;
   }
   const CanopyDetail detail = detail_of(c, plan, site);
-  f.assumption = detail.assumption + (detail.assumption.empty() ? "" : "; ") + "factors 0.9 and 1.5";
-  if (!site.maker) f.assumption += "; maker's limit not given";
-  if (!detail.card.strike) f.assumption += "; minutes and people to bring it down not given";
+  assume(f, detail.assumption);
+  assume(f, "factors 0.9 and 1.5");
+  if (!site.maker) assume(f, "maker's limit not given");
+  if (!detail.card.strike) assume(f, "minutes and people to bring it down not given");
   f.detail = detail;
   if (!detail.down_at) {
     f.outcome = Outcome::not_checked;

@@ -3,8 +3,8 @@
 #include "check/tower_load.h"
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
+#include "check/say.h"
 #include "check/tower_site.h"
 
 namespace dunnage {
@@ -13,16 +13,13 @@ namespace {
 Finding finding_of(const Catalogue& c, const Show& show, const TowerSite& site) {
   const UnitSystem units = c.kit.house.units;
   const Structure& s = *site.structure;
-  Finding f;
-  f.rule = "tower-load";
-  f.subject = site.name;
+  Finding f = begin_finding("tower-load", site.name, show.uses[static_cast<std::size_t>(site.use)].place);
   f.source = "maker's rating";
   f.caution = "Cable and fittings count as load. Never above people without the venue's consent.";
-  f.place = show.uses[static_cast<std::size_t>(site.use)].place;
   std::vector<std::string> missing = site.missing_load;
   if (!s.rated_load) missing.push_back("its rated load");
   if (!missing.empty()) {
-    f.says = fmt::format("Not given: {}.", fmt::join(missing, ", "));
+    say_not_given(f, missing);
     return f;
   }
   f.measured = site.carried;

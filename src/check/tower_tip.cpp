@@ -65,21 +65,16 @@ void judge(Finding& f, const TowerSite& site, const House& house) {
 }
 
 Finding finding_of(const Catalogue& c, const Show& show, const TowerSite& site) {
-  Finding f;
-  f.rule = "tower-tip";
-  f.subject = site.name;
+  Finding f = begin_finding("tower-tip", site.name, show.uses[static_cast<std::size_t>(site.use)].place);
   f.source = "EN 1991-1-4 7.4.3; EN 1990 A1.2(A)";
   f.caution =
       "Level, outriggers locked, cables tied at the foot. Maker, venue and a competent person decide.";
-  f.place = show.uses[static_cast<std::size_t>(site.use)].place;
   if (site.indoor) {
-    f.outcome = Outcome::does_not_apply;
-    f.place = setting_place(show);
-    f.says = "Indoors: no wind load.";
+    say_does_not_apply(f, setting_place(show), "Indoors: no wind load.");
     return f;
   }
   if (!site.missing.empty()) {
-    f.says = fmt::format("Not given: {}.", fmt::join(site.missing, ", "));
+    say_not_given(f, site.missing);
     return f;
   }
   f.assumption = fmt::format("{}{}factors 0.9 and 1.5", fmt::join(site.assumptions, "; "),

@@ -6,6 +6,7 @@
 
 #include "base/error.h"
 #include "base/nearest.h"
+#include "check/meter.h"
 #include "check/rules.h"
 #include "export/pdf_file.h"
 #include "layout/lay_out.h"
@@ -91,9 +92,36 @@ void check_team(const PrintOptions& options, const Show& show) {
                    (guess.empty() ? "; it has " + fmt::format("{}", fmt::join(names, ", ")) : ": " + guess));
 }
 
-std::string meter_of(const House& house, UnitSystem units) {
-  if (!house.meter.empty()) return house.meter;
-  return units == UnitSystem::us ? "mph" : "m/s";
+/// One layout a sheet asked for, in their order. Ours and the house's are all read: the revision must not depend on
+/// what is printed.
+std::vector<Layout> layouts_for(const std::vector<const DocumentKind*>& kinds, Loaded& loaded, Diagnostics& style,
+                                const Desk& desk) {
+  std::vector<Layout> out(kinds.size());
+  for (const DocumentKind& kind : document_kinds()) {
+    const Layout layout =
+        load_layout_for(desk.share, loaded.catalogue.kit.folder, std::string(kind.name), loaded.sources, style);
+    for (std::size_t i = 0; i < kinds.size(); ++i)
+      if (kinds[i] == &kind) out[i] = layout;
+  }
+  return out;
+}
+
+/// Sheets to pages; what does not fit is told in `style`.
+void set_pages(std::vector<Sheet>& sheets, PaperSize paper, bool duplex, const Faces& faces, Diagnostics& style,
+               Progress& progress) {
+  const auto [width, height] = sides(paper);
+  std::vector<LayoutProblem> problems;
+  for (Sheet& sheet : sheets) {
+    progress.step(on_one_line(sheet.document.title));
+    sheet.pages = lay_out(sheet.document, sheet.layout, width, height, faces, problems);
+    if (duplex) begin_on_right_hand(sheet.pages, sheet.layout.across * sheet.layout.down > 1);
+  }
+  tell(problems, style);
+}
+
+int refuse(const Diagnostics& style, const Loaded& loaded, Desk& desk) {
+  desk.err << render(style, loaded.sources);
+  return 1;
 }
 
 }  // namespace
@@ -102,54 +130,35 @@ int print_packet(const PrintOptions& options, Desk& desk) {
   Loaded loaded;
   if (!load_show(options.show, loaded, desk.err)) return 1;
   House& house = loaded.catalogue.kit.house;
-  const UnitSystem units = options.units.value_or(house.units);
-  house.units = units;  // findings speak in the units of the sheets
+  const UnitSystem units = house.units = options.units.value_or(house.units);  // findings speak as the sheets do
   const PaperSize paper = options.paper.value_or(house.paper);
   check_team(options, loaded.show);
   const std::vector<const DocumentKind*> kinds = sheets_asked_for(options, house);
 
   Diagnostics style;
   const std::vector<Words> words = load_words_for(desk.share, options.languages, house, loaded.sources, style);
-  std::vector<Layout> layouts(kinds.size());  // in the order of the sheets, which the asker chooses
-  for (const DocumentKind& kind : document_kinds()) {  // all of them: the revision must not depend on what is printed
-    Layout layout = load_layout_for(desk.share, loaded.catalogue.kit.folder, std::string(kind.name), loaded.sources, style);
-    for (std::size_t i = 0; i < kinds.size(); ++i)
-      if (kinds[i] == &kind) layouts[i] = layout;
-  }
+  std::vector<Layout> layouts = layouts_for(kinds, loaded, style, desk);
   const Faces faces(read_faces(desk.share / "fonts"));
   check_letters(loaded.catalogue, &loaded.show, names_of(words), faces, style);
-  if (style.has_errors()) {
-    desk.err << render(style, loaded.sources);
-    return 1;
-  }
+  if (style.has_errors()) return refuse(style, loaded, desk);
 
   const Plan plan = plan_show(loaded.catalogue, loaded.show);
   const Findings findings = check_all(loaded.catalogue, loaded.show, plan);
-  const std::string how =
-      fmt::format("{} {} {}", units == UnitSystem::us, paper == PaperSize::a4, names_of(words));
-  const std::string letter = loaded.show.revision ? loaded.show.revision->value : "";
-  const std::string revision = revision_of(loaded.sources, how, letter);
+  const std::string how = fmt::format("{} {} {}", units == UnitSystem::us, paper == PaperSize::a4, names_of(words));
+  const std::string revision = revision_of(loaded.sources, how, loaded.show.revision ? loaded.show.revision->value : "");
   std::vector<Context> contexts;
   for (const Words& one : words)
-    contexts.push_back({loaded.catalogue, loaded.show, plan, findings, one, units, meter_of(house, units), revision,
+    contexts.push_back({loaded.catalogue, loaded.show, plan, findings, one, units, std::string(meter_of(house)), revision,
                         options.team, {}, {}});
   std::vector<Sheet> sheets = make_sheets(kinds, layouts, contexts);
   const std::vector<Skipped>& skipped = contexts.front().skipped;
   if (sheets.empty()) throw UsageError("none of the sheets asked for would help anybody: " + skipped.front().reason);
 
   Progress progress(desk.err, desk.err_is_terminal, 2 * sheets.size());
-  const auto [width, height] = sides(paper);
-  std::vector<LayoutProblem> problems;
-  for (Sheet& sheet : sheets) {
-    progress.step(on_one_line(sheet.document.title));
-    sheet.pages = lay_out(sheet.document, sheet.layout, width, height, faces, problems);
-    if (options.duplex) begin_on_right_hand(sheet.pages, sheet.layout.across * sheet.layout.down > 1);
-  }
-  tell(problems, style);
+  set_pages(sheets, paper, options.duplex, faces, style, progress);
   if (style.has_errors()) {
     progress.done();
-    desk.err << render(style, loaded.sources);
-    return 1;
+    return refuse(style, loaded, desk);
   }
   const fs::path folder = options.out.empty() ? fs::path(options.show.stem().string() + "-paper") : options.out;
   const auto names = write_files(sheets, options, folder, faces, loaded.show.title.value, desk, progress);

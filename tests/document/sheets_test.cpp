@@ -142,7 +142,7 @@ TEST_CASE("what comes off last is loaded first") {
 TEST_CASE("the cover puts what is wrong first and never says that all is well when it is not") {
   SmallHouse house;
   CHECK(block_text(made(cover(house.context())).sections[0], "clear") ==
-        "clear: No limit is exceeded, nothing is short, and every check was made.");
+        "clear: Of the checks that apply, none found a limit exceeded. Read also what does not apply and what was assumed.");
   Shortage shortage;
   shortage.what = "MIC";
   shortage.wanted = 9;
