@@ -35,6 +35,7 @@ const Range pressure{"pressure", Measure::pressure, 0, 10, "kPa"};
 const Range cable_area{"cross-section of a cable", Measure::area, 0.05, 500, "mm2"};
 const Range weight_hold{"mass that may hang or be carried", Measure::mass, 0.1, 5000, "kg"};
 const Range paper_length{"length on paper", Measure::paper, 0, 1500, "mm"};
+const Range fader_pitch{"from one fader to the next", Measure::paper, 5, 60, "mm"};
 const Range type_size{"size of type", Measure::paper, 4, 600, "pt"};
 
 const std::vector<const Range*>& all() {
@@ -42,7 +43,7 @@ const std::vector<const Range*>& all() {
       &piece_mass, &case_mass,   &mass_on_top, &weight_hold,   &vehicle_mass, &case_side, &piece_length,
       &run_length, &height,      &plan_side,   &ground_offset, &distance,     &area,      &cable_area,
       &wind,       &temperature, &water,       &minutes,       &power,        &current,   &voltage,
-      &frequency,  &level,       &sound,       &pressure,      &paper_length, &type_size};
+      &frequency,  &level,       &sound,       &pressure,      &paper_length, &fader_pitch, &type_size};
   return list;
 }
 

@@ -44,6 +44,12 @@ block::Handle handle_of(const Handling& handling, const Words& words) {
           lift_words(words, handling), handling.ramp_people};
 }
 
+/// How the mass is known, and as of which state of the kit: a label outlives what was in the case that day.
+std::string mass_as_of(const UnitMass& mass, const std::string& revision, const Words& words) {
+  const char* key = !mass.known ? "label.mass-unknown" : mass.estimated ? "label.mass-added" : "label.mass-weighed";
+  return words.say(key, {{"revision", revision}});
+}
+
 /// Most that may stand on top, where the case says so.
 std::string stack_words(const Case& box, const Words& words, UnitSystem system) {
   if (!box.stack) return {};
@@ -70,7 +76,7 @@ Section label_section(const Catalogue& catalogue, const Handling& handling, int 
   add(section, "owner", block::Paragraph{joined({house.name.value, house.phone.value}, "\n")});
   add(section, "revision",
       block::Paragraph{joined({stack_words(box, words, system),
-                               words.say("label.revision", {{"revision", revision_of(box, revision)}})}, "; ")});
+                               mass_as_of(catalogue.mass_of(unit), revision_of(box, revision), words)}, "; ")});
   return section;
 }
 

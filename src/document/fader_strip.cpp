@@ -10,7 +10,7 @@
 namespace dunnage {
 namespace {
 
-constexpr std::size_t bank = 8;  // usual; the last one is numbered to its end, for late changes
+constexpr int usual_bank = 8;
 constexpr int most_cells = 128;  // of one console; a higher channel number is a matrix or a typing slip
 
 /// The source's name; two of one name are told apart by their performers.
@@ -20,12 +20,31 @@ std::string cell_name(const std::vector<const Input*>& inputs, const Input& inpu
   return joined({input.source.value, input.performer}, "\n");
 }
 
+/// Pitch and bank as the show says, else as the console that goes does, else as any of its kind.
+void add_faders(const Context& context, picture::FaderStrips& strips) {
+  const Show& show = context.show;
+  if (show.fader_pitch) strips.pitch = show.fader_pitch->value;
+  if (show.fader_bank) strips.per_bank = show.fader_bank->value;
+  if (!show.console) return;
+  for (const bool going : {true, false})
+    for (const int box : context.catalogue.cases_serving(show.console->value)) {
+      const Case& console = context.catalogue.kit.cases[static_cast<std::size_t>(box)];
+      const auto [first, last] = context.catalogue.units_of[static_cast<std::size_t>(box)];
+      bool goes = false;
+      for (const PlanRow& row : context.plan.rows) goes = goes || (row.goes && row.unit >= first && row.unit < last);
+      if (going && !goes) continue;
+      if (!strips.pitch && console.fader_pitch) strips.pitch = console.fader_pitch->value;
+      if (!strips.per_bank && console.fader_bank) strips.per_bank = console.fader_bank->value;
+    }
+}
+
 /// Every channel from 1 to the last, so that each cell stands over its own fader.
 picture::FaderStrips channel_strips(const Context& context) {
   const Words& words = context.words;
   picture::FaderStrips strips;
   strips.bank = words("strip.bank");
   strips.check = words("strip.check");
+  add_faders(context, strips);
   const std::vector<const Input*> inputs = by_channel(context.show);
   for (const Input* input : inputs) {
     const int channel = input->channel.value;
@@ -35,7 +54,8 @@ picture::FaderStrips channel_strips(const Context& context) {
     std::string& name = strips.cells[static_cast<std::size_t>(channel - 1)].name;
     name = joined({name, cell_name(inputs, *input)}, "\n");
   }
-  while (strips.cells.size() % bank != 0)
+  const auto bank = static_cast<std::size_t>(strips.per_bank.value_or(usual_bank));
+  while (strips.cells.size() % bank != 0)  // the last bank is numbered to its end, for late changes
     strips.cells.push_back({std::to_string(strips.cells.size() + 1), {}});
   return strips;
 }

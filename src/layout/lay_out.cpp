@@ -3,6 +3,7 @@
 // known.
 #include "layout/lay_out.h"
 
+#include <algorithm>
 #include <utility>
 
 #include "base/unit.h"
@@ -74,6 +75,7 @@ class Composer {
     setting_.at_block({}, {layout_.file, 1, 1, 1});
     if (flowed.oversized > 0) setting_.problem({}, "something is taller than a page and cannot be parted");
     const auto total = static_cast<int>(flowed.regions.size());
+    longest_ = std::max(longest_, total);
     for (int number = 1; number <= total; ++number) {
       Page& page = next_card(number == 1 ? section : Section{});
       const Box& place = sheet_.cards[card_];
@@ -85,6 +87,7 @@ class Composer {
     }
   }
 
+  int longest() const { return longest_; }
   std::vector<Page> pages() { return std::move(pages_); }
 
  private:
@@ -117,6 +120,7 @@ class Composer {
   Sheet sheet_;
   std::vector<Page> pages_;
   std::size_t card_ = 0;
+  int longest_ = 0;                 ///< pages of the longest section
 };
 
 /// Strips for faders fit only at full size.
@@ -135,7 +139,7 @@ Pages lay_out(const Document& document, const Layout& layout, Paper page_width, 
   Setting setting(faces, document, problems);
   Composer composer(setting, layout, sheet_of(layout, page_width, page_height));
   for (const Section& section : document.sections) composer.add(section);
-  Pages pages{on_one_line(document.title), document.language, composer.pages(), holds_scale(document)};
+  Pages pages{on_one_line(document.title), document.language, composer.pages(), holds_scale(document), composer.longest()};
   if (!pages.pages.empty() && pages.pages.front().bookmark.empty()) pages.pages.front().bookmark = pages.title;
   return pages;
 }

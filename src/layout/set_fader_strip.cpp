@@ -95,21 +95,20 @@ Strip bank(Setting& setting, const BlockSpec& spec, const picture::FaderStrips& 
 
 void set_fader_strips(Setting& setting, const BlockSpec& spec, const picture::FaderStrips& strips,
                       Paper width, Galley& galley) {
-  const auto count = static_cast<std::size_t>(spec.across > 1 ? spec.across : 8);
+  const auto count = static_cast<std::size_t>(strips.per_bank.value_or(spec.across > 1 ? spec.across : 8));
   const Box cell{{},
                  {},
-                 spec.pitch > Paper{} ? spec.pitch : usual_pitch,
+                 strips.pitch.value_or(spec.pitch > Paper{} ? spec.pitch : usual_pitch),
                  spec.height > Paper{} ? spec.height : usual_height};
-  const Paper wide = cell.w * static_cast<double>(count);
-  if (wide + mark * 2 > width) {
-    setting.problem({}, "is " + plain(wide / paper_mm, 1) + " mm wide with its " + std::to_string(count) +
-                            " faders and has " + plain((width - mark * 2) / paper_mm, 1) +
-                            " mm: fewer faders a bank, or a wider page");
-    return;
-  }
+  const auto most = static_cast<std::size_t>((width - mark * 2) / cell.w + 1e-6);
+  if (most == 0) return setting.problem({}, "has no room for one fader of " + plain(cell.w / paper_mm, 1) + " mm: a wider page");
+  const std::size_t lengths = (count + most - 1) / most, piece = (count + lengths - 1) / lengths;
+  const Paper wide = cell.w * static_cast<double>(piece);
   galley.strips.push_back(ruler(setting, spec, strips.check, std::min(wide, 200 * paper_mm), width));
   for (std::size_t from = 0; from < strips.cells.size(); from += count)
-    galley.strips.push_back(bank(setting, spec, strips, from, count, cell));
+    for (std::size_t part = 0; part < count; part += piece)  // a bank too wide for the paper: lengths to lay end to end
+      if (from + part < strips.cells.size())
+        galley.strips.push_back(bank(setting, spec, strips, from + part, std::min(piece, count - part), cell));
 }
 
 }  // namespace dunnage

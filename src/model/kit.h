@@ -132,6 +132,8 @@ enum class Hold { good, fair, poor };
 struct Size { Length length, width, height; };
 
 /// Whatever is carried as one. All is per unit.
+inline constexpr int most_faders = 64;  ///< of one bank
+
 struct Case {
   Text code, name;
   std::map<std::string, std::string> names;
@@ -160,6 +162,8 @@ struct Case {
   Maybe<Conductor> conductor;      ///< of a power cable
   Maybe<Current> carries;          ///< its maker's ampacity
   Maybe<Area> wind_area;
+  Maybe<Paper> fader_pitch;        ///< of a console: from one fader to the next
+  Maybe<int> fader_bank;           ///< of a console: faders of one bank
   std::optional<Sourced<Date>> inspect_by;
   std::string revision;            ///< of the label: a date or letter typed
   Goes goes;

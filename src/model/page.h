@@ -43,6 +43,7 @@ struct Pages {
   std::string title, language = "en";
   std::vector<Page> pages;
   bool to_scale = false;            ///< labels: ask the viewer not to scale
+  int longest = 0;                  ///< pages of the longest section
 };
 
 }  // namespace dunnage

@@ -82,8 +82,10 @@ struct OneLine {
 };
 
 struct FaderCell { std::string number, name; };
-/// Cells at the pitch of the faders, a strip a bank; the layout knows the pitch and how many a bank.
+/// Cells at the pitch of the faders, a strip a bank. What the console's pitch and bank are not known for, the layout says.
 struct FaderStrips {
+  std::optional<Paper> pitch;
+  std::optional<int> per_bank;
   std::vector<FaderCell> cells;
   std::string bank;                 ///< "channels {from} to {to}"
   std::string cut;                  ///< "cut here"

@@ -76,6 +76,7 @@ struct Layout {
   bool cut_marks = false;
   TypeStyle title, running;         ///< head and foot
   bool furniture = true;            ///< head and foot at all
+  int most_pages = 0;               ///< of one section; more are printed and told. 0: as many as it takes
   std::vector<BlockSpec> blocks;    ///< in order
   std::vector<std::string> omit;    ///< blocks that the house leaves out on purpose
   const SourceFile* file = nullptr;

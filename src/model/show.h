@@ -187,6 +187,8 @@ struct Show {
   Maybe<int> crew, volunteers, audience;
   Maybe<Duration> hours;
   Maybe<std::string> console;
+  Maybe<Paper> fader_pitch;         ///< of a console that is not the kit's; goes before what the kit says
+  Maybe<int> fader_bank;
   std::vector<Text> with;
   std::string input_order;          ///< "channel" (default) or "performer"
   Maybe<std::string> revision;      ///< a letter typed

@@ -137,7 +137,7 @@ BlockSpec read_block(TableReader& reader, const TypeStyle& type, const TypeStyle
   block.across = reader.count("across", 0, 12, 1);
   block.line_height = length(reader, "line_height");
   block.height = length(reader, "height");
-  block.pitch = length(reader, "pitch");
+  if (const auto pitch = reader.quantity<Paper>("pitch", range::fader_pitch)) block.pitch = pitch->value;
   block.dots = reader.count("dots", 1, 100, 5);
   block.correction =
       reader.word("correction", WordTable<char>{{"L", 'L'}, {"M", 'M'}, {"Q", 'Q'}, {"H", 'H'}}, 'M');

@@ -92,6 +92,8 @@ void read_what_it_does(TableReader& section, Case& box) {
   box.conductor = read_conductor(section);
   box.carries = section.quantity<Current>("carries", range::current);
   box.wind_area = section.quantity<Area>("wind_area", range::area);
+  box.fader_pitch = section.quantity<Paper>("fader_pitch", range::fader_pitch);
+  box.fader_bank = section.maybe_count("fader_bank", 1, most_faders);
 }
 
 }  // namespace

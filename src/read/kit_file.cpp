@@ -8,6 +8,7 @@
 #include "read/key_list.h"
 #include "read/kit_codes.h"
 #include "read/kit_sections.h"
+#include "read/mistaken.h"
 
 namespace dunnage {
 namespace {
@@ -85,8 +86,11 @@ std::pair<std::string, std::string> refusal(const fs::path& folder) {
   const fs::file_status status = fs::status(folder, error);
   if (status.type() == fs::file_type::not_found)
     return {"there is no folder " + quoted_folder, "check the name; a kit is a folder of .toml files"};
-  if (!fs::is_directory(status))
+  if (!fs::is_directory(status)) {
+    if (const Mistaken mistaken = show_named_as_kit(folder); !mistaken.cause.empty())
+      return {mistaken.cause, mistaken.hint};
     return {quoted_folder + " is a file, not a folder", "a kit is a folder of .toml files: name the folder"};
+  }
   fs::directory_iterator opened(folder, error);
   if (error) return {quoted_folder + " cannot be read: " + error.message(), "check who may read it"};
   return {};

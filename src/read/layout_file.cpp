@@ -7,6 +7,7 @@
 #include <map>
 
 #include "read/block_section.h"
+#include "read/key_list.h"
 #include "read/table_reader.h"
 
 namespace dunnage {
@@ -44,6 +45,7 @@ void read_page(TableReader& page, Layout& layout) {
   layout.landscape = page.flag("landscape", false);
   layout.furniture = page.flag("furniture", true);
   read_margins(page, layout);
+  layout.most_pages = page.count("most_pages", 1, 1000, 0);
   for (const Text& block : page.texts("omit")) layout.omit.push_back(block.value);
   page.table("cards", "[page.cards]", [&](TableReader& cards) {
     layout.across = cards.count("across", 1, 20, 1);
@@ -70,6 +72,16 @@ void tell_doubles(const Layout& layout, Diagnostics& diagnostics) {
   }
 }
 
+void read_sections(TableReader& top, Layout& layout) {
+  top.table("page", "[page]", [&](TableReader& page) { read_page(page, layout); });
+  const TypeStyle type = read_style(top, "type", plain_style());
+  const TypeStyle head = read_style(top, "head", type);
+  layout.title = read_style(top, "title", head);
+  layout.running = read_style(top, "running", type);
+  top.tables("block", "[[block]]",
+             [&](TableReader& block) { layout.blocks.push_back(read_block(block, type, head)); });
+}
+
 std::optional<Layout> from_file(std::string name, const TomlFile& file, Diagnostics& diagnostics) {
   const std::size_t errors = diagnostics.errors();
   Layout layout;
@@ -77,15 +89,7 @@ std::optional<Layout> from_file(std::string name, const TomlFile& file, Diagnost
   layout.file = file.source;
   layout.margin_top = layout.margin_right = layout.margin_bottom = 12 * paper_mm;
   layout.margin_left = 18 * paper_mm;
-  read_top(file, {}, diagnostics, [&](TableReader& top) {
-    top.table("page", "[page]", [&](TableReader& page) { read_page(page, layout); });
-    const TypeStyle type = read_style(top, "type", plain_style());
-    const TypeStyle head = read_style(top, "head", type);
-    layout.title = read_style(top, "title", head);
-    layout.running = read_style(top, "running", type);
-    top.tables("block", "[[block]]",
-               [&](TableReader& block) { layout.blocks.push_back(read_block(block, type, head)); });
-  });
+  read_top(file, {}, diagnostics, [&](TableReader& top) { read_sections(top, layout); });
   tell_doubles(layout, diagnostics);
   if (diagnostics.errors() > errors) return std::nullopt;
   return layout;
@@ -103,6 +107,13 @@ std::optional<Layout> load_layout(const std::filesystem::path& path, Sources& so
                                   Diagnostics& diagnostics, Place named_at) {
   const auto parsed = load_toml(path, sources, diagnostics, named_at);
   return parsed ? from_file(path.stem().string(), *parsed, diagnostics) : std::nullopt;
+}
+
+std::vector<Key> keys_of_a_layout() {
+  return learn_keys([](TableReader& top) {
+    Layout layout;
+    read_sections(top, layout);
+  });
 }
 
 }  // namespace dunnage

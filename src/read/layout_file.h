@@ -5,9 +5,11 @@
 #include <filesystem>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "base/diagnostic.h"
 #include "base/source.h"
+#include "model/key.h"
 #include "model/sheet.h"
 
 namespace dunnage {
@@ -22,5 +24,8 @@ std::optional<Layout> read_layout(std::string name, std::string file, std::strin
 /// `named_at`.
 std::optional<Layout> load_layout(const std::filesystem::path& path, Sources& sources,
                                   Diagnostics& diagnostics, Place named_at = {});
+
+/// Every key that a layout may have, as its reader asks for them.
+std::vector<Key> keys_of_a_layout();
 
 }  // namespace dunnage

@@ -3,6 +3,7 @@
 #include "read/show_file.h"
 
 #include "read/key_list.h"
+#include "read/mistaken.h"
 #include "read/show_sections.h"
 
 namespace dunnage {
@@ -43,6 +44,10 @@ Show read_parsed(const TomlFile& file, Diagnostics& diagnostics) {
 }  // namespace
 
 std::optional<Show> read_show(const std::filesystem::path& path, Sources& sources, Diagnostics& diagnostics) {
+  if (const Mistaken mistaken = kit_named_as_show(path); !mistaken.cause.empty()) {
+    diagnostics.error({sources.add(path.string(), {}), 0, 0, 1}, mistaken.cause, mistaken.hint);
+    return std::nullopt;
+  }
   const auto file = load_toml(path, sources, diagnostics);
   if (!file) return std::nullopt;
   return read_parsed(*file, diagnostics);

@@ -24,6 +24,8 @@ void read_show_facts(TableReader& section, Show& show) {
   show.audience = section.maybe_count("audience", 0, 1000000);
   show.hours = section.quantity<Duration>("hours", range::minutes);
   show.console = section.maybe_text("console");
+  show.fader_pitch = section.quantity<Paper>("fader_pitch", range::fader_pitch);
+  show.fader_bank = section.maybe_count("fader_bank", 1, most_faders);
   show.with = section.texts("with");
   show.input_order = section.word<std::string>(
       "input_order", {{"channel", "channel"}, {"performer", "performer"}}, "channel");

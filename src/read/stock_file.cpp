@@ -2,6 +2,7 @@
 // Stock files to stocks.
 #include "read/stock_file.h"
 
+#include "read/key_list.h"
 #include "read/table_reader.h"
 
 namespace dunnage {
@@ -44,28 +45,32 @@ void check_geometry(TableReader& top, const Stock& stock) {
                   plain(bottom / unit::paper_mm, 2) + " mm");
 }
 
+void read_keys(TableReader& top, Stock& stock) {
+  const auto length = [&](const char* key, Paper& into) {
+    if (const auto given = top.quantity<Paper>(key, range::paper_length)) into = given->value;
+  };
+  stock.says = top.text("says").value;
+  stock.roll = top.flag("roll", false);
+  stock.layout = top.text("layout").value;
+  stock.dpi = top.count("dpi", 72, 4800, 300);
+  stock.across = top.count("across", 1, 100, 1);
+  stock.down = top.count("down", 1, 100, 1);
+  read_pair(top, "page", "width", "height", stock.page_width, stock.page_height);
+  read_pair(top, "label", "width", "height", stock.label_width, stock.label_height);
+  stock.pitch_x = stock.label_width;
+  stock.pitch_y = stock.label_height;
+  if (top.has("pitch")) read_pair(top, "pitch", "x", "y", stock.pitch_x, stock.pitch_y);
+  length("left", stock.left);
+  length("top", stock.top);
+  length("inner", stock.inner);
+}
+
 std::optional<Stock> from_file(std::string name, const TomlFile& file, Diagnostics& diagnostics) {
   const std::size_t errors = diagnostics.errors();
   Stock stock;
   stock.name = std::move(name);
   read_top(file, {}, diagnostics, [&](TableReader& top) {
-    const auto length = [&](const char* key, Paper& into) {
-      if (const auto given = top.quantity<Paper>(key, range::paper_length)) into = given->value;
-    };
-    stock.says = top.text("says").value;
-    stock.roll = top.flag("roll", false);
-    stock.layout = top.text("layout").value;
-    stock.dpi = top.count("dpi", 72, 4800, 300);
-    stock.across = top.count("across", 1, 100, 1);
-    stock.down = top.count("down", 1, 100, 1);
-    read_pair(top, "page", "width", "height", stock.page_width, stock.page_height);
-    read_pair(top, "label", "width", "height", stock.label_width, stock.label_height);
-    stock.pitch_x = stock.label_width;
-    stock.pitch_y = stock.label_height;
-    if (top.has("pitch")) read_pair(top, "pitch", "x", "y", stock.pitch_x, stock.pitch_y);
-    length("left", stock.left);
-    length("top", stock.top);
-    length("inner", stock.inner);
+    read_keys(top, stock);
     if (diagnostics.errors() == errors) check_geometry(top, stock);
   });
   if (diagnostics.errors() > errors) return std::nullopt;
@@ -84,6 +89,13 @@ std::optional<Stock> load_stock(const std::filesystem::path& path, Sources& sour
                                 Place named_at) {
   const auto parsed = load_toml(path, sources, diagnostics, named_at);
   return parsed ? from_file(path.stem().string(), *parsed, diagnostics) : std::nullopt;
+}
+
+std::vector<Key> keys_of_a_stock() {
+  return learn_keys([](TableReader& top) {
+    Stock stock;
+    read_keys(top, stock);
+  });
 }
 
 }  // namespace dunnage

@@ -2,31 +2,70 @@
 // Word files to words.
 #include "read/words_file.h"
 
+#include <set>
+
+#include "base/nearest.h"
 #include "read/table_reader.h"
 
 namespace dunnage {
 namespace {
 
-void read_nested(TableReader& reader, const std::string& before, Words& words) {
+using Take = std::function<void(const std::string& key, const Text& text)>;
+
+/// Every text of a table that may be nested, its keys joined with dots.
+void each_text(TableReader& reader, const std::string& before, const Take& take) {
   for (const Text& key : reader.keys()) {
     if (reader.is_list_or_table(key.value)) {
       reader.table(key.value, "\"" + before + key.value + "\"",
-                   [&](TableReader& inner) { read_nested(inner, before + key.value + ".", words); });
+                   [&](TableReader& inner) { each_text(inner, before + key.value + ".", take); });
     } else if (const auto text = reader.maybe_text(key.value)) {
-      if (!words.by_key.emplace(before + key.value, text->value).second)
-        reader.error(text->place, "the words \"" + before + key.value + "\" are given twice",
-                     "keep one of the two");
+      take(before + key.value, *text);
     }
   }
 }
 
-std::optional<Words> from_file(const TomlFile& file, Diagnostics& diagnostics) {
+/// The first {name} of `text` that `known` has not; empty where there is none.
+std::string strange_braces(const std::string& text, const std::string& known) {
+  for (std::size_t at = 0; (at = text.find('{', at)) != std::string::npos; ++at) {
+    const std::size_t close = text.find('}', at);
+    if (close == std::string::npos) return {};
+    const std::string name = text.substr(at, close - at + 1);
+    if (known.find(name) == std::string::npos) return name;
+  }
+  return {};
+}
+
+/// Whether the program would ever print it so.
+bool is_known(const Words& ours, const std::string& key, const Text& text, Diagnostics& diagnostics) {
+  const auto known = ours.by_key.find(key);
+  if (known == ours.by_key.end()) {
+    std::vector<std::string> keys;
+    for (const auto& [name, words] : ours.by_key) keys.push_back(name);
+    diagnostics.error(text.place, "no sheet prints the words \"" + key + "\"", did_you_mean(key, keys));
+    return false;
+  }
+  const std::string strange = strange_braces(text.value, known->second);
+  if (strange.empty()) return true;
+  diagnostics.error(text.place, "nothing is filled in for " + strange + " here", "ours is: " + known->second);
+  return false;
+}
+
+/// The words of a file over `base`; without `own` a file of ours, from nothing.
+std::optional<Words> from_file(const TomlFile& file, Diagnostics& diagnostics, Words words, bool own) {
   const std::size_t errors = diagnostics.errors();
-  Words words;
+  const Words ours = own ? words : Words{};
+  std::set<std::string> told;
   read_top(file, {"language"}, diagnostics, [&](TableReader& top) {
     words.language = top.text("language").value;
-    words.read_by_native = top.flag("read_by_native", true);
-    top.table("words", "[words]", [&](TableReader& reader) { read_nested(reader, "", words); });
+    words.read_by_native = top.flag("read_by_native", words.read_by_native);
+    top.table("words", "[words]", [&](TableReader& reader) {
+      each_text(reader, "", [&](const std::string& key, const Text& text) {
+        if (!told.insert(key).second)
+          reader.error(text.place, "the words \"" + key + "\" are given twice", "keep one of the two");
+        else if (!own || is_known(ours, key, text, diagnostics))
+          words.by_key[key] = text.value;
+      });
+    });
   });
   if (diagnostics.errors() > errors) return std::nullopt;
   return words;
@@ -37,13 +76,19 @@ std::optional<Words> from_file(const TomlFile& file, Diagnostics& diagnostics) {
 std::optional<Words> read_words(std::string file, std::string text, Sources& sources,
                                 Diagnostics& diagnostics) {
   const auto parsed = parse_toml(std::move(file), std::move(text), sources, diagnostics);
-  return parsed ? from_file(*parsed, diagnostics) : std::nullopt;
+  return parsed ? from_file(*parsed, diagnostics, {}, false) : std::nullopt;
 }
 
 std::optional<Words> load_words(const std::filesystem::path& path, Sources& sources, Diagnostics& diagnostics,
                                 Place named_at) {
   const auto parsed = load_toml(path, sources, diagnostics, named_at);
-  return parsed ? from_file(*parsed, diagnostics) : std::nullopt;
+  return parsed ? from_file(*parsed, diagnostics, {}, false) : std::nullopt;
+}
+
+std::optional<Words> load_own_words(Words base, const std::filesystem::path& path, Sources& sources,
+                                    Diagnostics& diagnostics) {
+  const auto parsed = load_toml(path, sources, diagnostics);
+  return parsed ? from_file(*parsed, diagnostics, std::move(base), true) : std::nullopt;
 }
 
 }  // namespace dunnage

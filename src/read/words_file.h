@@ -21,4 +21,9 @@ std::optional<Words> read_words(std::string file, std::string text, Sources& sou
 std::optional<Words> load_words(const std::filesystem::path& path, Sources& sources, Diagnostics& diagnostics,
                                 Place named_at = {});
 
+/// A house's own words laid over `base`, ours in that language: it may say few keys, and only those that ours have with
+/// only their {braces}. What it leaves out stays as it is, `read_by_native` too. Nothing is returned on a mistake.
+std::optional<Words> load_own_words(Words base, const std::filesystem::path& path, Sources& sources,
+                                    Diagnostics& diagnostics);
+
 }  // namespace dunnage

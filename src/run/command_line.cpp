@@ -8,6 +8,7 @@
 #include "base/nearest.h"
 #include "base/unit.h"
 #include "run/command_table.h"
+#include "run/commands.h"
 #include "run/kit_commands.h"
 #include "run/version.h"
 
@@ -82,8 +83,8 @@ void add_rest(CLI::App& app, Typed& t) {
   reckon->add_option("KEY=VALUE", t.pairs, "what is known, for example mass=\"60 lb\"");
   reckon->add_flag("--json", t.reckon.json, "the answer for another program to read");
   CLI::App* list = app.add_subcommand("list", "List docs, stocks, units, rules, layouts, keys, or the cases and items of a kit");
-  list->add_option("WHAT", t.list.what, "docs, stocks, units, rules, layouts, cases, items, kit-keys or show-keys")->required();
-  list->add_option("KIT", t.list.kit, "the kit folder, for cases and items");
+  list->add_option("WHAT", t.list.what, "docs, stocks, units, rules, layouts, cases, items, or kit-keys, show-keys, layout-keys, stock-keys")->required();
+  list->add_option("KIT", t.list.kit, "the kit folder, for cases and items; for stocks and layouts, to list the house's own too");
   list->add_flag("--csv", t.list.csv, "cases or items as a spreadsheet, which import takes back unchanged");
   list->add_flag("--json", t.list.json, "keys as a JSON Schema, for an editor");
   CLI::App* help = app.add_subcommand("help", "Explain a topic: units, conditions, labels, layouts, safety");
@@ -227,6 +228,16 @@ OptionWords option_words(const CLI::Option& option) {
           option.get_required(), option.get_items_expected_max() > 1};
 }
 
+/// `help print` says what `print --help` does, unless a topic is called so; empty: it is not asked.
+std::string help_on_command(const CLI::App& app, const std::vector<std::string>& arguments) {
+  if (arguments.size() != 2 || arguments.front() != "help") return {};
+  const std::vector<std::string> topics = help_topics(), commands = command_names(app);
+  const auto named = [&](const std::vector<std::string>& names) {
+    return std::find(names.begin(), names.end(), arguments[1]) != names.end();
+  };
+  return named(commands) && !named(topics) ? app.get_subcommand(arguments[1])->help("dunnage") : std::string();
+}
+
 }  // namespace
 
 CommandTable command_table() {
@@ -249,6 +260,7 @@ Options read_command_line(const std::vector<std::string>& arguments) {
   build(app, typed);
   if (arguments.empty()) return SayOptions{app.help()};
   check_words(app, arguments);
+  if (const std::string text = help_on_command(app, arguments); !text.empty()) return SayOptions{text};
   try {
     std::vector<std::string> reversed(arguments.rbegin(), arguments.rend());
     app.parse(reversed);

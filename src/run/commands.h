@@ -4,6 +4,8 @@
 
 #include <filesystem>
 #include <ostream>
+#include <string>
+#include <vector>
 
 #include "run/options.h"
 
@@ -25,6 +27,7 @@ int print_labels(const LabelOptions& options, Desk& desk);
 int reckon_figure(const ReckonOptions& options, Desk& desk);
 int list_things(const ListOptions& options, Desk& desk);
 int help_topic(const HelpOptions& options, Desk& desk);
+std::vector<std::string> help_topics();
 int begin_kit(const BeginOptions& options, Desk& desk);
 int import_table(const ImportOptions& options, Desk& desk);
 int tally_show(const TallyOptions& options, Desk& desk);

@@ -29,6 +29,23 @@ std::vector<std::string> names_in(const fs::path& folder) {
 
 namespace {
 
+/// Where a house keeps what it prints otherwise; nowhere without a kit.
+fs::path own_folder(const std::string& kit_folder, const std::string& what) {
+  return kit_folder.empty() ? fs::path() : fs::path(kit_folder) / "layouts" / what;
+}
+
+/// The house's own file of that name; empty where it has none.
+fs::path own_file(const std::string& kit_folder, const std::string& what, const std::string& name) {
+  const fs::path folder = own_folder(kit_folder, what), file = folder / (name + ".toml");
+  return !folder.empty() && fs::exists(file) ? file : fs::path();
+}
+
+/// That, else ours.
+fs::path style_file(const fs::path& share, const std::string& kit_folder, const std::string& what, const std::string& name) {
+  const fs::path own = own_file(kit_folder, what, name);
+  return own.empty() ? share / "layouts" / what / (name + ".toml") : own;
+}
+
 constexpr std::size_t most_languages = 2;  // a third would crowd out the other two
 
 void check_languages(const std::vector<std::string>& wanted, const std::vector<std::string>& have) {
@@ -44,18 +61,22 @@ void check_languages(const std::vector<std::string>& wanted, const std::vector<s
 
 }  // namespace
 
-std::vector<Words> load_words_for(const fs::path& share, const std::vector<std::string>& asked, const House& house,
+std::vector<Words> load_words_for(const fs::path& share, const std::vector<std::string>& asked, const Kit& kit,
                                   Sources& sources, Diagnostics& diagnostics) {
-  const fs::path folder = share / "layouts" / "words";
-  const std::vector<std::string>& wanted = asked.empty() ? house.languages : asked;
-  check_languages(wanted, names_in(folder));
+  const fs::path ours = share / "layouts" / "words";
+  const std::vector<std::string>& wanted = asked.empty() ? kit.house.languages : asked;
+  check_languages(wanted, style_names(share, kit.folder, "words"));
+  const std::optional<Words> english = load_words(ours / "en.toml", sources, diagnostics);
+  if (!english) return {Words{}};  // the diagnostics say why
   std::vector<Words> all;
-  std::optional<Words> english = load_words(folder / "en.toml", sources, diagnostics);
   for (const std::string& language : wanted) {
-    std::optional<Words> words =
-        language == "en" ? english : load_words(folder / (language + ".toml"), sources, diagnostics);
-    if (!words || !english) return {Words{}};  // the diagnostics say why
-    words->by_key.insert(english->by_key.begin(), english->by_key.end());
+    std::optional<Words> words = english;
+    if (language != "en" && fs::exists(ours / (language + ".toml")))
+      words = load_words(ours / (language + ".toml"), sources, diagnostics);
+    if (words) words->by_key.insert(english->by_key.begin(), english->by_key.end());
+    const fs::path own = own_file(kit.folder, "words", language);
+    if (words && !own.empty()) words = load_own_words(std::move(*words), own, sources, diagnostics);
+    if (!words) return {Words{}};
     all.push_back(std::move(*words));
   }
   return all;
@@ -69,21 +90,38 @@ std::string names_of(const std::vector<Words>& languages) {
 
 Layout load_layout_for(const fs::path& share, const std::string& kit_folder, const std::string& name,
                        Sources& sources, Diagnostics& diagnostics) {
-  const fs::path own = fs::path(kit_folder) / "layouts" / (name + ".toml");
-  const fs::path ours = share / "layouts" / (name + ".toml");
-  auto layout = load_layout(fs::exists(own) ? own : ours, sources, diagnostics);
+  auto layout = load_layout(style_file(share, kit_folder, "", name), sources, diagnostics);
   return layout ? std::move(*layout) : Layout{};
 }
 
-Stock load_stock_for(const fs::path& share, const std::string& name, Sources& sources, Diagnostics& diagnostics) {
-  const fs::path folder = share / "layouts" / "stock";
-  const std::vector<std::string> have = names_in(folder);
+std::vector<std::string> style_names(const fs::path& share, const std::string& kit_folder, const std::string& what) {
+  std::vector<std::string> all = names_in(share / "layouts" / what), own = names_in(own_folder(kit_folder, what));
+  all.insert(all.end(), own.begin(), own.end());
+  std::sort(all.begin(), all.end());
+  all.erase(std::unique(all.begin(), all.end()), all.end());
+  return all;
+}
+
+std::vector<std::string> strange_files(const fs::path& share, const std::string& kit_folder) {
+  std::vector<std::string> out;
+  const std::vector<std::string> ours = names_in(share / "layouts");
+  for (const std::string& name : names_in(own_folder(kit_folder, ""))) {
+    const std::string guess = did_you_mean(name, ours);
+    if (std::find(ours.begin(), ours.end(), name) == ours.end() && !guess.empty())
+      out.push_back((own_folder(kit_folder, "") / (name + ".toml")).string() + " is no sheet's layout: " + guess);
+  }
+  return out;
+}
+
+Stock load_stock_for(const fs::path& share, const std::string& kit_folder, const std::string& name, Sources& sources,
+                     Diagnostics& diagnostics) {
+  const std::vector<std::string> have = style_names(share, kit_folder, "stock");
   if (std::find(have.begin(), have.end(), name) == have.end()) {
     const std::string guess = did_you_mean(name, have);
     throw UsageError("there is no label stock \"" + name + "\"" +
                      (guess.empty() ? "; there are " + fmt::format("{}", fmt::join(have, ", ")) : ": " + guess));
   }
-  auto stock = load_stock(folder / (name + ".toml"), sources, diagnostics);
+  auto stock = load_stock(style_file(share, kit_folder, "stock", name), sources, diagnostics);
   return stock ? std::move(*stock) : Stock{};
 }
 

@@ -14,10 +14,11 @@
 
 namespace dunnage {
 
-/// The words of the languages asked for, else of the house's: one, or two that stand on one sheet. A word that a
-/// language lacks is said in English. Throws UsageError for a language that no words file has, and for more than two.
+/// The words of the languages asked for, else of the house's: one, or two that stand on one sheet. What the house says
+/// in <kit>/layouts/words/LANGUAGE.toml goes before ours; a word that a language lacks is said in English. Throws
+/// UsageError for a language that no words file has, and for more than two.
 std::vector<Words> load_words_for(const std::filesystem::path& share, const std::vector<std::string>& asked,
-                                  const House& house, Sources& sources, Diagnostics& diagnostics);
+                                  const Kit& kit, Sources& sources, Diagnostics& diagnostics);
 /// "en", or "en, es".
 std::string names_of(const std::vector<Words>& languages);
 
@@ -26,9 +27,17 @@ std::string names_of(const std::vector<Words>& languages);
 Layout load_layout_for(const std::filesystem::path& share, const std::string& kit_folder, const std::string& name,
                        Sources& sources, Diagnostics& diagnostics);
 
-/// Throws UsageError with the nearest name when there is no such stock.
-Stock load_stock_for(const std::filesystem::path& share, const std::string& name, Sources& sources,
-                     Diagnostics& diagnostics);
+/// <kit>/layouts/stock/NAME.toml where the house has one, else ours. Throws UsageError with the nearest name when there
+/// is no such stock.
+Stock load_stock_for(const std::filesystem::path& share, const std::string& kit_folder, const std::string& name,
+                     Sources& sources, Diagnostics& diagnostics);
+
+/// Files of the house's own layouts whose name is nearly that of ours, each with what was probably meant.
+std::vector<std::string> strange_files(const std::filesystem::path& share, const std::string& kit_folder);
+
+/// Ours and the house's own, sorted. `what`: "" for layouts, "stock" or "words". An empty kit folder has none.
+std::vector<std::string> style_names(const std::filesystem::path& share, const std::string& kit_folder,
+                                     const std::string& what);
 
 /// Names of the .toml files of a folder, without the ending, sorted.
 std::vector<std::string> names_in(const std::filesystem::path& folder);

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
-// `dunnage list kit-keys` and `show-keys`: what may be typed, as the readers themselves ask for it.
+// `dunnage list kit-keys`, `show-keys`, `layout-keys`, `stock-keys`: what may be typed, as the readers ask for it.
 #include <fmt/format.h>
 
 #include "export/schema_json.h"
 #include "read/kit_file.h"
+#include "read/layout_file.h"
 #include "read/show_file.h"
+#include "read/stock_file.h"
 #include "run/commands.h"
 
 namespace dunnage {
@@ -29,12 +31,16 @@ void list(const std::vector<Key>& keys, std::size_t depth, std::ostream& out) {
 }  // namespace
 
 int list_keys(const ListOptions& options, Desk& desk) {
-  const bool kit = options.what == "kit-keys";
-  const std::vector<Key> keys = kit ? keys_of_a_kit() : keys_of_a_show();
-  if (options.json)
-    desk.out << schema_json(kit ? "A file of a kit" : "A show", keys);
-  else
-    list(keys, 0, desk.out);
+  struct Kind { const char *what, *title; std::vector<Key> (*keys)(); };
+  constexpr Kind kinds[] = {{"kit-keys", "A file of a kit", keys_of_a_kit}, {"show-keys", "A show", keys_of_a_show},
+                            {"layout-keys", "A layout", keys_of_a_layout}, {"stock-keys", "A stock of labels", keys_of_a_stock}};
+  for (const Kind& kind : kinds) {
+    if (options.what != kind.what) continue;
+    if (options.json)
+      desk.out << schema_json(kind.title, kind.keys());
+    else
+      list(kind.keys(), 0, desk.out);
+  }
   return 0;
 }
 

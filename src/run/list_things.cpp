@@ -9,6 +9,7 @@
 #include "check/rules.h"
 #include "document/documents.h"
 #include "model/facts.h"
+#include "run/command_table.h"
 #include "run/commands.h"
 #include "run/help_home.h"
 #include "run/house_style.h"
@@ -23,7 +24,7 @@ using Lister = int (*)(const ListOptions&, Desk&);
 Words english(Desk& desk) {
   Sources sources;
   Diagnostics diagnostics;
-  return load_words_for(desk.share, {"en"}, House{}, sources, diagnostics).front();
+  return load_words_for(desk.share, {"en"}, Kit{}, sources, diagnostics).front();
 }
 
 int list_docs(const ListOptions&, Desk& desk) {
@@ -34,11 +35,12 @@ int list_docs(const ListOptions&, Desk& desk) {
   return 0;
 }
 
-int list_stocks(const ListOptions&, Desk& desk) {
+int list_stocks(const ListOptions& options, Desk& desk) {
   Sources sources;
   Diagnostics diagnostics;
-  for (const std::string& name : names_in(desk.share / "layouts" / "stock")) {
-    const Stock stock = load_stock_for(desk.share, name, sources, diagnostics);
+  const std::string kit = options.kit.string();
+  for (const std::string& name : style_names(desk.share, kit, "stock")) {
+    const Stock stock = load_stock_for(desk.share, kit, name, sources, diagnostics);
     desk.out << fmt::format("{:<14} {}, {} dpi\n", stock.name, stock.says, stock.dpi);
   }
   desk.err << render(diagnostics, sources);
@@ -65,8 +67,8 @@ int list_rules(const ListOptions&, Desk& desk) {
   return 0;
 }
 
-int list_layouts(const ListOptions&, Desk& desk) {
-  for (const std::string& name : names_in(desk.share / "layouts")) desk.out << name << '\n';
+int list_layouts(const ListOptions& options, Desk& desk) {
+  for (const std::string& name : style_names(desk.share, options.kit.string(), "")) desk.out << name << '\n';
   desk.out << "A file of the same name in the kit's own folder layouts/ is used instead.\n";
   return 0;
 }
@@ -98,7 +100,8 @@ int list_items(const ListOptions& options, Desk& desk) {
 const std::vector<std::pair<std::string, Lister>> listers = {{"docs", list_docs},   {"stocks", list_stocks},
                                                              {"units", list_units}, {"rules", list_rules},
                                                              {"layouts", list_layouts}, {"cases", list_cases},
-                                                             {"items", list_items}, {"kit-keys", list_keys}, {"show-keys", list_keys}};
+                                                             {"items", list_items}, {"kit-keys", list_keys}, {"show-keys", list_keys},
+                                                             {"layout-keys", list_keys}, {"stock-keys", list_keys}};
 
 int help_units(Desk& desk) {
   desk.out << "Write every quantity with its unit, in quotes: mass = \"27 lb\", size = \"29 x 21 x 18 in\", \"6 ft 4 in\".\n\n";
@@ -140,9 +143,11 @@ const std::vector<std::pair<std::string, int (*)(Desk&)>> topics = {{"units", he
                                                                     {"import", help_import},   {"tally", help_tally},
                                                                     {"editor", help_editor},   {"man", help_man}};
 
+/// `more` are further words that one may have meant.
 template <class T>
-const T& pick(const std::vector<std::pair<std::string, T>>& table, const std::string& word, const std::string& what) {
-  std::vector<std::string> names;
+const T& pick(const std::vector<std::pair<std::string, T>>& table, const std::string& word, const std::string& what,
+              std::vector<std::string> more = {}) {
+  std::vector<std::string> names = std::move(more);
   for (const auto& [name, value] : table) {
     if (name == word) return value;
     names.push_back(name);
@@ -157,14 +162,21 @@ int list_things(const ListOptions& options, Desk& desk) {
   return pick(listers, options.what, "there is no list of")(options, desk);
 }
 
+std::vector<std::string> help_topics() {
+  std::vector<std::string> out;
+  for (const auto& topic : topics) out.push_back(topic.first);
+  return out;
+}
+
 int help_topic(const HelpOptions& options, Desk& desk) {
   if (options.topic.empty()) {
-    desk.out << "dunnage help TOPIC, where TOPIC is one of:";
-    for (const auto& topic : topics) desk.out << ' ' << topic.first;
-    desk.out << "\ndunnage COMMAND --help explains one command.\n";
+    desk.out << fmt::format("dunnage help TOPIC, where TOPIC is one of: {}\n", fmt::join(help_topics(), " "))
+             << "dunnage help COMMAND or dunnage COMMAND --help explains one command.\n";
     return 0;
   }
-  return pick(topics, options.topic, "there is no help on")(desk);
+  std::vector<std::string> commands;
+  for (const CommandWords& command : command_table().commands) commands.push_back(command.name);
+  return pick(topics, options.topic, "there is no help on", commands)(desk);
 }
 
 }  // namespace dunnage

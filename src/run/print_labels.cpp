@@ -101,8 +101,8 @@ int print_labels(const LabelOptions& options, Desk& desk) {
 
   Diagnostics style;
   const Faces faces(read_faces(desk.share / "fonts"));
-  const std::vector<Words> words = load_words_for(desk.share, options.languages, c.kit.house, loaded.sources, style);
-  Stock stock = load_stock_for(desk.share, stock_name(options, c.kit.house), loaded.sources, style);
+  const std::vector<Words> words = load_words_for(desk.share, options.languages, c.kit, loaded.sources, style);
+  Stock stock = load_stock_for(desk.share, c.kit.folder, stock_name(options, c.kit.house), loaded.sources, style);
   stock.left += options.offset.first;
   stock.top += options.offset.second;
   if (!style.has_errors() && options.test_sheet) {

@@ -77,6 +77,10 @@ void tell_written(const std::vector<Sheet>& sheets, const std::vector<std::strin
                             words(std::string(sheets[i].kind->hand)), counted(pages, "page"));
   }
   desk.out << fmt::format("{} of paper{}.\n", counted(all, "sheet"), duplex ? ", printed on both sides" : "");
+  for (const Sheet& sheet : sheets)
+    if (sheet.layout.most_pages > 0 && sheet.pages.longest > sheet.layout.most_pages)
+      desk.err << fmt::format("note: {} takes {} pages, and its layout means it for {} at most (most_pages)\n", sheet.kind->name,
+                              sheet.pages.longest, sheet.layout.most_pages);
   for (const std::string& name : older_sheets(folder, names))
     desk.err << "note: " << (folder / name).string() << " is from an earlier run; this one did not make it\n";
 }
@@ -136,11 +140,12 @@ int print_packet(const PrintOptions& options, Desk& desk) {
   const std::vector<const DocumentKind*> kinds = sheets_asked_for(options, house);
 
   Diagnostics style;
-  const std::vector<Words> words = load_words_for(desk.share, options.languages, house, loaded.sources, style);
+  const std::vector<Words> words = load_words_for(desk.share, options.languages, loaded.catalogue.kit, loaded.sources, style);
   std::vector<Layout> layouts = layouts_for(kinds, loaded, style, desk);
   const Faces faces(read_faces(desk.share / "fonts"));
   check_letters(loaded.catalogue, &loaded.show, names_of(words), faces, style);
   if (style.has_errors()) return refuse(style, loaded, desk);
+  for (const std::string& told : strange_files(desk.share, loaded.catalogue.kit.folder)) desk.err << "warning: " << told << "\n";
 
   const Plan plan = plan_show(loaded.catalogue, loaded.show);
   const Findings findings = check_all(loaded.catalogue, loaded.show, plan);

@@ -88,7 +88,7 @@ bool write_sheet(const TallyOptions& options, Loaded& loaded, const Plan& plan, 
   const House& house = loaded.catalogue.kit.house;
   Diagnostics style;
   const std::string revision = revision_of(loaded.sources, "tally", loaded.show.revision ? loaded.show.revision->value : "");
-  const std::vector<Words> words = load_words_for(desk.share, {}, house, loaded.sources, style);
+  const std::vector<Words> words = load_words_for(desk.share, {}, loaded.catalogue.kit, loaded.sources, style);
   const Layout layout = load_layout_for(desk.share, loaded.catalogue.kit.folder, "return-sheet", loaded.sources, style);
   const Faces faces(read_faces(desk.share / "fonts"));
   if (!style.has_errors()) {

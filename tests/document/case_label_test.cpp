@@ -18,7 +18,7 @@ TEST_CASE("the QR says code and name, mass and lift, contents, owner and phone")
   CHECK(block_text(document.sections.at(0), "qr") ==
         "qr:\n"
         "FOH  Front trunk\n"
-        "mass 82 lb (2027-03)\n"
+        "mass 82 lb (as of kit 2027-03)\n"
         "roll (ramp: 2); lift: 3 people\n"
         "6 x Vocal mic\n"
         "3 x Cloth tape\n"
@@ -46,7 +46,7 @@ TEST_CASE("withheld contents are neither on the label nor in its QR") {
   CHECK(block_text(section, "qr") ==
         "qr:\n"
         "CASH  Cash box\n"
-        "mass not weighed (7)\n"
+        "mass not weighed (as of kit 7)\n"
         "carry; lift: weigh first\n"
         "belongs to 4 Winds Sound\n"
         "phone 555-0100");
@@ -66,11 +66,11 @@ TEST_CASE("a label in blocks") {
         "marks:\n  fragile\n"
         "contents:\n  6 x Vocal mic\n  3 x Cloth tape\n"
         "owner: 4 Winds Sound\n555-0100\n"
-        "revision: mass of 2027-03\n");
+        "revision: mass weighed, as of kit revision 2027-03\n");
 }
 
 TEST_CASE("what may stand on top is rounded down") {
   SmallHouse house;
   house.catalogue.kit.cases[1].stack = given(110.9 * unit::pound);
-  CHECK(block_text(labels(house, {1}).sections.at(0), "revision") == "revision: at most 110 lb on top; mass of 7");
+  CHECK(block_text(labels(house, {1}).sections.at(0), "revision") == "revision: at most 110 lb on top; mass weighed, as of kit revision 7");
 }

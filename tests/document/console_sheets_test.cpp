@@ -96,4 +96,18 @@ TEST_CASE("a fader strip has a cell for each channel to the end of its bank; twi
         std::string("strips:\n  1 voice\nElm\n  2 \n  3 voice\nAsh\n  4 \n  5 \n  6 \n  7 \n").substr(0, 60));
   CHECK(text.find("\n  10 kick\n") != std::string::npos);
   CHECK(text.ends_with("\n  16 "));
+  house.catalogue.kit.cases[0].serves = {typed("console")};
+  house.catalogue.kit.cases[0].fader_pitch = given(30 * unit::paper_mm);
+  house.catalogue.kit.cases[0].fader_bank = given(12);
+  house.catalogue = make_catalogue(house.catalogue.kit);
+  house.show.console = given(std::string("console"));
+  const auto strips = [&] {
+    const Section section = made(fader_strip(house.context())).sections.at(0);
+    return std::get<picture::FaderStrips>(std::get<block::Picture>(section.blocks.at(1).content).content);
+  };
+  CHECK(strips().cells.size() == 12);
+  CHECK(strips().pitch == 30 * unit::paper_mm);
+  house.show.fader_pitch = given(1 * unit::paper_in);  // the show's goes before the kit's
+  CHECK(strips().pitch == 1 * unit::paper_in);
+  CHECK(strips().per_bank == 12);
 }

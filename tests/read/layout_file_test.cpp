@@ -4,6 +4,11 @@
 
 #include <catch2/catch.hpp>
 
+#include <fstream>
+#include <iterator>
+#include <set>
+
+#include "../shell.h"
 #include "read/stock_file.h"
 #include "read/words_file.h"
 
@@ -26,7 +31,45 @@ std::string layout_told(const std::string& text) {
   });
 }
 
+void note_names(const std::vector<Key>& keys, std::set<std::string>& names) {
+  for (const Key& key : keys) {
+    names.insert(key.name);
+    note_names(key.inner, names);
+  }
+}
+
+/// The words between backticks of layouts/README.md, in code fences too.
+std::set<std::string> words_of_the_guide() {
+  std::ifstream in(std::string(PROJECT_DIR) + "/layouts/README.md");
+  const std::string text{std::istreambuf_iterator<char>(in), {}};
+  std::set<std::string> words;
+  bool code = false;
+  std::string word;
+  for (const char c : text) {
+    if (code && (std::isalnum(static_cast<unsigned char>(c)) || c == '_')) {
+      word += c;
+      continue;
+    }
+    if (!word.empty()) words.insert(word);
+    word.clear();
+    if (c == '`') code = !code;
+  }
+  return words;
+}
+
 }  // namespace
+
+TEST_CASE("layouts/README.md names every key that the readers of layouts and stocks know") {
+  std::set<std::string> names;
+  note_names(keys_of_a_layout(), names);
+  note_names(keys_of_a_stock(), names);
+  CHECK(names.size() > 50);
+  const std::set<std::string> guide = words_of_the_guide();
+  for (const std::string& name : names) {
+    INFO(name);
+    CHECK(guide.count(name) == 1);
+  }
+}
 
 TEST_CASE("styles are inherited key by key") {
   Sources sources;
@@ -127,4 +170,23 @@ TEST_CASE("words nest, and their keys are joined with dots") {
   CHECK(words->language == "en");
   CHECK((*words)("pull.title") == "Pull sheet");
   CHECK(words->say("page.of", {{"n", "1"}, {"total", "2"}}) == "page 1 of 2");
+}
+
+TEST_CASE("a house's own words are laid over ours, and only what a sheet prints") {
+  Words ours{"es", false, {{"pull.title", "Hoja"}, {"page.of", "p. {n} de {total}"}}};
+  const auto own_told = [&](const std::string& text, std::optional<Words>* into = nullptr) {
+    return told([&](Sources& sources, Diagnostics& diagnostics) {
+      const Folder folder("own-words");
+      const auto words = load_own_words(ours, folder.file("es.toml", text), sources, diagnostics);
+      if (into) *into = words;
+    });
+  };
+  std::optional<Words> words;
+  CHECK(own_told("language = \"es\"\n[words]\n\"pull.title\" = \"Lista\"\n", &words) == "");
+  REQUIRE(words);
+  CHECK((*words)("pull.title") == "Lista");
+  CHECK((*words)("page.of") == "p. {n} de {total}");
+  CHECK_FALSE(words->read_by_native);
+  CHECK(own_told("language = \"es\"\n[words]\n\"pull.titel\" = \"Lista\"\n").find(":3:16: error: no sheet prints the words \"pull.titel\"") != std::string::npos);
+  CHECK(own_told("language = \"es\"\n[words]\n\"page.of\" = \"{m}\"\n").find("nothing is filled in for {m} here") != std::string::npos);
 }

@@ -60,7 +60,7 @@ Printed10 printed(const std::string& name, const Kit10& kit, const Words& words,
   Sources sources;
   Diagnostics style;
   Printed10 out;
-  out.stock = load_stock_for(SHARE_DIR, name, sources, style);
+  out.stock = load_stock_for(SHARE_DIR, "", name, sources, style);
   const Layout layout = load_layout_for(SHARE_DIR, "", out.stock.layout, sources, style);
   REQUIRE_FALSE(style.has_errors());
   std::vector<LayoutProblem> problems;
@@ -78,7 +78,7 @@ TEST_CASE("ten labels of every stock are read by two decoders, clean and through
   const Faces faces(read_faces(SHARE_DIR "/fonts"));
   Sources sources;
   Diagnostics style;
-  const Words words = load_words_for(SHARE_DIR, {"en"}, House{}, sources, style).front();
+  const Words words = load_words_for(SHARE_DIR, {"en"}, Kit{}, sources, style).front();
   for (const std::string& name : names_in(std::string(SHARE_DIR) + "/layouts/stock")) {
     const Printed10 sheet = printed(name, kit, words, faces);
     const std::string pdf = folder.file("labels.pdf", pdf_bytes({sheet.pages}, faces));

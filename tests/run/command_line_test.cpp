@@ -49,3 +49,21 @@ TEST_CASE("every list and every topic of help has something to say") {
   for (const std::string topic : {"", "units", "conditions", "labels", "layouts", "safety"})
     CHECK(program(topic.empty() ? std::vector<std::string>{"help"} : std::vector<std::string>{"help", topic}).code == 0);
 }
+
+TEST_CASE("a kit where a show is wanted, and a show where a kit is, are told in one message with the remedy") {
+  const auto told = [](std::vector<std::string> arguments) { return without_folder(program(arguments).err); };
+  CHECK(told({"label", example("indoor-afternoon.toml")}) ==
+        "examples/indoor-afternoon.toml: error: \"examples/indoor-afternoon.toml\" is a show, and a kit is wanted\n"
+        "hint: name its kit's folder: examples/kit\n1 error\n");
+  CHECK(told({"check", example("kit/house.toml")}) ==
+        "examples/kit/house.toml: error: \"examples/kit/house.toml\" is a file of a kit, and a show is wanted\n"
+        "hint: name the show's file: the one with [show] and kit = \"...\" in it\n1 error\n");
+  CHECK(told({"print", example("kit")}).find("is a folder, as a kit is, and a show is wanted") != std::string::npos);
+  CHECK(told({"list", "cases", example("kit/house.toml")}).find("hint: name the folder: examples/kit\n") != std::string::npos);
+}
+
+TEST_CASE("help on a command is the command's own, and a misspelt word is answered with the nearest of both") {
+  CHECK(program({"help", "print"}).out == program({"print", "--help"}).out);
+  CHECK(program({"help", "pritn"}).err.find("did you mean \"print\"?") != std::string::npos);
+  CHECK(program({"help", "labesl"}).err.find("did you mean \"labels\"?") != std::string::npos);
+}

@@ -22,7 +22,8 @@ struct OwnKit {
   explicit OwnKit(const std::string& name) : folder(name) {
     fs::copy(example("kit"), folder.path / "kit", fs::copy_options::recursive);
     show = folder.file("show.toml", text_in(example("indoor-afternoon.toml")));
-    fs::create_directories(folder.path / "kit/layouts");
+    fs::create_directories(folder.path / "kit/layouts/words");
+    fs::create_directories(folder.path / "kit/layouts/stock");
   }
   std::string kit() const { return (folder.path / "kit").string(); }
   std::string out() const { return (folder.path / "out").string(); }
@@ -156,4 +157,32 @@ TEST_CASE("an offset moves labels and test sheet alike") {
   CHECK(own.label({"--test-sheet", "--stock", "50x25-roll"}).out.find("test sheet of stock 50x25-roll") != std::string::npos);
   CHECK(own.label({"--offset", "2 mm"}).code == 1);
   CHECK(own.label({"--offset", "90 mm, 0 mm"}).code == 1);
+}
+
+TEST_CASE("the kit's own words and stocks take the place of ours") {
+  const OwnKit own("own-words");
+  own.folder.file("kit/layouts/words/en.toml", "language = \"en\"\n[words]\n\"pull.title\" = \"Fetch list\"\n");
+  REQUIRE(own.print({"--only", "pull-sheet"}).code == 0);
+  CHECK(own.sheet("pull-sheet").find("Fetch list") != std::string::npos);
+  own.folder.file("kit/layouts/words/it.toml", "language = \"it\"\n[words]\n\"pull.title\" = \"Lista\"\n");
+  REQUIRE(own.print({"--only", "pull-sheet", "--lang", "it"}).code == 0);
+  CHECK(own.sheet("pull-sheet").find("Lista") != std::string::npos);
+  own.folder.file("kit/layouts/stock/tiny.toml",
+                  "says = \"80 x 60 mm\"\nlayout = \"case-label-small\"\nroll = true\ndpi = 203\n"
+                  "page = { width = \"80 mm\", height = \"60 mm\" }\nlabel = { width = \"80 mm\", height = \"60 mm\" }\ninner = \"2 mm\"\n");
+  CHECK(own.label({"DESK-1", "--stock", "tiny"}).out.find("1 label on 1 length of roll, stock tiny (80 x 60 mm)") != std::string::npos);
+  CHECK(program({"list", "stocks", own.kit()}).out.find("tiny") != std::string::npos);
+  CHECK(own.label({"DESK-1", "--stock", "tinny"}).err.find("did you mean \"tiny\"?") != std::string::npos);
+  own.folder.file("kit/layouts/pull-shet.toml", "");
+  CHECK(own.print({"--only", "pull-sheet"}).err.find("pull-shet.toml is no sheet's layout: did you mean \"pull-sheet\"?") != std::string::npos);
+}
+
+TEST_CASE("the faders' pitch and bank are the console's, and the show's go before them") {
+  const OwnKit own("faders");
+  REQUIRE(own.print({"--only", "fader-strip"}).code == 0);
+  CHECK(own.sheet("fader-strip").find("1 to 8") != std::string::npos);
+  own.change("show.toml", "[show]\n", "[show]\nfader_bank = 6\nfader_pitch = \"30 mm\"\n");
+  REQUIRE(own.print({"--only", "fader-strip"}).code == 0);
+  CHECK(own.sheet("fader-strip").find("1 to 6") != std::string::npos);
+  CHECK(own.sheet("fader-strip").find("180 mm") != std::string::npos);
 }

@@ -153,9 +153,9 @@ std::vector<Sheet> sheets_of(const Loaded& loaded, const Plan& plan, const Findi
   PrintOptions options;
   options.only = sheet_names();
   options.only.erase(std::find(options.only.begin(), options.only.end(), "case-label"));  // stands on stocks
-  const House& house = loaded.catalogue.kit.house;
-  const auto words = load_words_for(SHARE_DIR, languages, house, sources, style);
-  const auto kinds = sheets_asked_for(options, house);
+  const Kit& kit = loaded.catalogue.kit;
+  const auto words = load_words_for(SHARE_DIR, languages, kit, sources, style);
+  const auto kinds = sheets_asked_for(options, kit.house);
   std::vector<Layout> layouts;
   for (const DocumentKind* kind : kinds)
     layouts.push_back(load_layout_for(SHARE_DIR, "", std::string(kind->name), sources, style));
