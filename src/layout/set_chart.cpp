@@ -70,7 +70,9 @@ class Drawing {
     hang_flags();
     const Paper lane = flags_.empty() ? Paper{} : lane_height() * static_cast<double>(lanes_);
     const Paper line = leading_at(spec_.type, spec_.type.size);
-    plot_.y = box_.y + up_title_.height + lane + gap;
+    const bool over_figures = std::any_of(flags_.begin(), flags_.end(), [&](const Flag& f) { return f.x < plot_.x; });
+    above_ = over_figures ? line / 2 : gap / 2;  // half of the topmost figure stands above the plot
+    plot_.y = box_.y + up_title_.height + lane + above_ + gap / 2;
     plot_.h = box_.y + box_.h - across_title_.height - line - tick - plot_.y;
   }
 
@@ -157,7 +159,7 @@ class Drawing {
     for (std::size_t i = 0; i < flags_.size(); ++i) {
       const picture::Upright& upright = *order_[i];
       const Paper x = x_of(upright.at),
-                  top = plot_.y - gap / 2 - lane * static_cast<double>(flags_[i].lane + 1);
+                  top = plot_.y - above_ - lane * static_cast<double>(flags_[i].lane + 1);
       put_path(ink_, {{x, bottom}, {x, top + lane * 0.25}}, upright.heavy ? heavy : 1.25 * point,
                upright.pattern);
       put_label(setting_, ink_, flags_[i].words, {flags_[i].x, top});
@@ -221,6 +223,7 @@ class Drawing {
   std::vector<Flag> flags_;
   std::size_t lanes_ = 0;
   bool right_ = true;
+  Paper above_;               ///< white between the plot and its flags
 };
 
 }  // namespace

@@ -266,7 +266,7 @@ Options read_command_line(const std::vector<std::string>& arguments) {
     app.parse(reversed);
   } catch (const CLI::CallForHelp&) {
     const auto called = app.get_subcommands();
-    return SayOptions{called.empty() ? app.help() : called.front()->help()};
+    return SayOptions{called.empty() ? app.help() : called.front()->help("dunnage")};
   } catch (const CLI::CallForVersion&) {
     return SayOptions{std::string("dunnage ") + version + "\n"};
   } catch (const CLI::ParseError& e) {
