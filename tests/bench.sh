@@ -1,6 +1,7 @@
 #!/bin/sh
 # SPDX-License-Identifier: MIT
-# Builds and runs the benchmarks.
+# Builds and runs the benchmarks, and prints one table. Without an argument all of them; else those named:
+# cover, sheets, labels, packet, label-growth, kit-growth, input-growth.
 set -eu
 
 here=$(CDPATH='' cd -- "$(dirname -- "$0")" && pwd)
@@ -8,5 +9,21 @@ cd "$here/.."
 sh examples/install.sh testing
 [ -f build-test/build.ninja ] ||
   cmake -S . -B build-test -G Ninja -DCMAKE_BUILD_TYPE=Release -DDUNNAGE_WERROR=ON
-cmake --build build-test --target bench_cover
-build-test/bin/bench_cover
+cmake --build build-test --target dunnage dunnage_fonts bench_speed floor_sheets floor_labels bench_cover
+
+speed=
+cover=$([ $# -eq 0 ] && echo yes || echo no)
+for part in "$@"; do
+  case $part in
+    cover) cover=yes ;;
+    sheets | labels | packet | label-growth | kit-growth | input-growth) speed="$speed $part" ;;
+    *) echo "bench.sh: there is no benchmark \"$part\"" >&2; exit 1 ;;
+  esac
+done
+if [ $# -eq 0 ] || [ -n "$speed" ]; then
+  work=$(mktemp -d)
+  trap 'rm -rf "$work"' EXIT
+  # shellcheck disable=SC2086 # a list of names
+  build-test/bin/bench_speed build-test/bin/dunnage build-test/bin build-test/share/dunnage/fonts . "$work" $speed
+fi
+if [ "$cover" = yes ]; then build-test/bin/bench_cover; fi
