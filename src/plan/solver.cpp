@@ -9,6 +9,7 @@
 #include <string>
 
 #include "base/error.h"
+#include "plan/search.h"
 
 namespace dunnage {
 
@@ -58,6 +59,10 @@ void load(Cbc_Model* cbc, const IntegerModel& model) {
   Cbc_setObjSense(cbc, 1);
 }
 
+/// Models that are searched here first, and how long.
+constexpr std::size_t small_columns = 40;
+constexpr long small_nodes = 1000;
+
 }  // namespace
 
 IntegerSolution solve(const IntegerModel& model, long node_limit, const std::vector<long>* start) {
@@ -66,6 +71,8 @@ IntegerSolution solve(const IntegerModel& model, long node_limit, const std::vec
     out.feasible = out.proved = true;
     return out;
   }
+  if (model.columns.size() <= small_columns)
+    if (auto found = search(model, small_nodes, start)) return *std::move(found);
   const std::unique_ptr<Cbc_Model, void (*)(Cbc_Model*)> cbc(Cbc_newModel(), Cbc_deleteModel);
   if (!cbc) throw WorldError("the integer solver could not be started");
   load(cbc.get(), model);
