@@ -4,8 +4,8 @@
 # besides. Does nothing, and needs no rights, when all are there.
 set -eu
 
-packages="g++ cmake ninja-build pkg-config libhpdf-dev libqrcodegencpp-dev libtomlplusplus-dev libcli11-dev nlohmann-json3-dev
-  libfmt-dev libcsv-dev libfreetype-dev coinor-libcbc-dev fonts-noto-core fonts-noto-extra fonts-jetbrains-mono
+packages="g++ cmake ninja-build pkg-config libhpdf-dev libdeflate-dev libqrcodegencpp-dev libtomlplusplus-dev libcli11-dev
+  nlohmann-json3-dev libfmt-dev libcsv-dev libfreetype-dev coinor-libcbc-dev fonts-noto-core fonts-noto-extra fonts-jetbrains-mono
   fonts-dejavu-core"
 if [ "${1:-}" = testing ]; then
   packages="$packages catch2 qpdf poppler-utils mupdf-tools zbar-tools zxing-cpp-tools python3 python3-jsonschema mandoc bsdextrautils zsh fish"

@@ -5,7 +5,6 @@
 
 #include <cassert>
 #include <cmath>
-#include <map>
 #include <string_view>
 
 #include "base/utf8.h"
@@ -14,17 +13,17 @@ namespace dunnage {
 namespace {
 
 constexpr char kHex[] = "0123456789ABCDEF";
+constexpr std::size_t kCharacters = 0x10000;
 
 class Pen {
  public:
-  Pen(Paper height, const std::function<std::string(int)>& font_name)
-      : height_(height), font_name_(font_name) {}
+  Pen(std::string& out, Paper height, UsedCharacters& used) : out_(out), height_(height), used_(used) {}
   void operator()(const ink::Words& words);
   void operator()(const ink::Line& line);
   void operator()(const ink::Rect& rect);
   void operator()(const ink::Outline& outline);
   void operator()(const ink::Modules& modules);
-  std::string finish();
+  void finish() { leave_text(); }
 
  private:
   void number(double value);
@@ -38,12 +37,12 @@ class Pen {
   void fill_grey(double grey);
   void stroke_with(double grey, Paper thickness, Paper dash, bool round);
 
+  std::string& out_;
   Paper height_;
-  const std::function<std::string(int)>& font_name_;
-  std::map<int, std::string> names_;
-  std::string out_;
+  UsedCharacters& used_;
   bool in_text_ = false;
   int face_ = -1;
+  std::vector<bool>* seen_ = nullptr;  ///< characters of that face
   Paper size_, thickness_ = 1 * unit::point, dash_;
   double fill_ = 0, stroke_ = 0;  // the state a page begins with
   bool round_ = false;
@@ -52,20 +51,23 @@ class Pen {
 /// Thousandths, without trailing zeros: 0.35 micrometres on paper.
 void Pen::number(double value) {
   assert(std::isfinite(value) && std::abs(value) < 14400);
-  long long thousandths = std::llround(value * 1000);
-  if (thousandths < 0) {
-    out_ += '-';
-    thousandths = -thousandths;
+  char digits[16];
+  char* const end = digits + sizeof digits;
+  char* at = end;
+  *--at = ' ';
+  const auto thousandths = static_cast<unsigned long>(std::llround(std::abs(value) * 1000));
+  unsigned long rest = thousandths % 1000;
+  if (rest != 0) {
+    int places = 3;
+    for (; rest % 10 == 0; rest /= 10) --places;
+    for (; places > 0; --places, rest /= 10) *--at = static_cast<char>('0' + rest % 10);
+    *--at = '.';
   }
-  out_ += std::to_string(thousandths / 1000);
-  if (long long rest = thousandths % 1000; rest != 0) {
-    out_ += '.';
-    for (int place = 100; rest != 0; place /= 10) {
-      out_ += static_cast<char>('0' + rest / place);
-      rest %= place;
-    }
-  }
-  out_ += ' ';
+  unsigned long whole = thousandths / 1000;
+  do *--at = static_cast<char>('0' + whole % 10);
+  while ((whole /= 10) != 0);
+  if (value < 0 && thousandths != 0) *--at = '-';
+  out_.append(at, static_cast<std::size_t>(end - at));
 }
 
 void Pen::leave_text() {
@@ -111,11 +113,10 @@ void Pen::operator()(const ink::Words& words) {
   if (!in_text_) say("BT");
   in_text_ = true;
   if (words.face != face_ || words.size != size_) {
+    if (words.face != face_) seen_ = &used_.try_emplace(words.face, kCharacters).first->second;
     face_ = words.face;
     size_ = words.size;
-    std::string& name = names_[face_];
-    if (name.empty()) name = font_name_(face_);
-    out_.append("/").append(name).append(" ");
+    out_.append("/").append(face_name(face_)).append(" ");
     length(size_);
     say("Tf");
   }
@@ -123,8 +124,10 @@ void Pen::operator()(const ink::Words& words) {
   spot(words.at);
   out_ += "Tm <";
   for (char32_t c : utf8::decode(words.text)) {
-    assert(c <= 0xFFFF);
-    for (int shift = 12; shift >= 0; shift -= 4) out_ += kHex[c >> shift & 0xF];
+    assert(c < kCharacters);
+    (*seen_)[c] = true;
+    const char code[] = {kHex[c >> 12], kHex[c >> 8 & 0xF], kHex[c >> 4 & 0xF], kHex[c & 0xF]};
+    out_.append(code, 4);
   }
   say("> Tj");
 }
@@ -197,17 +200,14 @@ void Pen::operator()(const ink::Modules& modules) {
   say("> EI Q");
 }
 
-std::string Pen::finish() {
-  leave_text();
-  return std::move(out_);
-}
-
 }  // namespace
 
-std::string page_operators(const Page& page, const std::function<std::string(int face)>& font_name) {
-  Pen pen(page.height, font_name);
-  for (const Ink& ink : page.ink) std::visit([&](const auto& one) { pen(one); }, ink);
-  return pen.finish();
+std::string face_name(int face) { return "F" + std::to_string(face + 1); }
+
+void add_operators(std::string& stream, const std::vector<Ink>& ink, Paper height, UsedCharacters& used) {
+  Pen pen(stream, height, used);
+  for (const Ink& one : ink) std::visit(pen, one);
+  pen.finish();
 }
 
 }  // namespace dunnage

@@ -3,15 +3,22 @@
 // that depends on what was drawn before.
 #pragma once
 
-#include <functional>
+#include <map>
 #include <string>
+#include <vector>
 
 #include "model/page.h"
 
 namespace dunnage {
 
-/// The content stream of a page. `font_name` gives the page's resource name of a face ("F1").
-/// Asserts that every measure is finite and within 5 m.
-std::string page_operators(const Page& page, const std::function<std::string(int face)>& font_name);
+/// By face: the characters that pages use, of U+0000 to U+FFFF.
+using UsedCharacters = std::map<int, std::vector<bool>>;
+
+/// The resource name of a face, the same on every page: "F1" for face 0.
+std::string face_name(int face);
+
+/// Adds the ink of a page of `height` to its content stream, which is at its beginning or as it was left by `q` or `Q`;
+/// notes the characters in `used`. Asserts that every measure is finite and within 5 m.
+void add_operators(std::string& stream, const std::vector<Ink>& ink, Paper height, UsedCharacters& used);
 
 }  // namespace dunnage

@@ -8,22 +8,14 @@
 #include <algorithm>
 #include <cassert>
 #include <cstdint>
-#include <map>
 #include <memory>
 #include <optional>
 
 #include "base/error.h"
-#include "base/utf8.h"
-#include "export/page_ops.h"
 #include "font/tables.h"
 
 namespace dunnage {
 namespace {
-
-constexpr std::size_t kCharacters = 0x10000;
-
-/// By face: the characters that the pages use.
-using Used = std::map<int, std::vector<bool>>;
 
 struct Free {
   void operator()(HPDF_Doc document) const { HPDF_Free(document); }
@@ -40,24 +32,6 @@ std::string hex4(unsigned value) {
 extern "C" void on_pdf_error(HPDF_STATUS error, HPDF_STATUS detail, void*) {
   throw WorldError("the PDF library failed with error 0x" + hex4(static_cast<unsigned>(error)) + ", detail " +
                    std::to_string(detail));
-}
-
-Used used_characters(const std::vector<Pages>& documents, const Faces& faces) {
-  Used used;
-  for (const Pages& document : documents)
-    for (const Page& page : document.pages)
-      for (const Ink& ink : page.ink) {
-        const auto* words = std::get_if<ink::Words>(&ink);
-        if (!words || words->text.empty()) continue;
-        std::vector<bool>& seen = used.try_emplace(words->face, kCharacters).first->second;
-        for (char32_t c : utf8::decode(words->text)) {
-          assert(c < kCharacters);
-          if (seen[c]) continue;
-          assert(faces.has(words->face, c) && "a character was laid out in a face that lacks it");
-          seen[c] = true;
-        }
-      }
-  return used;
 }
 
 /// Code to Unicode, for search and copying; the codes are the characters themselves.
@@ -101,6 +75,8 @@ void keep_glyphs(HPDF_FontDef definition, std::string_view bytes, const std::vec
 /// Loads a face from its checked bytes. Two files with one PostScript name would be taken for one.
 HPDF_Font load_face(HPDF_Doc document, const Faces& faces, int face, const std::vector<bool>& used) {
   const std::string_view bytes = faces.bytes(face);
+  for (std::size_t c = 0; c < used.size(); ++c)
+    assert((!used[c] || faces.has(face, static_cast<char32_t>(c))) && "a character was laid out in a face that lacks it");
   HPDF_Stream stream = HPDF_MemStream_New(document->mmgr, static_cast<HPDF_UINT>(bytes.size()));
   write(stream, bytes);
   HPDF_FontDef definition = HPDF_TTFontDef_Load(document->mmgr, stream, HPDF_TRUE);
@@ -128,16 +104,15 @@ HPDF_String text_string(HPDF_Doc document, const std::string& text) {
   return HPDF_String_New(document->mmgr, text.c_str(), HPDF_GetEncoder(document, "UTF-8"));
 }
 
-void describe(HPDF_Doc document, const std::vector<Pages>& documents, const PdfOptions& options) {
-  const std::string& title = options.title.empty() ? documents.front().title : options.title;
+void describe(HPDF_Doc document, const SealedPages& pages, const std::string& title) {
+  const SealedPages::Head& first = pages.documents().front();
   document->pdf_version = HPDF_VER_17;
-  HPDF_Dict_Add(document->info, "Title", text_string(document, title));
-  HPDF_Dict_Add(document->catalog, "Lang",
-                HPDF_String_New(document->mmgr, documents.front().language.c_str(), nullptr));
+  HPDF_Dict_Add(document->info, "Title", text_string(document, title.empty() ? first.title : title));
+  HPDF_Dict_Add(document->catalog, "Lang", HPDF_String_New(document->mmgr, first.language.c_str(), nullptr));
   HPDF_Dict preferences = HPDF_Dict_New(document->mmgr);
   HPDF_Dict_Add(document->catalog, "ViewerPreferences", preferences);
   HPDF_Dict_AddBoolean(preferences, "DisplayDocTitle", HPDF_TRUE);
-  if (std::ranges::any_of(documents, &Pages::to_scale))
+  if (std::ranges::any_of(pages.documents(), &SealedPages::Head::to_scale))
     HPDF_Dict_AddName(preferences, "PrintScaling", "None");
 }
 
@@ -155,10 +130,10 @@ Label split(const std::string& label) {
 }
 
 /// A range of labels begins wherever counting on would give another label.
-void add_labels(HPDF_Doc document, const std::vector<const Page*>& pages) {
+void add_labels(HPDF_Doc document, const std::vector<SealedPages::Sealed>& pages) {
   std::optional<Label> before;
   for (std::size_t i = 0; i < pages.size(); ++i) {
-    Label label = split(pages[i]->label);
+    Label label = split(pages[i].label);
     const bool follows = before && before->number && label.number && before->prefix == label.prefix &&
                          *label.number == *before->number + 1;
     if (!follows) {
@@ -183,55 +158,86 @@ HPDF_Outline bookmark(HPDF_Doc document, HPDF_Outline parent, const std::string&
   return entry;
 }
 
-/// The pages of each document, their bookmarks below its title where there are several.
-void draw(HPDF_Doc document, const std::vector<Pages>& documents, const std::map<int, HPDF_Font>& fonts) {
-  std::vector<const Page*> all;
-  for (const Pages& pages : documents) {
-    HPDF_Outline parent = nullptr;
-    for (const Page& page : pages.pages) {
-      HPDF_Page sheet = HPDF_AddPage(document);
-      HPDF_Page_SetWidth(sheet, static_cast<HPDF_REAL>(page.width / unit::point));
-      HPDF_Page_SetHeight(sheet, static_cast<HPDF_REAL>(page.height / unit::point));
-      const auto font_name = [&](int face) {
-        return std::string(HPDF_Page_GetLocalFontName(sheet, fonts.at(face)));
-      };
-      write(static_cast<HPDF_PageAttr>(sheet->attr)->stream, page_operators(page, font_name));
-      if (documents.size() > 1 && &page == &pages.pages.front())
-        parent = bookmark(document, nullptr, pages.title, sheet);
-      if (!page.bookmark.empty()) bookmark(document, parent, page.bookmark, sheet);
-      all.push_back(&page);
-    }
-  }
-  assert(!all.empty() && "a PDF needs a page");
-  add_labels(document, all);
+/// The faces used, for all pages: they inherit what the root of their tree has (ISO 32000-1, 7.7.3.4).
+void add_faces(HPDF_Doc document, const SealedPages& pages, const Faces& faces) {
+  HPDF_Dict resources = HPDF_Dict_New(document->mmgr), fonts = HPDF_Dict_New(document->mmgr);
+  HPDF_Dict_Add(document->root_pages, "Resources", resources);
+  HPDF_Dict_Add(resources, "Font", fonts);
+  for (const auto& [face, characters] : pages.used())
+    HPDF_Dict_Add(fonts, face_name(face).c_str(), load_face(document, faces, face, characters));
 }
 
+HPDF_STATUS name_filter(HPDF_Dict, HPDF_Stream stream) {
+  return HPDF_Stream_WriteStr(stream, "/Filter /FlateDecode\012");
+}
+
+HPDF_Page add_page(HPDF_Doc document, const SealedPages::Sealed& page, const std::string& stream, bool compressed) {
+  HPDF_Page sheet = HPDF_AddPage(document);
+  HPDF_Page_SetWidth(sheet, static_cast<HPDF_REAL>(page.width / unit::point));
+  HPDF_Page_SetHeight(sheet, static_cast<HPDF_REAL>(page.height / unit::point));
+  HPDF_Dict_RemoveElement(sheet, "Resources");
+  auto* attributes = static_cast<HPDF_PageAttr>(sheet->attr);
+  HPDF_Dict contents = attributes->contents;
+  HPDF_Stream_Free(contents->stream);  // its least room is 4 KB
+  contents->stream = HPDF_MemStream_New(document->mmgr, std::max<HPDF_UINT>(1, static_cast<HPDF_UINT>(stream.size())));
+  attributes->stream = contents->stream;
+  write(contents->stream, stream);
+  contents->filter = HPDF_STREAM_FILTER_NONE;  // it is deflated already
+  if (compressed) contents->write_fn = name_filter;
+  return sheet;
+}
+
+/// The pages of each document, their bookmarks below its title where there are several.
+void draw(HPDF_Doc document, SealedPages& pages) {
+  const bool several = pages.documents().size() > 1;
+  auto next = pages.documents().begin();
+  HPDF_Outline parent = nullptr;
+  for (std::size_t i = 0; i < pages.pages().size(); ++i) {
+    const SealedPages::Sealed& page = pages.pages()[i];
+    HPDF_Page sheet = add_page(document, page, pages.take_stream(i), pages.compress());
+    for (; next != pages.documents().end() && next->first_page == i; ++next)
+      if (several) parent = bookmark(document, nullptr, next->title, sheet);
+    if (!page.bookmark.empty()) bookmark(document, parent, page.bookmark, sheet);
+  }
+  add_labels(document, pages.pages());
+}
+
+HPDF_STATUS take_bytes(HPDF_Stream stream, const HPDF_BYTE* bytes, HPDF_UINT size) {
+  static_cast<std::string*>(stream->attr)->append(reinterpret_cast<const char*>(bytes), size);
+  return HPDF_OK;
+}
+
+/// The library would keep the file in pieces of 4 KB; a stream of ours gathers it at once.
 std::string saved(HPDF_Doc document) {
+  std::string bytes;
+  document->stream = HPDF_CallbackWriter_New(document->mmgr, take_bytes, &bytes);
   HPDF_SaveToStream(document);
-  std::string bytes(HPDF_GetStreamSize(document), '\0');
-  HPDF_UINT32 size = static_cast<HPDF_UINT32>(bytes.size());
-  HPDF_ResetStream(document);
-  HPDF_ReadFromStream(document, reinterpret_cast<HPDF_BYTE*>(bytes.data()), &size);
-  assert(size == bytes.size());
   return bytes;
 }
 
 }  // namespace
 
-std::string pdf_bytes(const std::vector<Pages>& documents, const Faces& faces, const PdfOptions& options) {
-  assert(!documents.empty());
-  const Used used = used_characters(documents, faces);
+std::string pdf_bytes(SealedPages& pages, const Faces& faces, const std::string& title) {
+  assert(!pages.pages().empty() && "a PDF needs a page");
   const Handle handle(HPDF_New(on_pdf_error, nullptr));
   if (!handle) throw WorldError("the PDF library does not start");
   HPDF_Doc document = handle.get();
-  HPDF_SetCompressionMode(document, options.compress ? HPDF_COMP_ALL : HPDF_COMP_NONE);
+  HPDF_SetCompressionMode(document, pages.compress() ? HPDF_COMP_ALL : HPDF_COMP_NONE);
   HPDF_SetPagesConfiguration(document, 256);  // the flat tree ends at 32,766 pages
   HPDF_UseUTFEncodings(document);
-  describe(document, documents, options);
-  std::map<int, HPDF_Font> fonts;
-  for (const auto& [face, characters] : used) fonts[face] = load_face(document, faces, face, characters);
-  draw(document, documents, fonts);
+  describe(document, pages, title);
+  add_faces(document, pages, faces);
+  draw(document, pages);
   return saved(document);
+}
+
+std::string pdf_bytes(const std::vector<Pages>& documents, const Faces& faces, const PdfOptions& options) {
+  SealedPages sealed(options.compress);
+  for (const Pages& document : documents) {
+    sealed.begin(document.title, document.language, document.to_scale);
+    for (const Page& page : document.pages) sealed.add(page);
+  }
+  return pdf_bytes(sealed, faces, options.title);
 }
 
 }  // namespace dunnage

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "export/sealed_pages.h"
 #include "font/faces.h"
 #include "model/page.h"
 
@@ -15,11 +16,13 @@ struct PdfOptions {
   bool compress = true;  ///< off only to read the file by eye
 };
 
-/// One PDF of all documents, one after the other. The same pages give the same bytes. Only the faces that the
-/// pages use are embedded, cut down to the glyphs used. Asserts that every character of every text is in the
-/// face named
-/// (`Faces::pieces` sees to it), that every measure is finite and within 5 m, and that there is a page at
-/// all. Throws WorldError when a font file is missing or damaged or the PDF library fails.
+/// One PDF of all pages; they give their contents away. The same pages give the same bytes. Only the faces that the
+/// pages use are embedded, cut down to the glyphs used. Asserts that every character of every text is in the face named
+/// (`Faces::pieces` sees to it), and that there is a page at all. Throws WorldError when a font file is missing or
+/// damaged or the PDF library fails.
+std::string pdf_bytes(SealedPages& pages, const Faces& faces, const std::string& title = {});
+
+/// The same of pages that were kept, one document after the other.
 std::string pdf_bytes(const std::vector<Pages>& documents, const Faces& faces,
                       const PdfOptions& options = {});
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -44,6 +45,34 @@ struct Pages {
   std::vector<Page> pages;
   bool to_scale = false;            ///< labels: ask the viewer not to scale
   int longest = 0;                  ///< pages of the longest section
+};
+
+/// Takes pages as they are finished, so that nobody need keep them all.
+class PageSink {
+ public:
+  virtual ~PageSink() = default;
+  /// The pages that follow are of a document with this title and language.
+  virtual void begin(const std::string& title, const std::string& language, bool to_scale) = 0;
+  /// The next page; its index, from 0.
+  virtual std::size_t add(Page page) = 0;
+  /// Words for a page that was given before: what is known only at the end, as "page 1 of 9".
+  virtual void add_words(std::size_t page, std::vector<Ink> words) = 0;
+};
+
+/// Keeps them all.
+class KeptPages final : public PageSink {
+ public:
+  Pages pages;
+  void begin(const std::string& title, const std::string& language, bool to_scale) override {
+    pages = {title, language, {}, to_scale};
+  }
+  std::size_t add(Page page) override {
+    pages.pages.push_back(std::move(page));
+    return pages.pages.size() - 1;
+  }
+  void add_words(std::size_t page, std::vector<Ink> words) override {
+    for (Ink& one : words) pages.pages[page].ink.push_back(std::move(one));
+  }
 };
 
 }  // namespace dunnage

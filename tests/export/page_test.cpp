@@ -34,12 +34,17 @@ Page sample() {
 }  // namespace
 
 TEST_CASE("a page is drawn from its lower left corner, saying nothing twice") {
-  CHECK(page_operators(sample(), [](int) { return "F1"; }) ==
+  std::string stream;
+  UsedCharacters used;
+  add_operators(stream, sample().ink, sample().height, used);
+  CHECK(stream ==
         "BT\n/F1 12 Tf\n1 0 0 1 10 80 Tm <004100E9> Tj\n1 0 0 1 10 65.5 Tm <0037> Tj\nET\n"
         "0.25 w\n[3 ] 0 d\n0 60 m 200 60 l S\n"
         "0.8 g\n1 w\n[] 0 d\n10 40 20 10 re B\n"
         "1 g\n0 0 m 1 1 2 2 0.333 3 c h f*\n"
         "0 g\nq 6 0 0 6 100 44 cm BI /IM true /W 3 /H 3 /D [1 0] /F /AHx ID A040C0> EI Q\n");
+  CHECK(used.size() == 1);
+  CHECK(std::count(used.at(0).begin(), used.at(0).end(), true) == 3);
 }
 
 TEST_CASE("a page as text tells what stands where") {
