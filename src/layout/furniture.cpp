@@ -78,13 +78,17 @@ std::string Furniture::page_words(int number, int total) const {
   return words;
 }
 
-void Furniture::put(std::vector<Ink>& ink, const Box& box, int number, int total) const {
+void Furniture::put(std::vector<Ink>& ink, const Box& box) const {
   if (!layout_.furniture) return;
   add_moved(ink, head_, box.x, box.y);
+  add_moved(ink, foot_, box.x, box.y + box.h - foot_height_);
+}
+
+void Furniture::put_number(std::vector<Ink>& ink, const Box& box, int number, int total) const {
+  if (!layout_.furniture) return;
   const Lines words = fit_width(setting_, running_, page_words(number, total), page_width_);
   put_lines(setting_, ink, words, running_right_, {box.x + width_ - page_width_, box.y + page_y_},
             page_width_);
-  add_moved(ink, foot_, box.x, box.y + box.h - foot_height_);
 }
 
 }  // namespace dunnage

@@ -17,8 +17,10 @@ class Furniture {
   Paper head_height() const { return head_height_; }  ///< with the white below it
   Paper foot_height() const { return foot_height_; }  ///< with the white above it
 
-  /// Draws both around the body of page `number` of `total`, inside `box`.
-  void put(std::vector<Ink>& ink, const Box& box, int number, int total) const;
+  /// Draws both around the body, inside `box`, all but the page's number.
+  void put(std::vector<Ink>& ink, const Box& box) const;
+  /// "Page 2 of 3" alone: how many there are is known last.
+  void put_number(std::vector<Ink>& ink, const Box& box, int number, int total) const;
 
  private:
   std::string page_words(int number, int total) const;

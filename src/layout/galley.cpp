@@ -86,6 +86,29 @@ Paper place_to_cut(const std::vector<Ink>& all, Paper height) {
 
 }  // namespace
 
+void Galley::begin_block(Paper before) {
+  white_ = before;
+  first_ = strips.size();
+}
+
+void Galley::put_white() {
+  if (!white_ || strips.size() <= first_) return;
+  strips[first_].before = *white_;
+  white_.reset();
+}
+
+bool Galley::end_block() {
+  put_white();
+  return !white_;
+}
+
+void Galley::relieve() {
+  if (!spill || strips.size() < 2) return;
+  put_white();
+  for (std::size_t i = 0; i + 1 < strips.size(); ++i) spill(std::move(strips[i]));
+  strips.erase(strips.begin(), strips.end() - 1);
+}
+
 void move_ink(std::vector<Ink>& ink, Paper right, Paper down) {
   for (Ink& each : ink) move(each, right, down);
 }

@@ -2,11 +2,18 @@
 // Set matter before anyone has thought of pages: strips of known height, one below the other.
 #pragma once
 
+#include <functional>
+#include <memory>
+#include <optional>
 #include <vector>
 
 #include "model/page.h"
 
 namespace dunnage {
+
+struct Strip;
+/// What is said again where a page begins: heads, and "... (continued)". Absent: nothing.
+using Resume = std::shared_ptr<const std::vector<Strip>>;
 
 /// What is never divided unless it is taller than a page. Ink is placed from the strip's own top left corner.
 struct Strip {
@@ -15,12 +22,26 @@ struct Strip {
   Paper before;            ///< white space above; lost at the top of a page
   bool keep_next = false;  ///< must not be parted from the strip that follows
   bool may_part = false;   ///< between its lines, rather than leave a large part of a page empty
-  int resume = -1;         ///< what is said again when a page begins with this strip: index into `resumes`
+  Resume resume = {};      ///< when a page begins with this strip
 };
 
 struct Galley {
   std::vector<Strip> strips;
-  std::vector<std::vector<Strip>> resumes;  ///< heads, and "... (continued)"
+  /// Takes strips away that nothing will change any more; absent where all are kept. The last may still be tied to the
+  /// next and stays.
+  std::function<void(Strip)> spill;
+
+  /// The strips that follow are of one block, with white above the first.
+  void begin_block(Paper before);
+  /// Whether the block had any.
+  bool end_block();
+  /// After a strip was added: a long table is never kept whole.
+  void relieve();
+
+ private:
+  void put_white();
+  std::optional<Paper> white_;   ///< owed to the first strip of the block
+  std::size_t first_ = 0;        ///< where that strip will stand
 };
 
 /// Moves ink right and down.

@@ -54,11 +54,11 @@ Sheet sheet_of(const Layout& layout, Paper width, Paper height) {
   return sheet;
 }
 
-/// Puts sections on sheets, card by card.
+/// Puts sections on sheets, card by card; a sheet is given away as soon as its last card is full.
 class Composer {
  public:
-  Composer(Setting& setting, const Layout& layout, Sheet sheet)
-      : setting_(setting), layout_(layout), sheet_(std::move(sheet)) {}
+  Composer(Setting& setting, const Layout& layout, Sheet sheet, PageSink& sink)
+      : setting_(setting), layout_(layout), sheet_(std::move(sheet)), sink_(sink) {}
 
   void add(const Section& section) {
     setting_.at_section(section.recipient);
@@ -68,35 +68,43 @@ class Composer {
     const Paper top = furniture.head_height();
     const Paper room = card.h - top - furniture.foot_height();
     if (!enough(room)) return;
-    const Paper areas = room * areas_reach(layout_, section);
-    Galley galley = set_section(setting_, layout_, section, card.w);
-    Flowed flowed = areas > Paper{} ? flow(push_down(std::move(galley), areas), room, room)
-                                    : flow(std::move(galley), room, room);
+    std::vector<Ink> areas;  // stand on the section's first card
+    set_areas(setting_, layout_, section, {{}, top, card.w, room}, areas);
+    std::vector<Place> places;
+    const int oversized = flow_section(section, room, [&](std::vector<Ink> ink) {
+      const Box& place = next_card(places.empty() ? section : Section{});
+      add_moved(page_.ink, std::exchange(areas, {}), place.x, place.y);
+      add_moved(page_.ink, std::move(ink), place.x, place.y + top);
+      furniture.put(page_.ink, place);
+      places.push_back({count_ - 1, card_});
+    });
     setting_.at_block({}, {layout_.file, 1, 1, 1});
-    if (flowed.oversized > 0) setting_.problem({}, "something is taller than a page and cannot be parted");
-    const auto total = static_cast<int>(flowed.regions.size());
-    longest_ = std::max(longest_, total);
-    for (int number = 1; number <= total; ++number) {
-      Page& page = next_card(number == 1 ? section : Section{});
-      const Box& place = sheet_.cards[card_];
-      if (number == 1)
-        set_areas(setting_, layout_, section, {place.x, place.y + top, place.w, room}, page.ink);
-      add_moved(page.ink, std::move(flowed.regions[static_cast<std::size_t>(number - 1)]), place.x,
-                place.y + top);
-      furniture.put(page.ink, place, number, total);
-    }
+    if (oversized > 0) setting_.problem({}, "something is taller than a page and cannot be parted");
+    put_numbers(furniture, places);
+    longest_ = std::max(longest_, static_cast<int>(places.size()));
   }
 
   int longest() const { return longest_; }
-  std::vector<Page> pages() { return std::move(pages_); }
+  void finish() {
+    if (count_ > given_.size()) give_page();
+  }
 
  private:
-  /// The flow begins below the areas of a card's first page.
-  static Galley push_down(Galley galley, Paper down) {
+  struct Place {
+    std::size_t page, card;
+  };
+
+  /// Blocks that flow, below the areas of the first card.
+  int flow_section(const Section& section, Paper room, Flow::Take take) {
+    Flow flow(room, room, std::move(take));
     Strip white;
-    white.height = down;
-    galley.strips.insert(galley.strips.begin(), std::move(white));
-    return galley;
+    white.height = room * areas_reach(layout_, section);
+    if (white.height > Paper{}) flow.add(std::move(white));
+    Galley galley;
+    galley.spill = [&](Strip strip) { flow.add(std::move(strip)); };
+    set_section(setting_, layout_, section, sheet_.cards.front().w, galley);
+    for (Strip& strip : galley.strips) flow.add(std::move(strip));
+    return flow.finish();
   }
 
   bool enough(Paper room) {
@@ -105,22 +113,42 @@ class Composer {
     return false;
   }
 
-  Page& next_card(const Section& begins) {
-    if (pages_.empty() || ++card_ == sheet_.cards.size()) {
+  const Box& next_card(const Section& begins) {
+    if (count_ == 0 || ++card_ == sheet_.cards.size()) {
+      finish();
       card_ = 0;
-      pages_.push_back({sheet_.width, sheet_.height, sheet_.cuts, std::to_string(pages_.size() + 1), {}});
+      page_ = {sheet_.width, sheet_.height, sheet_.cuts, std::to_string(++count_), {}};
     }
-    Page& page = pages_.back();
-    if (!begins.recipient.empty() && page.bookmark.empty()) page.bookmark = on_one_line(begins.recipient);
-    return page;
+    if (!begins.recipient.empty() && page_.bookmark.empty()) page_.bookmark = on_one_line(begins.recipient);
+    return sheet_.cards[card_];
+  }
+
+  void give_page() {
+    if (count_ == 1 && page_.bookmark.empty()) page_.bookmark = on_one_line(setting_.document.title);
+    given_.push_back(sink_.add(std::move(page_)));
+  }
+
+  void put_numbers(const Furniture& furniture, const std::vector<Place>& places) {
+    const auto total = static_cast<int>(places.size());
+    for (int number = 1; number <= total; ++number) {
+      const Place& place = places[static_cast<std::size_t>(number - 1)];
+      std::vector<Ink> words;
+      furniture.put_number(words, sheet_.cards[place.card], number, total);
+      if (place.page < given_.size())
+        sink_.add_words(given_[place.page], std::move(words));
+      else
+        add_moved(page_.ink, std::move(words), {}, {});
+    }
   }
 
   Setting& setting_;
   const Layout& layout_;
   Sheet sheet_;
-  std::vector<Page> pages_;
-  std::size_t card_ = 0;
-  int longest_ = 0;                 ///< pages of the longest section
+  PageSink& sink_;
+  Page page_;                        ///< being filled
+  std::size_t count_ = 0, card_ = 0;  ///< pages begun; the card of the last
+  std::vector<std::size_t> given_;   ///< by page: what the sink calls it
+  int longest_ = 0;                  ///< pages of the longest section
 };
 
 /// Strips for faders fit only at full size.
@@ -134,14 +162,21 @@ bool holds_scale(const Document& document) {
 
 }  // namespace
 
+int lay_out(const Document& document, const Layout& layout, Paper page_width, Paper page_height, const Faces& faces,
+            std::vector<LayoutProblem>& problems, PageSink& sink) {
+  sink.begin(on_one_line(document.title), document.language, holds_scale(document));
+  Setting setting(faces, document, problems);
+  Composer composer(setting, layout, sheet_of(layout, page_width, page_height), sink);
+  for (const Section& section : document.sections) composer.add(section);
+  composer.finish();
+  return composer.longest();
+}
+
 Pages lay_out(const Document& document, const Layout& layout, Paper page_width, Paper page_height,
               const Faces& faces, std::vector<LayoutProblem>& problems) {
-  Setting setting(faces, document, problems);
-  Composer composer(setting, layout, sheet_of(layout, page_width, page_height));
-  for (const Section& section : document.sections) composer.add(section);
-  Pages pages{on_one_line(document.title), document.language, composer.pages(), holds_scale(document), composer.longest()};
-  if (!pages.pages.empty() && pages.pages.front().bookmark.empty()) pages.pages.front().bookmark = pages.title;
-  return pages;
+  KeptPages kept;
+  kept.pages.longest = lay_out(document, layout, page_width, page_height, faces, problems, kept);
+  return std::move(kept.pages);
 }
 
 }  // namespace dunnage

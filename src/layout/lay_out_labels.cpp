@@ -43,37 +43,52 @@ void tell_without_area(Setting& setting, const Layout& layout, const Section& se
 
 int labels_on_page(const Stock& stock) { return stock.across * stock.down; }
 
-Pages lay_out_labels(const Document& document, const Layout& layout, const Stock& stock, int start_at,
-                     int copies, const Faces& faces, std::vector<LayoutProblem>& problems) {
+LabelSheets::LabelSheets(const Layout& layout, const Stock& stock, int start_at, int copies, const Faces& faces,
+                         std::vector<LayoutProblem>& problems, PageSink& sink)
+    : layout_(layout), stock_(stock), copies_(copies), faces_(faces), problems_(problems), sink_(sink), place_(start_at - 1) {
   assert(start_at >= 1 && start_at <= labels_on_page(stock) && copies >= 1);
-  Setting setting(faces, document, problems, stock.dpi);
-  Pages out{on_one_line(document.title), document.language, {}, true};
-  const Box inner{stock.inner, stock.inner, stock.label_width - stock.inner * 2,
-                  stock.label_height - stock.inner * 2};
-  int place = start_at - 1;
+}
+
+void LabelSheets::add(const Document& document) {
+  if (pages_ == 0) sink_.begin(on_one_line(document.title), document.language, true);
+  Setting setting(faces_, document, problems_, stock_.dpi);
+  const Box inner{stock_.inner, stock_.inner, stock_.label_width - stock_.inner * 2, stock_.label_height - stock_.inner * 2};
   for (const Section& section : document.sections) {
     setting.at_section(section.recipient);
-    tell_unplaced(setting, layout, section);
-    tell_without_area(setting, layout, section);
+    tell_unplaced(setting, layout_, section);
+    tell_without_area(setting, layout_, section);
     std::vector<Ink> label;
-    set_areas(setting, layout, section, inner, label);
-    for (int copy = 0; copy < copies; ++copy, ++place) {
-      if (out.pages.empty() || place == labels_on_page(stock)) {
-        if (!out.pages.empty()) place = 0;
-        out.pages.push_back({stock.page_width,
-                             stock.page_height,
-                             {},
-                             std::to_string(out.pages.size() + 1),
-                             section.recipient});
-      }
-      std::vector<Ink> placed = label;
-      const Spot at = corner(stock, place);
-      move_ink(placed, at.x, at.y);
-      onto_dots(placed, stock.dpi);
-      add_moved(out.pages.back().ink, std::move(placed), {}, {});
-    }
+    set_areas(setting, layout_, section, inner, label);
+    for (int copy = 0; copy < copies_; ++copy) put(copy + 1 < copies_ ? label : std::move(label), section.recipient);
   }
-  return out;
+}
+
+int LabelSheets::finish() {
+  if (pages_ > 0) sink_.add(std::move(page_));
+  return pages_;
+}
+
+void LabelSheets::put(std::vector<Ink> label, const std::string& whose) {
+  if (pages_ == 0 || place_ == labels_on_page(stock_)) {
+    if (pages_ > 0) {
+      place_ = 0;
+      sink_.add(std::move(page_));
+    }
+    page_ = {stock_.page_width, stock_.page_height, {}, std::to_string(++pages_), whose};
+  }
+  const Spot at = corner(stock_, place_++);
+  move_ink(label, at.x, at.y);
+  onto_dots(label, stock_.dpi);
+  add_moved(page_.ink, std::move(label), {}, {});
+}
+
+Pages lay_out_labels(const Document& document, const Layout& layout, const Stock& stock, int start_at,
+                     int copies, const Faces& faces, std::vector<LayoutProblem>& problems) {
+  KeptPages kept;
+  LabelSheets sheets(layout, stock, start_at, copies, faces, problems, kept);
+  sheets.add(document);
+  sheets.finish();
+  return std::move(kept.pages);
 }
 
 }  // namespace dunnage

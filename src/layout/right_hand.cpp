@@ -5,17 +5,24 @@
 
 namespace dunnage {
 
-void begin_on_right_hand(Pages& pages, bool cards) {
-  std::vector<Page> out;
-  const auto fill_up = [&] {
-    if (out.size() % 2 == 1) out.push_back({out.back().width, out.back().height, {}, "-", {}});
-  };
-  for (Page& page : pages.pages) {
-    if (cards || !page.bookmark.empty()) fill_up();
-    out.push_back(std::move(page));
-  }
-  fill_up();
-  pages.pages = std::move(out);
+void RightHand::begin(const std::string& title, const std::string& language, bool to_scale) {
+  inner_.begin(title, language, to_scale);
+}
+
+std::size_t RightHand::add(Page page) {
+  if (cards_ || !page.bookmark.empty()) fill_up();
+  width_ = page.width;
+  height_ = page.height;
+  odd_ = !odd_;
+  return inner_.add(std::move(page));
+}
+
+void RightHand::add_words(std::size_t page, std::vector<Ink> words) { inner_.add_words(page, std::move(words)); }
+
+void RightHand::fill_up() {
+  if (!odd_) return;
+  inner_.add({width_, height_, {}, "-", {}});
+  odd_ = false;
 }
 
 }  // namespace dunnage

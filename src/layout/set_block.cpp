@@ -43,7 +43,7 @@ struct Setter {
 
 void set_block(Setting& setting, const BlockSpec& spec, const Block& block, Paper width,
                const std::string& above, Galley& galley) {
-  const std::size_t first = galley.strips.size();
+  galley.begin_block(spec.space_before);
   const bool frame = spec.frame && !std::holds_alternative<block::Notice>(block.content);
   if (frame) {
     const Paper pad = 2.5 * paper_mm;
@@ -53,9 +53,8 @@ void set_block(Setting& setting, const BlockSpec& spec, const Block& block, Pape
   } else {
     std::visit(Setter{setting, spec, width, above, galley}, block.content);
   }
-  if (galley.strips.size() == first) return;  // nothing in it: no white space for it either
-  galley.strips[first].before = spec.space_before;
-  if (spec.keep_with_next) galley.strips.back().keep_next = true;
+  const bool any = galley.end_block();
+  if (any && spec.keep_with_next) galley.strips.back().keep_next = true;
 }
 
 }  // namespace dunnage

@@ -53,8 +53,7 @@ class Setter {
 
 }  // namespace
 
-Galley set_section(Setting& setting, const Layout& layout, const Section& section, Paper width) {
-  Galley galley;
+void set_section(Setting& setting, const Layout& layout, const Section& section, Paper width, Galley& galley) {
   Setter setter(setting, section);
   std::vector<const BlockSpec*> flowing;
   for (const BlockSpec& spec : layout.blocks)
@@ -68,7 +67,6 @@ Galley set_section(Setting& setting, const Layout& layout, const Section& sectio
     setter.set_pair(*flowing[i], *flowing[i + 1], width, galley);
     ++i;
   }
-  return galley;
 }
 
 }  // namespace dunnage

@@ -39,14 +39,14 @@ class TableSetter {
       heads.push_back(head_strip());
       galley.strips.push_back(heads.front());
     }
+    const Resume only_heads = headed ? std::make_shared<const std::vector<Strip>>(heads) : nullptr;
     for (std::size_t g = 0; g < table.groups.size(); ++g) {
       const Group& group = table.groups[g];
       const std::string& title = group.title.empty() ? above : group.title;
       std::vector<Strip> again = heads;
       again.push_back(title_strip(continued(title)));
-      galley.resumes.push_back(std::move(again));
-      const int resume = static_cast<int>(galley.resumes.size()) - 1;
-      if (!group.title.empty()) add_title(group.title, g > 0, heads);
+      const auto resume = std::make_shared<const std::vector<Strip>>(std::move(again));
+      if (!group.title.empty()) add_title(group.title, g > 0, only_heads);
       add_rows(group, resume, g > 0 && group.title.empty());
       if (g + 1 == table.groups.size() && !table.total.empty()) add_total(resume);
     }
@@ -118,19 +118,16 @@ class TableSetter {
     return style;
   }
 
-  void add_title(const std::string& title, bool after_others, const std::vector<Strip>& heads) {
+  void add_title(const std::string& title, bool after_others, const Resume& resume) {
     Strip strip = title_strip(title);
     if (after_others) strip.before = gap();
-    if (!heads.empty()) {
-      galley.resumes.push_back(heads);
-      strip.resume = static_cast<int>(galley.resumes.size()) - 1;
-    }
+    strip.resume = resume;
     galley.strips.push_back(std::move(strip));
   }
 
   Paper gap() const { return spec.group_gap > Paper{} ? spec.group_gap : 4 * paper_mm; }
 
-  void add_rows(const Group& group, int resume, bool gap_before) {
+  void add_rows(const Group& group, const Resume& resume, bool gap_before) {
     const auto count = static_cast<int>(group.rows.size());
     for (int i = 0; i < count; ++i) {
       const bool after_gap =
@@ -146,10 +143,11 @@ class TableSetter {
       const bool first_of_more = i == 0 && count > 1, before_last = count > 2 && i + 2 == count;
       strip.keep_next = first_of_more || before_last;
       galley.strips.push_back(std::move(strip));
+      galley.relieve();
     }
   }
 
-  void add_total(int resume) {
+  void add_total(const Resume& resume) {
     if (!galley.strips.empty()) galley.strips.back().keep_next = true;
     Strip strip = row_strip(table.total, true, row_rule);
     rule(strip, heavy_rule / 2, heavy_rule);

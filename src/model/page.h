@@ -64,7 +64,7 @@ class KeptPages final : public PageSink {
  public:
   Pages pages;
   void begin(const std::string& title, const std::string& language, bool to_scale) override {
-    pages = {title, language, {}, to_scale};
+    pages = {title, language, {}, to_scale, 0};
   }
   std::size_t add(Page page) override {
     pages.pages.push_back(std::move(page));

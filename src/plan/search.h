@@ -4,8 +4,9 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
-#include "plan/solver.h"
+#include "plan/integer_model.h"
 
 namespace dunnage {
 

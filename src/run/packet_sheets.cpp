@@ -77,7 +77,7 @@ std::vector<Sheet> make_sheets(const std::vector<const DocumentKind*>& kinds, st
   std::vector<Sheet> out;
   for (std::size_t i = 0; i < made.size(); ++i)
     if (Document* document = std::get_if<Document>(&made[i]))
-      out.push_back({kinds[i], std::move(layouts[i]), std::move(*document), {}});
+      out.push_back({kinds[i], std::move(layouts[i]), std::move(*document)});
   return out;
 }
 

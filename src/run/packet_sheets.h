@@ -6,7 +6,6 @@
 #include <vector>
 
 #include "document/documents.h"
-#include "model/page.h"
 #include "model/sheet.h"
 #include "run/options.h"
 
@@ -16,7 +15,8 @@ struct Sheet {
   const DocumentKind* kind = nullptr;
   Layout layout;
   Document document;
-  Pages pages;  ///< empty until it is laid out
+  std::size_t pages = 0;  ///< none until it is laid out
+  int longest = 0;        ///< pages of the longest section
 };
 
 /// Of all that can be printed.

@@ -64,19 +64,41 @@ void check_codes(const Catalogue& c, const std::vector<int>& units, Diagnostics&
   }
 }
 
-Document label_document(const Catalogue& c, const std::vector<int>& units, const std::vector<Words>& words,
-                        UnitSystem system, const std::string& revision) {
-  std::vector<Handling> handling;
-  for (int u = 0; u < static_cast<int>(c.units.size()); ++u)
-    handling.push_back(handling_of(c.case_at(u), c.mass_of(u), c.kit.house.lift));
-  const Document first = case_labels(c, handling, units, words.front(), system, revision);
-  if (words.size() < 2) return first;
-  return in_two_languages(first, case_labels(c, handling, units, words.back(), system, revision));
-}
+/// Sets labels, a few at a time: of a large kit neither all words nor all pages are held.
+class LabelRun {
+ public:
+  LabelRun(const Catalogue& c, const std::vector<Words>& words, UnitSystem system, std::string revision)
+      : catalogue_(c), words_(words), system_(system), revision_(std::move(revision)) {
+    for (int u = 0; u < static_cast<int>(c.units.size()); ++u)
+      handling_.push_back(handling_of(c.case_at(u), c.mass_of(u), c.kit.house.lift));
+  }
 
-void write_file(const std::filesystem::path& file, const Pages& pages, const Faces& faces) {
+  int run(const std::vector<int>& units, LabelSheets& sheets) const {
+    constexpr std::size_t at_once = 64;
+    for (std::size_t from = 0; from < units.size(); from += at_once) {
+      const auto begin = units.begin() + static_cast<std::ptrdiff_t>(from);
+      const auto count = static_cast<std::ptrdiff_t>(std::min(at_once, units.size() - from));
+      sheets.add(document({begin, begin + count}));
+    }
+    return sheets.finish();
+  }
+
+ private:
+  Document document(const std::vector<int>& units) const {
+    const auto in = [&](const Words& words) { return case_labels(catalogue_, handling_, units, words, system_, revision_); };
+    return words_.size() < 2 ? in(words_.front()) : in_two_languages(in(words_.front()), in(words_.back()));
+  }
+
+  const Catalogue& catalogue_;
+  const std::vector<Words>& words_;
+  const UnitSystem system_;
+  const std::string revision_;
+  std::vector<Handling> handling_;
+};
+
+void write_file(const std::filesystem::path& file, std::string bytes) {
   FileSet files(file.parent_path());
-  files.add(file.filename().string(), pdf_bytes({pages}, faces, {}));
+  files.add(file.filename().string(), std::move(bytes));
   files.commit();
 }
 
@@ -107,34 +129,36 @@ int print_labels(const LabelOptions& options, Desk& desk) {
   stock.top += options.offset.second;
   if (!style.has_errors() && options.test_sheet) {
     std::vector<LayoutProblem> problems;
-    write_file(file, test_sheet(label_test(c.kit.house, words.front()), stock, faces, problems), faces);
+    const Pages sheet = test_sheet(label_test(c.kit.house, words.front()), stock, faces, problems);
+    write_file(file, pdf_bytes({sheet}, faces, {}));
     desk.out << fmt::format("{}  test sheet of stock {} ({})\n", file.string(), stock.name, stock.says);
     return 0;
   }
   const Layout layout = style.has_errors() ? Layout{} : load_layout_for(desk.share, c.kit.folder, stock.layout, loaded.sources, style);
   check_letters(c, nullptr, names_of(words), faces, style);
   check_codes(c, units, style);
-  Pages pages;
+  SealedPages pages;
+  int pages_used = 0;
   if (!style.has_errors()) {
     if (options.start_at > labels_on_page(stock))
       throw UsageError(fmt::format("--start-at {} is beyond the sheet: {} has {} labels on one", options.start_at, stock.name, labels_on_page(stock)));
     std::vector<LayoutProblem> problems;
-    pages = lay_out_labels(label_document(c, units, words, options.units.value_or(c.kit.house.units), revision), layout,
-                           stock, options.start_at, options.copies, faces, problems);
+    LabelSheets sheets(layout, stock, options.start_at, options.copies, faces, problems, pages);
+    pages_used = LabelRun(c, words, options.units.value_or(c.kit.house.units), revision).run(units, sheets);
     tell(problems, style);
   }
   if (style.has_errors()) {
     desk.err << render(style, loaded.sources);
     return 1;
   }
-  write_file(file, pages, faces);
+  write_file(file, pdf_bytes(pages, faces));
   const auto counted = [](std::size_t n, const std::string& one, const std::string& many) {
     return fmt::format("{} {}", n, n == 1 ? one : many);
   };
-  const std::size_t pages_used = pages.pages.size();
   desk.out << fmt::format("{}  {} on {}, stock {} ({})\n", file.string(),
                           counted(units.size() * static_cast<std::size_t>(options.copies), "label", "labels"),
-                          stock.roll ? counted(pages_used, "length of roll", "lengths of roll") : counted(pages_used, "sheet", "sheets"),
+                          stock.roll ? counted(static_cast<std::size_t>(pages_used), "length of roll", "lengths of roll")
+                                     : counted(static_cast<std::size_t>(pages_used), "sheet", "sheets"),
                           stock.name, stock.says);
   for (const Words& one : words)
     if (!one.read_by_native)

@@ -39,48 +39,25 @@ std::vector<std::string> older_sheets(const fs::path& folder, const std::vector<
   return out;
 }
 
-/// Writes the files, one a sheet or one for all; their names, one a sheet.
-std::vector<std::string> write_files(const std::vector<Sheet>& sheets, const PrintOptions& options,
-                                     const fs::path& folder, const Faces& faces, const std::string& title, Desk& desk,
-                                     Progress& progress) {
-  FileSet files(folder);
-  std::vector<std::string> names;
-  std::vector<Pages> all;
-  for (const Sheet& sheet : sheets) {
-    names.push_back(options.one_file ? "packet.pdf" : std::string(sheet.kind->name) + ".pdf");
-    if (options.one_file) {
-      all.push_back(sheet.pages);
-    } else {
-      progress.step(sheet.pages.title);
-      files.add(names.back(), pdf_bytes({sheet.pages}, faces, {}));
-    }
-  }
-  if (options.one_file) files.add("packet.pdf", pdf_bytes(all, faces, {title, true}));
-  progress.done();
-  files.commit();
-  for (const std::string& name : files.removed()) desk.err << "removed " << name << ", left by a run that was cut short\n";
-  return names;
-}
-
 /// What was printed, for whom, on how many sheets.
 void tell_written(const std::vector<Sheet>& sheets, const std::vector<std::string>& names, const fs::path& folder,
                   bool duplex, const Words& words, Desk& desk) {
   const auto counted = [](std::size_t n, const char* one) { return fmt::format("{} {}{}", n, one, n == 1 ? "" : "s"); };
   std::size_t all = 0;
   for (std::size_t i = 0; i < sheets.size(); ++i) {
-    const std::size_t pages = sheets[i].pages.pages.size();
+    const std::size_t pages = sheets[i].pages;
     all += duplex ? (pages + 1) / 2 : pages;
     if (i > 0 && names[i] == names[i - 1])
-      desk.out << fmt::format("{:{}}  {} ({})\n", "", (folder / names[i]).string().size(), sheets[i].pages.title, counted(pages, "page"));
+      desk.out << fmt::format("{:{}}  {} ({})\n", "", (folder / names[i]).string().size(), on_one_line(sheets[i].document.title), counted(pages, "page"));
     else
-      desk.out << fmt::format("{}  {}, for {} ({})\n", (folder / names[i]).string(), sheets[i].pages.title,
+      desk.out << fmt::format("{}  {}, for {} ({})\n", (folder / names[i]).string(), on_one_line(sheets[i].document.title),
                             words(std::string(sheets[i].kind->hand)), counted(pages, "page"));
   }
   desk.out << fmt::format("{} of paper{}.\n", counted(all, "sheet"), duplex ? ", printed on both sides" : "");
   for (const Sheet& sheet : sheets)
-    if (sheet.layout.most_pages > 0 && sheet.pages.longest > sheet.layout.most_pages)
+    if (sheet.layout.most_pages > 0 && sheet.longest > sheet.layout.most_pages)
       desk.err << fmt::format("note: {} takes {} pages, and its layout means it for {} at most (most_pages)\n", sheet.kind->name,
-                              sheet.pages.longest, sheet.layout.most_pages);
+                              sheet.longest, sheet.layout.most_pages);
   for (const std::string& name : older_sheets(folder, names))
     desk.err << "note: " << (folder / name).string() << " is from an earlier run; this one did not make it\n";
 }
@@ -110,17 +87,46 @@ std::vector<Layout> layouts_for(const std::vector<const DocumentKind*>& kinds, L
   return out;
 }
 
-/// Sheets to pages; what does not fit is told in `style`.
-void set_pages(std::vector<Sheet>& sheets, PaperSize paper, bool duplex, const Faces& faces, Diagnostics& style,
-               Progress& progress) {
+struct FileToBe { std::string name, bytes; };
+
+/// Lays a sheet out into `pages`.
+void set_sheet(Sheet& sheet, PaperSize paper, bool duplex, const Faces& faces, std::vector<LayoutProblem>& problems,
+               SealedPages& pages) {
   const auto [width, height] = sides(paper);
+  const std::size_t before = pages.pages().size();
+  RightHand right(pages, sheet.layout.across * sheet.layout.down > 1);
+  PageSink& sink = duplex ? static_cast<PageSink&>(right) : pages;
+  sheet.longest = lay_out(sheet.document, sheet.layout, width, height, faces, problems, sink);
+  if (duplex) right.fill_up();
+  sheet.pages = pages.pages().size() - before;
+}
+
+/// Sheets to files, one a sheet or one for all; what does not fit is told in `style`. Each sheet's pages are made into
+/// bytes before the next sheet's are set.
+std::vector<FileToBe> make_files(std::vector<Sheet>& sheets, const PrintOptions& options, PaperSize paper,
+                                 const Faces& faces, const std::string& title, Diagnostics& style, Progress& progress) {
   std::vector<LayoutProblem> problems;
+  std::vector<FileToBe> files;
+  SealedPages all;
   for (Sheet& sheet : sheets) {
     progress.step(on_one_line(sheet.document.title));
-    sheet.pages = lay_out(sheet.document, sheet.layout, width, height, faces, problems);
-    if (duplex) begin_on_right_hand(sheet.pages, sheet.layout.across * sheet.layout.down > 1);
+    SealedPages own;
+    SealedPages& pages = options.one_file ? all : own;
+    set_sheet(sheet, paper, options.duplex, faces, problems, pages);
+    if (!options.one_file && problems.empty())
+      files.push_back({std::string(sheet.kind->name) + ".pdf", pdf_bytes(own, faces)});
   }
+  if (options.one_file && problems.empty()) files.push_back({"packet.pdf", pdf_bytes(all, faces, title)});
+  progress.done();
   tell(problems, style);
+  return files;
+}
+
+void write_files(std::vector<FileToBe> all, const fs::path& folder, Desk& desk) {
+  FileSet files(folder);
+  for (FileToBe& file : all) files.add(std::move(file.name), std::move(file.bytes));
+  files.commit();
+  for (const std::string& name : files.removed()) desk.err << "removed " << name << ", left by a run that was cut short\n";
 }
 
 int refuse(const Diagnostics& style, const Loaded& loaded, Desk& desk) {
@@ -159,14 +165,14 @@ int print_packet(const PrintOptions& options, Desk& desk) {
   const std::vector<Skipped>& skipped = contexts.front().skipped;
   if (sheets.empty()) throw UsageError("none of the sheets asked for would help anybody: " + skipped.front().reason);
 
-  Progress progress(desk.err, desk.err_is_terminal, 2 * sheets.size());
-  set_pages(sheets, paper, options.duplex, faces, style, progress);
-  if (style.has_errors()) {
-    progress.done();
-    return refuse(style, loaded, desk);
-  }
+  Progress progress(desk.err, desk.err_is_terminal, sheets.size());
+  std::vector<FileToBe> files = make_files(sheets, options, paper, faces, loaded.show.title.value, style, progress);
+  if (style.has_errors()) return refuse(style, loaded, desk);
   const fs::path folder = options.out.empty() ? fs::path(options.show.stem().string() + "-paper") : options.out;
-  const auto names = write_files(sheets, options, folder, faces, loaded.show.title.value, desk, progress);
+  std::vector<std::string> names;  // one a sheet
+  for (const Sheet& sheet : sheets)
+    names.push_back(options.one_file ? "packet.pdf" : std::string(sheet.kind->name) + ".pdf");
+  write_files(std::move(files), folder, desk);
   tell_written(sheets, names, folder, options.duplex, words.front(), desk);
   for (const Skipped& one : skipped) desk.out << "skipped " << one.document << ": " << one.reason << "\n";
   desk.out << summary(loaded.catalogue, plan, findings, units);

@@ -153,6 +153,25 @@ TEST_CASE("the same pages give the same bytes, with no date and no random mark")
   CHECK(first.find("/CreationDate") == std::string::npos);
 }
 
+TEST_CASE("words that are known last reach a page that was sealed long before") {
+  const int face = staged().at("text");
+  const auto words = [&](const std::string& text, double y) {
+    return ink::Words{{mm(5), mm(y)}, face, 12 * unit::point, mm(9), text, 0};
+  };
+  for (const bool compress : {true, false}) {
+    SealedPages pages(compress);
+    pages.begin("Late", "en", false);
+    for (const char* body : {"first body", "second body"})
+      pages.add(Page{mm(100), mm(50), {words(body, 20)}, "1", ""});
+    for (const std::size_t page : {std::size_t{0}, std::size_t{1}})
+      pages.add_words(page, {words("page " + std::to_string(page + 1) + " of 2", 10)});
+    const Folder folder("pdf-late");
+    const std::string pdf = folder.file("a.pdf", pdf_bytes(pages, staged()));
+    CHECK(shell("qpdf --check " + pdf + " 2>&1").status == 0);
+    CHECK(shell("pdftotext " + pdf + " - 2>&1").out == "page 1 of 2\nfirst body\n\n\fpage 2 of 2\nsecond body\n\n\f");
+  }
+}
+
 TEST_CASE("only the faces that the pages use are embedded") {
   Pages pages{"One face", "en", {Page{mm(50), mm(50), {}, "1", ""}}, false};
   put(pages.pages[0], "code", 12 * unit::point, {mm(5), mm(10)}, "FOH-1");

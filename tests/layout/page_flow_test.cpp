@@ -253,12 +253,15 @@ TEST_CASE("a long notice is parted rather than leave most of a page empty") {
 
 TEST_CASE("parts begin on right-hand pages, cards never on the back of a card") {
   const auto page = [](const std::string& bookmark) { return Page{210 * unit::paper_mm, 297 * unit::paper_mm, {}, "1", bookmark}; };
-  Pages pages{"Pull sheet", "en", {page("A"), page("B"), page(""), page("C")}, false};
-  begin_on_right_hand(pages, false);
-  std::string order;
-  for (const Page& one : pages.pages) order += one.bookmark.empty() ? "." : one.bookmark;
-  CHECK(order == "A.B.C.");
-  Pages cards{"Cards", "en", {page("A"), page(""), page("")}, false};
-  begin_on_right_hand(cards, true);
-  CHECK(cards.pages.size() == 6);
+  const auto printed = [](const std::vector<Page>& pages, bool as_cards) {
+    KeptPages kept;
+    RightHand right(kept, as_cards);
+    for (const Page& one : pages) right.add(one);
+    right.fill_up();
+    std::string order;
+    for (const Page& one : kept.pages.pages) order += one.bookmark.empty() ? "." : one.bookmark;
+    return order;
+  };
+  CHECK(printed({page("A"), page("B"), page(""), page("C")}, false) == "A.B.C.");
+  CHECK(printed({page("A"), page(""), page("")}, true) == "A.....");
 }

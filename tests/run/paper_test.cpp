@@ -109,7 +109,7 @@ std::string too_small(const Page& page, Paper least) {
 }
 
 /// "page 2 of 3" on each page: every section counts from 1 to its number of pages.
-void check_counted(const Sheet& sheet) {
+void check_counted(const Sheet& sheet, const Pages& pages) {
   const std::string words = apart(sheet.document.page_words).first;
   const auto filled = [&](std::size_t n, std::size_t total) {
     std::string out = words;
@@ -123,29 +123,34 @@ void check_counted(const Sheet& sheet) {
     });
   };
   std::size_t sections = 0;
-  for (std::size_t first = 0; first < sheet.pages.pages.size(); ++sections) {
+  for (std::size_t first = 0; first < pages.pages.size(); ++sections) {
     std::size_t total = 1;
-    while (total < 500 && !says(sheet.pages.pages[first], filled(1, total))) ++total;
-    REQUIRE(first + total <= sheet.pages.pages.size());
-    for (std::size_t n = 1; n <= total; ++n) CHECK(says(sheet.pages.pages[first + n - 1], filled(n, total)));
+    while (total < 500 && !says(pages.pages[first], filled(1, total))) ++total;
+    REQUIRE(first + total <= pages.pages.size());
+    for (std::size_t n = 1; n <= total; ++n) CHECK(says(pages.pages[first + n - 1], filled(n, total)));
     first += total;
   }
   CHECK(sections == sheet.document.sections.size());
 }
 
-void check_sheet(const Sheet& sheet) {
+void check_sheet(const Sheet& sheet, const Pages& pages) {
   const Paper least = std::max(least_floor(sheet.layout), 8 * unit::point);
-  for (const Page& page : sheet.pages.pages) {
+  for (const Page& page : pages.pages) {
     INFO(sheet.document.name << ", page " << page.label);
     CHECK(beyond_margins(page, sheet.layout) == "");
     CHECK(on_each_other(page) == "");
     CHECK(too_small(page, least) == "");
   }
-  if (sheet.layout.furniture && sheet.layout.across * sheet.layout.down == 1) check_counted(sheet);
+  if (sheet.layout.furniture && sheet.layout.across * sheet.layout.down == 1) check_counted(sheet, pages);
 }
 
+struct LaidOut {
+  Sheet sheet;
+  Pages pages;
+};
+
 /// All sheets of a show, laid out.
-std::vector<Sheet> sheets_of(const Loaded& loaded, const Plan& plan, const Findings& findings, UnitSystem units,
+std::vector<LaidOut> sheets_of(const Loaded& loaded, const Plan& plan, const Findings& findings, UnitSystem units,
                              PaperSize paper, const std::vector<std::string>& languages,
                              std::vector<LayoutProblem>& problems) {
   static Sources sources;
@@ -165,10 +170,13 @@ std::vector<Sheet> sheets_of(const Loaded& loaded, const Plan& plan, const Findi
   for (const Words& one : words)
     contexts.push_back({loaded.catalogue, loaded.show, plan, findings, one, units,
                         units == UnitSystem::us ? "mph" : "m/s", "0123abcd", {}, {}, {}});
-  std::vector<Sheet> sheets = make_sheets(kinds, layouts, contexts);
   const auto [width, height] = sides(paper);
-  for (Sheet& sheet : sheets) sheet.pages = lay_out(sheet.document, sheet.layout, width, height, faces(), problems);
-  return sheets;
+  std::vector<LaidOut> out;
+  for (Sheet& sheet : make_sheets(kinds, layouts, contexts)) {
+    Pages pages = lay_out(sheet.document, sheet.layout, width, height, faces(), problems);
+    out.push_back({std::move(sheet), std::move(pages)});
+  }
+  return out;
 }
 
 void check_show(const std::string& file) {
@@ -188,9 +196,9 @@ void check_show(const std::string& file) {
         INFO((paper == PaperSize::a4 ? "A4, " : "Letter, ") << (units == UnitSystem::us ? "us, " : "metric, ")
                                                           << languages.front() << " " << languages.back());
         std::vector<LayoutProblem> problems;
-        const std::vector<Sheet> sheets = sheets_of(loaded, plan, findings, units, paper, languages, problems);
+        const std::vector<LaidOut> sheets = sheets_of(loaded, plan, findings, units, paper, languages, problems);
         for (const LayoutProblem& problem : problems) CHECK(sentence(problem) == "");
-        for (const Sheet& sheet : sheets) check_sheet(sheet);
+        for (const LaidOut& laid : sheets) check_sheet(laid.sheet, laid.pages);
       }
   }
 }
