@@ -47,17 +47,22 @@ const SiteHas* tap_of(const Show& show) {
 void judge(Finding& f, const Catalogue& c, const Show& show, const Plan& plan) {
   const UnitSystem units = c.kit.house.units;
   const int people = (show.crew ? show.crew->value : 0) + (show.volunteers ? show.volunteers->value : 0);
-  const Volume least = least_water(people, show.hours->value), have = going_along(c, plan);
+  const SiteHas* tap = tap_of(show);
+  const bool measured = tap && tap->volume;
+  Volume have = going_along(c, plan);
+  if (measured) have += tap->volume->value;
+  const Volume least = least_water(people, show.hours->value);
   f.measured = have;
   f.limit = least;
   f.says = fmt::format("{} people for {} h ask {}, {} better; {} goes.", people,
                        plain(show.hours->value / unit::hour, 1), print(least, units, Rounding::up).text(),
                        print(good_water(people, show.hours->value), units, Rounding::up).text(),
                        print(have, units, Rounding::down).text());
-  const SiteHas* tap = tap_of(show);
-  if (tap)
+  if (measured)
+    f.says += fmt::format(" {} of it is the site's.", print(tap->volume->value, units, Rounding::down).text());
+  else if (tap)
     f.says += tap->from.empty() ? " The site has more." : fmt::format(" The site has more: {}.", tap->from);
-  f.outcome = tap || have.si() >= least.si() * (1 - 1e-9) ? Outcome::within : Outcome::over;
+  f.outcome = (tap && !measured) || have.si() >= least.si() * (1 - 1e-9) ? Outcome::within : Outcome::over;
   if (!show.volunteers) assume(f, "volunteers not stated: none counted");
 }
 

@@ -28,7 +28,7 @@ void check_extinguishers(const Catalogue& catalogue, const Show& show, const Pla
   bool provided = false;
   for (const SiteHas& has : show.site.has)
     if (has.what.value == word) {
-      have += has.count;
+      have += has.enough() ? 1 : has.count;
       provided = true;
     }
   const UnitSystem units = catalogue.kit.house.units;

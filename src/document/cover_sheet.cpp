@@ -100,8 +100,10 @@ std::vector<std::string> site_lines(const Context& context) {
   const Words& words = context.words;
   std::vector<std::string> lines;
   for (const SiteHas& has : context.show.site.has) {
-    std::string line = words.say("thing.count", {{"n", std::to_string(has.count)},
-                                                 {"name", what_words(context.catalogue, has.what.value, words.language)}});
+    std::string line = what_words(context.catalogue, has.what.value, words.language);
+    if (has.count > 0) line = words.say("thing.count", {{"n", std::to_string(has.count)}, {"name", line}});
+    if (has.volume) line += ", " + print(has.volume->value, context.units, Rounding::down).text();
+    if (has.length) line += ", " + print(has.length->value, context.units, Rounding::down).text();
     if (!has.from.empty()) line += words.say("cover.from", {{"from", has.from}});
     lines.push_back(std::move(line));
   }

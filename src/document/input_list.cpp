@@ -2,6 +2,7 @@
 #include "document/input_list.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "document/form.h"
 #include "document/mix_sheet.h"
@@ -23,6 +24,12 @@ std::string radio_words(const Words& words, const Input& input) {
   return joined({frequency, cells}, "\n");
 }
 
+/// What is typed, or the least pad that the source's level asks for.
+std::string pad_words(const Words& words, const Input& input, const InputNeeds& needs) {
+  if (input.pad) return input.pad->value;
+  return needs.pad > 0 ? words.say("input.pad-least", {{"pad", plain(std::ceil(needs.pad * 10 - 1e-6) / 10, 1)}}) : "";
+}
+
 std::string level_words(const Input& input) {
   if (!input.level) return {};
   const double level = input.level->value / unit::decibel_u;
@@ -31,13 +38,14 @@ std::string level_words(const Input& input) {
 
 Row input_row(const Context& context, const Input& input) {
   const Words& words = context.words;
+  const InputNeeds needs = needs_of(context, input);
   const auto thing = [&](const Maybe<std::string>& typed) {
     return text_cell(typed_thing(context.catalogue, typed, words.language));
   };
   return {{text_cell(std::to_string(input.channel.value)), text_cell(input.source.value),
            text_cell(input.performer), tick_cell(), tick_cell(), thing(input.pickup), thing(input.stand),
-           strong_cell(input.phantom ? words("input.phantom-on") : std::string()),
-           strong_cell(joined({input.pad ? input.pad->value : std::string(), level_words(input)}, "\n")),
+           strong_cell(wants_phantom(context, input) ? words("input.phantom-on") : std::string()),
+           strong_cell(joined({pad_words(words, input, needs), level_words(input)}, "\n")),
            text_cell(socket_words(input.box, input.socket)),
            text_cell(input.cable ? print(input.cable->value, context.units, Rounding::up).text() : std::string()),
            text_cell(radio_words(words, input)), text_cell(place_words(context.show, input.at_place)),

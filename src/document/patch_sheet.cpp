@@ -69,7 +69,7 @@ block::Table performer_table(const Context& context) {
     group->rows.push_back({{tick_cell(), text_cell(input->source.value),
                             text_cell(typed_thing(context.catalogue, input->pickup, words.language)),
                             text_cell(typed_thing(context.catalogue, input->stand, words.language)),
-                            strong_cell(input->phantom ? words("input.phantom-on") : std::string()),
+                            strong_cell(wants_phantom(context, *input) ? words("input.phantom-on") : std::string()),
                             text_cell(place_words(context.show, input->at_place))}});
   }
   drop_empty_columns(table, {"pickup", "stand", "phantom", "place"});

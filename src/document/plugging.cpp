@@ -15,6 +15,15 @@ std::vector<const Input*> by_channel(const Show& show) {
   return inputs;
 }
 
+InputNeeds needs_of(const Context& context, const Input& input) {
+  const auto index = static_cast<std::size_t>(&input - context.show.inputs.data());
+  return index < context.plan.inputs.size() ? context.plan.inputs[index] : InputNeeds{};
+}
+
+bool wants_phantom(const Context& context, const Input& input) {
+  return input.phantom ? input.phantom->value : needs_of(context, input).phantom;
+}
+
 std::string socket_words(const Maybe<std::string>& box, const std::optional<Sourced<int>>& socket) {
   return joined({box ? box->value : std::string(), socket ? std::to_string(socket->value) : std::string()}, " / ");
 }

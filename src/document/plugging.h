@@ -8,6 +8,10 @@ namespace dunnage {
 
 /// Inputs in order of their channels.
 std::vector<const Input*> by_channel(const Show& show);
+/// What the plan found that an input of the show needs.
+InputNeeds needs_of(const Context& context, const Input& input);
+/// As typed, or because its pickup needs it.
+bool wants_phantom(const Context& context, const Input& input);
 /// "SB1 / 4", "SB1", or empty.
 std::string socket_words(const Maybe<std::string>& box, const std::optional<Sourced<int>>& socket);
 /// The name of an item or case where a code was typed, else the word itself.

@@ -17,6 +17,7 @@ struct Reason {
   Why why = Why::rule;
   std::string text;
   Place place;
+  std::string asks = {};            ///< of a demand: what is asked for
 };
 
 struct PlanRow {
@@ -74,13 +75,19 @@ struct CoverReport {
 /// Ballast of one use, resolved to units. leg -1: placed by `at`.
 struct BallastPiece { int use; int leg; std::pair<Length, Length> at; int unit; Place place; };
 
+/// What one input needs that was not typed.
+struct InputNeeds {
+  double pad = 0;                   ///< dB by which its level is more than the console takes; 0: none
+  bool phantom = false;             ///< the pickup that serves it needs phantom power
+};
+
 struct Plan {
   std::vector<PlanRow> rows;        ///< by unit index
   std::vector<Demand> demands;
   std::vector<Shortage> shortages;
   CoverReport cover;
   std::vector<BallastPiece> ballast;
-  std::vector<std::size_t> pads;    ///< inputs whose level is more than the console takes, by index
+  std::vector<InputNeeds> inputs;   ///< by index of the show's inputs
   std::vector<std::string> remarks; ///< overrides that bite: "left X, which Y needs"
   std::vector<int> pulled() const;  ///< unit indices that go, in order
 };

@@ -12,7 +12,16 @@
 namespace dunnage {
 
 struct Contact { Text role, name, phone; };
-struct SiteHas { Text what; int count = 0; std::string from; Place place; };
+/// Something the site has: so many pieces, or so much by the measure; neither: as much as is wanted.
+struct SiteHas {
+  Text what;
+  int count = 0;
+  std::string from;
+  Place place;
+  Maybe<Length> length = {};        ///< of what is asked for by the metre
+  Maybe<Volume> volume = {};        ///< of what is asked for by the litre
+  bool enough() const { return count == 0 && !length && !volume; }
+};
 
 struct Site {
   std::string address, gate, emergency_address, hospital, radio_channel, curfew;
@@ -86,7 +95,7 @@ struct Input {
   std::string performer;
   Text source;
   Maybe<std::string> pickup, stand;
-  bool phantom = false;
+  Maybe<bool> phantom;              ///< not typed: where its pickup needs it
   Maybe<std::string> pad;           ///< typed: "20 dB" or "yes"
   Maybe<Line> level;                ///< of the source
   Maybe<std::string> box;           ///< a stage box: "SB1" with socket 4

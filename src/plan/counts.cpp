@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "plan/counts.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "model/facts.h"
+#include "plan/rule_words.h"
 
 namespace dunnage {
 
@@ -31,49 +30,13 @@ bool meets(const Condition& condition, const FactValue& fact) {
   return condition.kind == Condition::Kind::from ? *measured >= *bound : *measured <= *bound;
 }
 
-std::string plain_fact(const std::string& name) {
-  std::string out = name;
-  std::replace(out.begin(), out.end(), '_', ' ');
-  return out;
-}
-
-std::string show_value(const Condition& condition, const Value& value) {
-  if (const bool* yes = std::get_if<bool>(&value)) return *yes ? "yes" : "no";
-  if (const std::string* text = std::get_if<std::string>(&value)) return *text;
-  const double n = std::get<double>(value);
-  const FactKind* kind = fact_kind(condition.fact);
-  if (!kind || !kind->measure) return plain(n, 2);
-  if (*kind->measure == Measure::duration) return plain(n / 3600, 2) + " h";
-  if (*kind->measure == Measure::speed) return plain(n / 0.44704, 1) + " mph (" + plain(n, 1) + " m/s)";
-  if (*kind->measure == Measure::temperature)
-    return plain(Temperature::kelvin(n).in_celsius(), 1) + " C (" + plain(Temperature::kelvin(n).in_fahrenheit(), 1) + " F)";
-  return plain(n, 2);
-}
-
-std::string words_of(const Condition& condition) {
-  std::string values;
-  for (const Value& v : condition.values) values += (values.empty() ? "" : " or ") + show_value(condition, v);
-  if (condition.kind == Condition::Kind::from) return plain_fact(condition.fact) + " is at least " + values;
-  if (condition.kind == Condition::Kind::to) return plain_fact(condition.fact) + " is at most " + values;
-  if (condition.fact == "with") return "the show is with " + values;
-  if (condition.fact == "structure") return "a " + values + " stands";
-  if (condition.fact == "source") return "an input is " + values;
-  if (condition.fact == "after_dark" && values == "yes") return "it is after dark";
-  if (condition.fact == "after_dark") return "it is by daylight";
-  return plain_fact(condition.fact) + " is " + values;
-}
-
-std::string words_of(const ConditionTable& table) {
-  std::string out;
-  for (const Condition& condition : table.all) out += (out.empty() ? "" : " and ") + words_of(condition);
-  return out;
+bool holds(const Catalogue& catalogue, const Show& show, const Condition& condition) {
+  const auto value = fact(catalogue, show, condition.fact);
+  return value && meets(condition, *value);
 }
 
 bool all_hold(const Catalogue& catalogue, const Show& show, const ConditionTable& table) {
-  return std::all_of(table.all.begin(), table.all.end(), [&](const Condition& c) {
-    const auto value = fact(catalogue, show, c.fact);
-    return value && meets(c, *value);
-  });
+  return std::all_of(table.all.begin(), table.all.end(), [&](const Condition& c) { return holds(catalogue, show, c); });
 }
 
 /// Metres of run, or of crossing, that a `per` counts.
@@ -120,17 +83,26 @@ double total(const Catalogue& catalogue, const Show& show, const Per& per) {
 }  // namespace
 
 std::optional<std::string> holds(const Catalogue& catalogue, const Show& show, const Goes& goes) {
-  if (goes.kind == Goes::Kind::always) return "it always goes";
+  if (goes.kind == Goes::Kind::always) return "it goes to every show";
   if (goes.kind != Goes::Kind::when) return std::nullopt;
   for (const ConditionTable& table : goes.any) {
-    if (all_hold(catalogue, show, table)) return words_of(table);
+    if (!all_hold(catalogue, show, table)) continue;
+    std::string out;
+    for (const Condition& condition : table.all) out += (out.empty() ? "" : " and ") + words_for(catalogue, show, condition);
+    return out;
   }
   return std::nullopt;
 }
 
-std::string words(const Goes& goes) {
+std::string why_none_holds(const Catalogue& catalogue, const Show& show, const Goes& goes) {
   std::string out;
-  for (const ConditionTable& table : goes.any) out += (out.empty() ? "" : ", or ") + words_of(table);
+  for (const ConditionTable& table : goes.any)
+    for (const Condition& condition : table.all) {
+      if (holds(catalogue, show, condition)) continue;
+      const std::string words = words_against(catalogue, show, condition);
+      if (out.find(words) == std::string::npos) out += (out.empty() ? "" : ", and ") + words;
+      break;  // one that fails is reason enough
+    }
   return out;
 }
 
@@ -139,16 +111,8 @@ int sent(const Catalogue& catalogue, const Show& show, const Per& per) {
   return static_cast<int>(steps_up(total(catalogue, show, per) / per.every)) * per.send;
 }
 
-std::string words(const Per& per) {
-  if (per.of == "structure") return fmt::format("{} for each {}", per.send, per.structure.value);
-  std::string of = per.of;
-  if (per.floor) of += " on " + per.floor->value;
-  if (per.crossed_by) of += " crossed by " + per.crossed_by->value;
-  if (per.every_is_length)
-    return fmt::format("{} for every {} m ({} ft) of {}", per.send, plain(per.every, 2), plain(per.every / 0.3048, 1), of);
-  if (per.every == 1) return fmt::format("{} for each {}", per.send, of);
-  const bool plural = per.of != "crew" && per.of != "audience" && per.of != "volunteers";
-  return fmt::format("{} for every {} {}{}", per.send, plain(per.every, 2), of, plural ? (per.of == "mix" ? "es" : "s") : "");
+std::string words(const Catalogue& catalogue, const Show& show, const Per& per) {
+  return words_for(catalogue, show, per, total(catalogue, show, per));
 }
 
 std::optional<Length> length_of(const Run& run) {

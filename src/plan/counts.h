@@ -10,18 +10,18 @@
 
 namespace dunnage {
 
-/// Words for the first table of a `goes` that holds ("setting is outdoor and crew is at least 4"); nothing
-/// where none holds. `always` gives "it always goes".
+/// Why the first table of a `goes` that holds does ("the show is outdoors and the crew is 7 (from 4)"); nothing
+/// where none holds. `always` gives "it goes to every show".
 std::optional<std::string> holds(const Catalogue& catalogue, const Show& show, const Goes& goes);
 
-/// All tables of a `goes` in words: "setting is indoor, or crew is at least 4".
-std::string words(const Goes& goes);
+/// The first condition of each table that fails: "the show is indoors, and the audience is 120, under 150".
+std::string why_none_holds(const Catalogue& catalogue, const Show& show, const Goes& goes);
 
 /// Units that one `per` entry sends: `send` for each `every` begun, on the entry's own total.
 int sent(const Catalogue& catalogue, const Show& show, const Per& per);
 
-/// "2 for each tower", "1 for every 6 crew".
-std::string words(const Per& per);
+/// What it counted: "2 for each tower, and 2 stand", "1 for every 6 of the crew of 7".
+std::string words(const Catalogue& catalogue, const Show& show, const Per& per);
 
 /// Length of a run: as typed, else the sum of what it crosses; nothing where neither is given.
 std::optional<Length> length_of(const Run& run);

@@ -174,7 +174,7 @@ void deal(Draft& draft, const Cover& cover) {
     note_short(draft, group, demand);
     for (const Demand::By& by : demand.by) {
       const bool covers = std::binary_search(cover.units.begin(), cover.units.end(), by.unit);
-      if (covers) draft.send(by.unit, {Why::demand, asking(demand), demand.place});
+      if (covers) draft.send(by.unit, {Why::demand, asking(demand), demand.place, demand.what});
     }
   }
 }

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 
 #include "formula/heat.h"
 #include "formula/water.h"
@@ -73,6 +74,15 @@ void ask_inputs(Gatherer& g, const Catalogue& catalogue, const Show& show) {
   }
 }
 
+/// True where the demand typed at a place is served with an item that needs phantom power.
+bool served_with_phantom(const Catalogue& catalogue, const Place& place, const std::vector<Demand>& demands) {
+  return std::any_of(demands.begin(), demands.end(), [&](const Demand& demand) {
+    return demand.place == place && std::any_of(demand.by.begin(), demand.by.end(), [&](const Demand::By& by) {
+             return by.item >= 0 && catalogue.kit.items[static_cast<std::size_t>(by.item)].phantom;
+           });
+  });
+}
+
 void ask_mixes(Gatherer& g, const Show& show) {
   for (const Mix& mix : show.mixes) {
     const std::string why = fmt::format("mix {} ({})", mix.output.value, mix.who);
@@ -130,13 +140,19 @@ void ask_runs(Gatherer& g, const Catalogue& catalogue, const Show& show) {
   }
 }
 
+/// From 80 F as it feels; above what the equation covers counts too, below it does not. Source: OSHA's proposed
+/// rule of 2024, first trigger.
+bool hot(const Forecast& forecast) {
+  const Temperature air = forecast.temperature->value;
+  if (!forecast.humidity) return !(air < Temperature::fahrenheit(80));
+  if (const auto index = heat_index(air, forecast.humidity->value)) return !(*index < Temperature::fahrenheit(80));
+  return Temperature::fahrenheit(100) < air;
+}
+
 /// Water in the heat, where the kit has any: nothing is published for the cool.
 void ask_water(Gatherer& g, const Catalogue& catalogue, const Show& show) {
   if (!catalogue.knows(water_word) || !show.forecast || !show.forecast->temperature || !show.crew || !show.hours) return;
-  const Temperature air = show.forecast->temperature->value;
-  const auto humidity = show.forecast->humidity;
-  const auto index = humidity ? heat_index(air, humidity->value) : std::optional<Temperature>(air);
-  if (index && *index < Temperature::fahrenheit(80)) return;  // OSHA's proposed trigger; hotter than the table counts too
+  if (!hot(*show.forecast)) return;
   const int people = show.crew->value + (show.volunteers ? show.volunteers->value : 0);
   Demand d;
   d.what = water_word;
@@ -156,6 +172,12 @@ void ask_walls(Gatherer& g, const Catalogue& catalogue, const Show& show) {
     g.ask(structure->wall->value, static_cast<int>(use.walls.size()), use.as.value, use.walls.front().place);
     g.out.back().reason = "its walls";
   }
+}
+
+/// Whole metres or litres that the site has.
+int site_measure(const SiteHas& has) {
+  if (has.volume) return static_cast<int>(steps_down(has.volume->value / unit::litre));
+  return has.length ? static_cast<int>(steps_down(has.length->value / unit::metre)) : 0;
 }
 
 bool same_thing(const Catalogue& catalogue, const std::string& has, const std::string& wanted) {
@@ -184,22 +206,28 @@ std::vector<Demand> demands_of(const Catalogue& catalogue, const Show& show) {
   return std::move(g.out);
 }
 
-std::vector<std::size_t> inputs_to_pad(const Catalogue& catalogue, const Show& show) {
+std::vector<InputNeeds> input_needs(const Catalogue& catalogue, const Show& show, const std::vector<Demand>& demands) {
   const Maybe<Line> most = console_level(catalogue, show);
-  std::vector<std::size_t> out;
-  for (std::size_t i = 0; i < show.inputs.size(); ++i)
-    if (needs_pad(show.inputs[i], most)) out.push_back(i);
+  std::vector<InputNeeds> out;
+  for (const Input& input : show.inputs) {
+    InputNeeds needs;
+    if (needs_pad(input, most)) needs.pad = (input.level->value - most->value) / unit::decibel_u;
+    if (!input.phantom && input.pickup) needs.phantom = served_with_phantom(catalogue, input.pickup->place, demands);
+    out.push_back(needs);
+  }
   return out;
 }
 
 void deal_site(const Catalogue& catalogue, const Show& show, std::vector<Demand>& demands) {
   for (const SiteHas& has : show.site.has) {
-    int left = has.count;
+    // Pieces lower what is asked for by the piece, metres and litres what is asked for by the measure.
+    std::array<int, 2> left = {has.count, site_measure(has)};
     for (Demand& demand : demands) {
       if (!same_thing(catalogue, has.what.value, demand.what)) continue;
-      const int dealt = std::min(left, demand.count - demand.from_site);
+      int& rest = left[demand.way == Way::measured];
+      const int dealt = has.enough() ? demand.count - demand.from_site : std::min(rest, demand.count - demand.from_site);
       demand.from_site += dealt;
-      left -= dealt;
+      rest -= dealt;
     }
   }
 }

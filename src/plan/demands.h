@@ -14,8 +14,9 @@ namespace dunnage {
 /// the site has.
 std::vector<Demand> demands_of(const Catalogue& catalogue, const Show& show);
 
-/// Inputs whose source is louder than the console takes and that have no pad typed.
-std::vector<std::size_t> inputs_to_pad(const Catalogue& catalogue, const Show& show);
+/// What each input needs beyond what is typed: a pad by its level, phantom power by the pickup that the `demands`
+/// were served with.
+std::vector<InputNeeds> input_needs(const Catalogue& catalogue, const Show& show, const std::vector<Demand>& demands);
 
 /// Lowers demands by what the site has; what matches by word goes first, then what the word serves.
 void deal_site(const Catalogue& catalogue, const Show& show, std::vector<Demand>& demands);

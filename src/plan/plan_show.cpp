@@ -53,10 +53,14 @@ std::string team_of(const Show& show, const PlanRow& row) {
 Reason why_not(const Draft& draft, int unit) {
   const Case& box = draft.catalogue.case_at(unit);
   if (box.spare_for) return {Why::spare, "nothing that goes has need of it as a spare for " + box.spare_for->value, box.spare_for->place};
-  const std::string others = " and what the show asks for is served without it";
-  if (box.goes.kind == Goes::Kind::when) return {Why::rule, "its rule does not hold (" + words(box.goes) + ")" + others, box.goes.place};
-  if (!box.per.empty()) return {Why::per, "its rule sends " + words(box.per.front()) + ", which go already," + others, box.per.front().place};
-  return {Why::demand, "it goes only when something asks for it," + others, box.goes.place};
+  const std::string others = ", and what the show asks for is served without it";
+  if (box.goes.kind == Goes::Kind::when)
+    if (const std::string why = why_none_holds(draft.catalogue, draft.show, box.goes); !why.empty())
+      return {Why::rule, "its rule does not send it (" + why + ")" + others, box.goes.place};
+  if (!box.per.empty())
+    return {Why::per, fmt::format("enough go already ({}){}", words(draft.catalogue, draft.show, box.per.front()), others),
+            box.per.front().place};
+  return {Why::demand, "it goes only when something asks for it" + others, box.goes.place};
 }
 
 /// Where each unit stands, who pulls it, what it weighs.
@@ -110,7 +114,7 @@ Plan to_plan(Draft draft, const Cover& cover) {
   plan.shortages = std::move(draft.shortages);
   plan.cover = cover.report;
   plan.ballast = std::move(draft.ballast);
-  plan.pads = inputs_to_pad(draft.catalogue, draft.show);
+  plan.inputs = input_needs(draft.catalogue, draft.show, plan.demands);
   plan.remarks = std::move(draft.remarks);
   return plan;
 }
@@ -118,7 +122,7 @@ Plan to_plan(Draft draft, const Cover& cover) {
 }  // namespace
 
 Plan plan_show(const Catalogue& catalogue, const Show& show) {
-  std::vector<std::pair<int, int>> spares;
+  std::vector<SpareCall> spares;
   const std::size_t rounds = catalogue.kit.cases.size() + 1;  // each adds a spare, or is the last
   for (std::size_t round = 0;; ++round) {
     Draft draft(catalogue, show);
@@ -131,7 +135,7 @@ Plan plan_show(const Catalogue& catalogue, const Show& show) {
     const Cover cover = find_cover(draft);
     for (const int unit : cover.units) draft.send_for_cover(unit);
     draft.call_needs();
-    std::vector<std::pair<int, int>> wanted = spares_wanted(draft);
+    std::vector<SpareCall> wanted = spares_wanted(draft);
     if (wanted == spares || round == rounds) {
       deal(draft, cover);
       return to_plan(std::move(draft), cover);

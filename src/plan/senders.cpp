@@ -30,7 +30,7 @@ int ruled(const Draft& draft, const Case& box, std::vector<Reason>& reasons) {
   int total = 0;
   for (const Per& per : box.per) {
     const int n = sent(draft.catalogue, draft.show, per);
-    if (n > 0) reasons.push_back({Why::per, words(per) + (conditioned && box.goes.kind == Goes::Kind::when ? ", as " + *why : ""), per.place});
+    if (n > 0) reasons.push_back({Why::per, words(draft.catalogue, draft.show, per) + (conditioned && box.goes.kind == Goes::Kind::when ? ", as " + *why : ""), per.place});
     total += n;
   }
   return total;
@@ -98,25 +98,36 @@ void take_ballast(Draft& draft, int use_index, const Structure& structure) {
       piece.unit = units[i];
       piece.place = line.place;
       draft.ballast.push_back(piece);
+      if (piece.leg >= 0)
+        draft.rows[static_cast<std::size_t>(piece.unit)].reasons.back().text +=
+            ", leg " + structure.legs[static_cast<std::size_t>(piece.leg)].value;
     }
   }
 }
 
-bool in_use(const Draft& draft, const std::string& kind, int& count) {
-  const Catalogue& c = draft.catalogue;
-  count = 0;
-  for (const PlanRow& row : draft.rows) {
-    if (!row.goes || row.spare) continue;
-    const Case& box = c.case_at(row.unit);
-    bool serves = box.code.value == kind || std::any_of(box.serves.begin(), box.serves.end(), [&](const Text& t) { return t.value == kind; });
-    for (const Content& content : box.holds) {
-      const Item* item = c.item(content.item.value);
-      serves = serves || content.item.value == kind ||
-               (item && std::any_of(item->serves.begin(), item->serves.end(), [&](const Text& t) { return t.value == kind; }));
-    }
-    count += serves;
-  }
-  return count > 0;
+bool serves_as(const Catalogue& c, const Case& box, const std::string& kind) {
+  const auto is_kind = [&](const Text& t) { return t.value == kind; };
+  if (box.code.value == kind || std::any_of(box.serves.begin(), box.serves.end(), is_kind)) return true;
+  return std::any_of(box.holds.begin(), box.holds.end(), [&](const Content& content) {
+    const Item* item = c.item(content.item.value);
+    return content.item.value == kind || (item && std::any_of(item->serves.begin(), item->serves.end(), is_kind));
+  });
+}
+
+/// The units in use that serve as a kind.
+std::vector<std::string> in_use(const Draft& draft, const std::string& kind) {
+  std::vector<std::string> out;
+  for (const PlanRow& row : draft.rows)
+    if (row.goes && !row.spare && serves_as(draft.catalogue, draft.catalogue.case_at(row.unit), kind))
+      out.push_back(draft.catalogue.units[static_cast<std::size_t>(row.unit)].code);
+  return out;
+}
+
+/// "SB-1 and SB-2", "MIC-1 and 4 others".
+std::string and_others(const std::vector<std::string>& codes) {
+  if (codes.size() == 1) return codes.front();
+  if (codes.size() == 2) return codes.front() + " and " + codes.back();
+  return fmt::format("{} and {} others", codes.front(), codes.size() - 1);
 }
 
 }  // namespace
@@ -173,15 +184,16 @@ void send_structures(Draft& draft) {
   }
 }
 
-std::vector<std::pair<int, int>> spares_wanted(const Draft& draft) {
-  std::vector<std::pair<int, int>> out;
+std::vector<SpareCall> spares_wanted(const Draft& draft) {
+  std::vector<SpareCall> out;
   std::vector<std::string> served;
   for (std::size_t k = 0; k < draft.catalogue.kit.cases.size(); ++k) {
     const Case& box = draft.catalogue.kit.cases[k];
     if (!box.spare_for) continue;
-    int count = 0;
-    if (!in_use(draft, box.spare_for->value, count)) continue;
-    int wanted = box.spare_each > 0 ? (count + box.spare_each - 1) / box.spare_each : 1;
+    const std::vector<std::string> used = in_use(draft, box.spare_for->value);
+    const int count = static_cast<int>(used.size());
+    if (used.empty()) continue;
+    const int wanted = box.spare_each > 0 ? (count + box.spare_each - 1) / box.spare_each : 1;
     if (box.spare_each == 0) {
       if (std::find(served.begin(), served.end(), box.spare_for->value) != served.end()) continue;
       const auto [first, last] = draft.catalogue.units_of[k];
@@ -189,15 +201,15 @@ std::vector<std::pair<int, int>> spares_wanted(const Draft& draft) {
       for (int u = first; u < last; ++u) any = any || draft.available(u);
       if (any) served.push_back(box.spare_for->value);  // else another case may stand by for the kind
     }
-    out.emplace_back(static_cast<int>(k), wanted);
+    out.push_back({static_cast<int>(k), wanted, and_others(used)});
   }
   return out;
 }
 
-void send_spares(Draft& draft, const std::vector<std::pair<int, int>>& wanted) {
-  for (const auto& [k, count] : wanted) {
+void send_spares(Draft& draft, const std::vector<SpareCall>& wanted) {
+  for (const auto& [k, count, used] : wanted) {
     const Case& box = draft.catalogue.kit.cases[static_cast<std::size_t>(k)];
-    const Reason reason{Why::spare, "it is the spare for " + box.spare_for->value, box.spare_for->place};
+    const Reason reason{Why::spare, fmt::format("it stands by for {} ({})", used, box.spare_for->value), box.spare_for->place};
     const auto [first, last] = draft.catalogue.units_of[static_cast<std::size_t>(k)];
     int have = 0;
     for (int u = first; u < last && have < count; ++u) {

@@ -13,9 +13,16 @@ void send_ruled(Draft& draft);
 /// Takes the parts, the ballast and what is carried of each structure in use.
 void send_structures(Draft& draft);
 
-/// A case whose units stand by for a kind in use: how many spares are wanted, by case.
-std::vector<std::pair<int, int>> spares_wanted(const Draft& draft);
+/// So many units of a case that stand by, for these that are in use.
+struct SpareCall {
+  int case_index = 0;
+  int count = 0;
+  std::string in_use;
+  friend bool operator==(const SpareCall&, const SpareCall&) = default;
+};
+/// The spares that what goes calls for.
+std::vector<SpareCall> spares_wanted(const Draft& draft);
 /// Sends spares as such: they never feed a demand.
-void send_spares(Draft& draft, const std::vector<std::pair<int, int>>& wanted);
+void send_spares(Draft& draft, const std::vector<SpareCall>& wanted);
 
 }  // namespace dunnage

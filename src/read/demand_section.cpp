@@ -32,7 +32,7 @@ Input read_input(TableReader& section) {
   input.source = section.text("source");
   input.pickup = section.maybe_text("pickup");
   input.stand = section.maybe_text("stand");
-  input.phantom = section.flag("phantom", false);
+  input.phantom = section.maybe_flag("phantom");
   input.pad = section.maybe_text("pad");
   input.level = section.quantity<Line>("level", range::level);
   input.box = section.maybe_text("box");

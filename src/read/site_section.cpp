@@ -22,7 +22,13 @@ Site read_site(TableReader& section) {
     SiteHas has;
     has.place = entry.place();
     has.what = entry.text("what");
-    has.count = entry.needed_count("count", 1, 100000).value;
+    if (const auto count = entry.maybe_count("count", 1, 100000)) has.count = count->value;
+    if (const auto amount = entry.measured("amount", {&range::run_length, &range::water})) {
+      if (amount->value.range == &range::water)
+        has.volume = Sourced<Volume>{Volume::from_si(amount->value.si), amount->place};
+      else
+        has.length = Sourced<Length>{Length::from_si(amount->value.si), amount->place};
+    }
     has.from = entry.text_or("from").value;
     if (!has.what.value.empty()) site.has.push_back(std::move(has));
   });

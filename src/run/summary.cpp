@@ -9,12 +9,17 @@ namespace dunnage {
 
 namespace {
 
-std::string cover_words(const CoverReport& cover, UnitSystem units) {
+/// "838 lb, proved least".
+std::string cover_mass(const CoverReport& cover, UnitSystem units) {
   const std::string mass = print(cover.mass, units, Rounding::up).text();
+  if (cover.proved) return mass + ", proved least";
+  return fmt::format("{}, not proved least: at most {} heavier than the best possible", mass,
+                     print(cover.mass - cover.bound, units, Rounding::up).text());
+}
+
+std::string cover_words(const CoverReport& cover, UnitSystem units) {
   if (cover.mass.si() == 0) return "Nothing had to be added to cover what the show asks for.\n";
-  if (cover.proved) return fmt::format("Cases added to cover what the show asks for: {}, proved least.\n", mass);
-  return fmt::format("Cases added to cover what the show asks for: {}, not proved least: at most {} heavier than the best possible.\n",
-                     mass, print(cover.mass - cover.bound, units, Rounding::up).text());
+  return "Cases added to cover what the show asks for: " + cover_mass(cover, units) + ".\n";
 }
 
 std::string at(const Place& place) { return place.known() ? " (" + place.words() + ")" : ""; }
@@ -59,6 +64,25 @@ std::vector<Alike> open_findings(const Findings& findings) {
   return out;
 }
 
+/// A line a reason; what several lines ask for alike is said once.
+std::string reason_lines(const std::vector<Reason>& reasons) {
+  std::string out;
+  std::vector<std::string> told;
+  for (const Reason& r : reasons) {
+    std::vector<const Reason*> alike;
+    for (const Reason& other : reasons)
+      if (!r.asks.empty() && other.asks == r.asks) alike.push_back(&other);
+    if (alike.size() < 2) {
+      out += fmt::format("  because {}{}\n", r.text, at(r.place));
+    } else if (std::find(told.begin(), told.end(), r.asks) == told.end()) {
+      told.push_back(r.asks);
+      out += fmt::format("  because {} is asked for {} times:\n", r.asks, alike.size());
+      for (const Reason* one : alike) out += fmt::format("    {}{}\n", one->text.substr(0, one->text.find(" asks for ")), at(one->place));
+    }
+  }
+  return out;
+}
+
 }  // namespace
 
 std::string summary(const Catalogue&, const Plan& plan, const Findings& findings, UnitSystem units) {
@@ -90,7 +114,10 @@ std::string reasons(const Catalogue& catalogue, const Plan& plan, int unit, Unit
   std::string out = fmt::format("{} ({}) goes{}", code, title, row.spare ? " as a spare" : "");
   if (row.mass_known) out += ", " + print(row.mass, units, Rounding::up).text() + (row.estimated ? " estimated" : "");
   out += ".\n";
-  for (const Reason& r : row.reasons) out += fmt::format("  because {}{}\n", r.text, at(r.place));
+  out += reason_lines(row.reasons);
+  if (std::all_of(row.reasons.begin(), row.reasons.end(), [](const Reason& r) { return r.why == Why::demand; }))
+    out += fmt::format("  Nothing that goes anyway has it to spare; the cases added for what is asked weigh {}.\n",
+                       cover_mass(plan.cover, units));
   for (const Reason& r : row.stays) out += fmt::format("  although {}{}\n", r.text, at(r.place));
   return out;
 }

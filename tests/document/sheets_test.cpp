@@ -49,7 +49,7 @@ TEST_CASE("a contents card tells what is left of what is used up") {
 TEST_CASE("inputs by channel, columns that nobody typed left out, rows for late changes") {
   SmallHouse house;
   Input voice = small_input(2, "Ash", "voice");
-  voice.phantom = true;
+  voice.phantom = Sourced<bool>{true, {}};
   voice.pickup = given<std::string>("MIC");
   voice.note = "sings at the keys";
   house.show.inputs = {voice, small_input(1, "Elm", "kick")};

@@ -215,7 +215,7 @@ TEST_CASE("ballast is pulled because of the use, dealt evenly over the legs") {
   CHECK(pulled(c, plan) == "BAG-1 BAG-2 BAG-3 BAG-4 CANOPY-BAG");
   REQUIRE(plan.ballast.size() == 4);
   CHECK(plan.ballast[3].leg == 3);
-  CHECK(plan.rows[0].reasons[0].text == "it is ballast of desk canopy");
+  CHECK(plan.rows[0].reasons[0].text == "it is ballast of desk canopy, leg A");
 }
 
 TEST_CASE("order of tables never changes the plan") {
@@ -319,6 +319,34 @@ TEST_CASE("a source louder than the console takes asks for a pad") {
   CHECK(pulled(kit, show) == "DESK");
 }
 
+TEST_CASE("what an input needs and does not say: phantom power for its pickup, decibels of pad") {
+  Kit kit;
+  add_item(kit, "COND", {"overhead"}).phantom = true;
+  add_item(kit, "DYN", {"vocal"});
+  add_case(kit, "MICS", 5, {{"COND", 2}, {"DYN", 2}});
+  Case& desk = add_case(kit, "DESK", 20);
+  desk.serves = {text("console")};
+  desk.input_level = Sourced<Line>{18 * unit::decibel_u, {}};
+  Show show;
+  show.console = Sourced<std::string>{"console", {}};
+  for (const char* pickup : {"overhead", "vocal", "overhead"}) {
+    Input input;
+    input.channel = {static_cast<int>(show.inputs.size()) + 1, {}};
+    input.source = text(pickup);
+    input.pickup = Sourced<std::string>{pickup, {nullptr, static_cast<std::uint32_t>(show.inputs.size()) + 1}};
+    show.inputs.push_back(input);
+  }
+  show.inputs[1].level = Sourced<Line>{20.5 * unit::decibel_u, {}};
+  show.inputs[2].phantom = Sourced<bool>{false, {}};  // has its own cell
+  const Plan plan = plan_show(make_catalogue(kit), show);
+  REQUIRE(plan.inputs.size() == 3);
+  CHECK(plan.inputs[0].phantom);
+  CHECK_FALSE(plan.inputs[1].phantom);
+  CHECK_FALSE(plan.inputs[2].phantom);
+  CHECK(plan.inputs[1].pad == Approx(2.5));
+  CHECK(plan.inputs[0].pad == 0);
+}
+
 TEST_CASE("heat asks for a quart of water an hour for each of the crew; the cool does not") {
   Kit kit;
   Item& water = add_item(kit, "JUG", {"drinking-water"});
@@ -332,7 +360,15 @@ TEST_CASE("heat asks for a quart of water an hour for each of the crew; the cool
   show.forecast = Forecast();
   show.forecast->temperature = Sourced<Temperature>{Temperature::celsius(31), {}};
   CHECK(pulled(kit, show) == "WATER-1 WATER-2 WATER-3");  // 6 x 8 x 0.946 l = 45.4 l
+  show.site.has = {{text("drinking-water"), 0, "the hall", {}, {}, Sourced<Volume>{10 * unit::litre, {}}}};
+  CHECK(pulled(kit, show) == "WATER-1 WATER-2");  // 35.4 l are left to bring
+  show.site.has = {{text("drinking-water"), 0, "a tap", {}}};
+  CHECK(pulled(kit, show).empty());
+  show.site.has.clear();
   show.forecast->temperature->value = Temperature::celsius(18);
+  CHECK(pulled(kit, show).empty());
+  show.forecast->temperature->value = Temperature::celsius(5);
+  show.forecast->humidity = Sourced<double>{80, {}};  // colder than the heat index is made for
   CHECK(pulled(kit, show).empty());
 }
 
