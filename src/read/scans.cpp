@@ -89,7 +89,7 @@ class Reader {
     if (known(words.front())) return of_code(line, words);
     if (note_line(line)) return;
     const bool near = words.size() == 1 && !nearest(words.front(), codes_).empty();
-    if (in_qr_ && !near && !looks_like_code(words.front())) return;  // mass, lift, contents, owner
+    if (in_qr_ && !near && !looks_like_code(words.front())) return after_code(line);
     in_qr_ = line.text.substr(words.front().size()).starts_with("  ");
     add(words.front(), -1, line, {});
   }
@@ -115,7 +115,7 @@ class Reader {
   }
 
   void of_code(const Line& line, const std::vector<std::string>& words) {
-    in_qr_ = false;
+    in_qr_ = of_label_ = false;
     if (std::all_of(words.begin(), words.end(), [&](const std::string& word) { return known(word); })) {
       for (const std::string& word : words) add(word, unit(word), line, {});
       return;
@@ -139,11 +139,24 @@ class Reader {
     const std::string low = utf8::lower(line.text);
     for (const char* word : {"damage", "broken", "note", "missing part", "lost part"}) {
       if (!low.starts_with(word)) continue;
-      std::string& note = scans.back().note;
-      note += (note.empty() ? "" : "; ") + line.text;
+      add_note(line.text);
       return true;
     }
     return false;
+  }
+
+  /// Under a code and its name. A label goes on with a mass and ends with the owner's phone; where no figure follows
+  /// the name, somebody typed by hand, and what was typed is kept.
+  void after_code(const Line& line) {
+    const std::string& phone = c_.kit.house.phone.value;
+    if (!of_label_ && line.text.find_first_of("0123456789") == std::string::npos) return add_note(line.text);
+    of_label_ = true;
+    if (!phone.empty() && line.text.find(phone) != std::string::npos) in_qr_ = false;
+  }
+
+  void add_note(const std::string& text) {
+    std::string& note = scans.back().note;
+    note += (note.empty() ? "" : "; ") + text;
   }
 
   const Catalogue& c_;
@@ -153,7 +166,8 @@ class Reader {
   std::map<std::string, int> units_;
   std::set<std::string> known_;
   std::vector<std::string> codes_;
-  bool in_qr_ = false;
+  bool in_qr_ = false;     ///< under the first line of a QR text
+  bool of_label_ = false;  ///< which a label printed
 };
 
 }  // namespace

@@ -60,16 +60,20 @@ std::string block_named(const std::string& name) {
   return text;
 }
 
-/// A folder with the first kit and show, and the examples beside them, as a reader would have it.
+/// A folder with the files that README.md shows, and the examples beside them, as a reader would have it.
 struct Desk : Folder {
   Desk() : Folder("readme") {
     fs::create_directory(path / "kit");
-    file("kit/kit.toml", block_named("kit/kit.toml"));
-    file("show.toml", block_named("show.toml"));
+    for (const std::string name : {"kit/kit.toml", "show.toml"}) file(name, block_named(name));
+    for (const std::string name : {"scale.csv", "ana.txt", "home.txt"}) {
+      const std::string block = block_named(name);
+      file(name, block.substr(block.find('\n') + 1));  // its name is no part of it
+    }
     fs::create_directory_symlink(fs::path(PROJECT_DIR) / "examples", path / "examples");
   }
-  Said dunnage(const std::string& arguments) const {
-    return shell("cd '" + path.string() + "' && '" + PROGRAM + "' " + arguments + " 2>&1");
+  Said say(const std::string& command) const {
+    const std::string program = fs::path(PROGRAM).parent_path().string();
+    return shell("cd '" + path.string() + "' && PATH='" + program + "':$PATH && " + command + " 2>&1");
   }
 };
 
@@ -88,7 +92,7 @@ std::set<std::string> firsts(const std::string& text, const std::regex& pattern)
 TEST_CASE("the first kit and show of README.md are short and print a pull sheet") {
   const Desk desk;
   CHECK(lines_of(block_named("kit/kit.toml") + block_named("show.toml")).size() < 30);
-  const Said said = desk.dunnage("print show.toml --out paper");
+  const Said said = desk.say("dunnage print show.toml --out paper");
   INFO(said.out);
   CHECK(said.status == 0);
   CHECK(fs::exists(desk.path / "paper" / "pull-sheet.pdf"));
@@ -105,17 +109,23 @@ TEST_CASE("README.md and the program name the same commands") {
 
 TEST_CASE("every output that README.md shows is what the program says") {
   const Desk desk;
+  const std::string prompt = "$ ";
   for (const Lines& block : blocks()) {
-    const std::string prompt = "$ dunnage ";
     if (block.empty() || block.front().rfind(prompt, 0) != 0) continue;
-    const Said said = desk.dunnage(block.front().substr(prompt.size()));
-    INFO(block.front() << "\n" << said.out);
-    const Lines lines = lines_of(said.out);
+    Lines lines;
     auto from = lines.begin();
-    for (std::size_t i = 1; i < block.size(); ++i) {
-      INFO("README.md shows: " << block[i]);
+    std::string told;
+    for (const std::string& shown : block) {
+      if (shown.rfind(prompt, 0) == 0) {
+        const Said said = desk.say(shown.substr(prompt.size()));
+        told = shown + "\n" + said.out;
+        lines = lines_of(said.out);
+        from = lines.begin();
+        continue;
+      }
+      INFO(told << "\nREADME.md shows: " << shown);
       const auto at = std::find_if(from, lines.end(), [&](const std::string& line) {
-        return without_numbers(line) == without_numbers(block[i]);
+        return without_numbers(line) == without_numbers(shown);
       });
       REQUIRE(at != lines.end());
       from = at + 1;
