@@ -1,7 +1,7 @@
 #!/bin/sh
 # SPDX-License-Identifier: MIT
 # Builds and runs the benchmarks, and prints one table. Without an argument all of them; else those named:
-# cover, sheets, labels, packet, label-growth, kit-growth, input-growth.
+# cover, qr, sheets, labels, packet, label-growth, kit-growth, input-growth.
 set -eu
 
 here=$(CDPATH='' cd -- "$(dirname -- "$0")" && pwd)
@@ -9,13 +9,15 @@ cd "$here/.."
 sh examples/install.sh testing
 [ -f build-test/build.ninja ] ||
   cmake -S . -B build-test -G Ninja -DCMAKE_BUILD_TYPE=Release -DDUNNAGE_WERROR=ON
-cmake --build build-test --target dunnage dunnage_fonts bench_speed floor_sheets floor_labels bench_cover
+cmake --build build-test --target dunnage dunnage_fonts bench_speed floor_sheets floor_labels bench_cover bench_qr
 
 speed=
 cover=$([ $# -eq 0 ] && echo yes || echo no)
+qr=$cover
 for part in "$@"; do
   case $part in
     cover) cover=yes ;;
+    qr) qr=yes ;;
     sheets | labels | packet | label-growth | kit-growth | input-growth) speed="$speed $part" ;;
     *) echo "bench.sh: there is no benchmark \"$part\"" >&2; exit 1 ;;
   esac
@@ -27,3 +29,4 @@ if [ $# -eq 0 ] || [ -n "$speed" ]; then
   build-test/bin/bench_speed build-test/bin/dunnage build-test/bin build-test/share/dunnage/fonts . "$work" $speed
 fi
 if [ "$cover" = yes ]; then build-test/bin/bench_cover; fi
+if [ "$qr" = yes ]; then build-test/bin/bench_qr; fi

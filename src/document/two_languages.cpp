@@ -11,7 +11,14 @@ namespace {
 struct Laid {
   static void pair(std::string& first, const std::string& second) { first = in_two(first, second); }
 
-  static void pair(Cell& first, const Cell& second) { pair(first.text, second.text); }
+  /// Two short lines run on as one, so that a cell in two languages is no higher than it must be.
+  static std::string run_on(std::string text) {
+    for (std::size_t at = 0; (at = text.find('\n', at)) != std::string::npos; at += 2) text.replace(at, 1, "; ");
+    return text;
+  }
+  static void pair(Cell& first, const Cell& second) {
+    if (first.text != second.text) first.text = in_two(run_on(first.text), run_on(second.text));
+  }
   static void pair(block::Fact& first, const block::Fact& second) {
     pair(first.label, second.label);
     pair(first.value, second.value);

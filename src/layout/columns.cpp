@@ -41,6 +41,10 @@ Paper content_width(Setting& setting, const BlockSpec& spec, const block::Table&
     for (const Row& row : group.rows)
       if (column.source < row.cells.size())
         widest = std::max(widest, cell_width(setting, spec, type, row.cells[column.source], false));
+  for (const Group& group : table.groups)
+    for (const Row& row : group.rows)
+      if (column.under && column.under_source < row.cells.size())
+        widest = std::max(widest, cell_width(setting, spec, column.under->type, row.cells[column.under_source], false));
   if (column.source < table.total.size())
     widest = std::max(widest, cell_width(setting, spec, type, table.total[column.source], true));
   return widest + 0.02 * paper_mm;  // what rounding may cost
@@ -57,7 +61,16 @@ std::vector<Column> chosen(Setting& setting, const BlockSpec& spec, const block:
     column.source = static_cast<std::size_t>(at - table.columns.begin());
     placed[column.source] = true;
     if (const auto head = table.heads.find(each.id); head != table.heads.end()) column.head = head->second;
-    columns.push_back(std::move(column));
+    if (each.under.empty()) columns.push_back(std::move(column));
+  }
+  for (const ColumnSpec& each : spec.columns) {
+    const auto at = std::find(table.columns.begin(), table.columns.end(), each.id);
+    if (each.under.empty() || at == table.columns.end()) continue;
+    for (Column& host : columns)
+      if (host.spec->id == each.under) {
+        host.under = &each;
+        host.under_source = static_cast<std::size_t>(at - table.columns.begin());
+      }
   }
   std::vector<std::string> known;
   for (const ColumnSpec& each : spec.columns) known.push_back(each.id);

@@ -13,6 +13,8 @@ struct Column {
   const ColumnSpec* spec = nullptr;
   std::size_t source = 0;  ///< which of the document's columns
   std::string head;
+  const ColumnSpec* under = nullptr;  ///< what stands in the same cells as a further line
+  std::size_t under_source = 0;
   Paper x, width;  ///< of the cell
   Paper text_x, text_width;
 };

@@ -168,7 +168,7 @@ class TableSetter {
   }
 
   Strip row_strip(const std::vector<Cell>& cells, bool strong, Paper below) {
-    std::vector<Lines> words(columns.size());
+    std::vector<Lines> words(columns.size()), under(columns.size());
     Strip strip;
     strip.height = spec.row_height;
     for (std::size_t i = 0; i < columns.size(); ++i) {
@@ -176,16 +176,22 @@ class TableSetter {
       const Cell& cell = cells[columns[i].source];
       if (cell.kind == Cell::Kind::tick)
         strip.height = std::max(strip.height, tick_side(spec) + 2 * paper_mm);
-      if (cell.text.empty()) continue;
-      words[i] = fit_width(setting, cell_style(columns[i], cell, strong), cell.text,
-                           words_at(columns[i], cell).second);
-      strip.height = std::max(strip.height, words[i].height() + row_pad * 2);
+      under[i] = lines_under(columns[i], cells);
+      if (!cell.text.empty())
+        words[i] = fit_width(setting, cell_style(columns[i], cell, strong), cell.text, words_at(columns[i], cell).second);
+      strip.height = std::max(strip.height, words[i].height() + under[i].height() + row_pad * 2);
     }
     for (std::size_t i = 0; i < columns.size(); ++i)
       if (columns[i].source < cells.size())
-        put_cell(strip, columns[i], cells[columns[i].source], words[i], strong);
+        put_cell(strip, columns[i], cells[columns[i].source], words[i], under[i], strong);
     if (strong || !only_to_write_on(cells)) rule(strip, strip.height - below / 2, below);
     return strip;
+  }
+
+  /// What another column says in the same cell, below; only words can.
+  Lines lines_under(const Column& column, const std::vector<Cell>& cells) {
+    if (!column.under || column.under_source >= cells.size() || cells[column.under_source].text.empty()) return {};
+    return fit_width(setting, column.under->type, cells[column.under_source].text, column.text_width);
   }
 
   /// A row of blanks has its own lines to write on: a rule below them would look like a second one.
@@ -197,15 +203,17 @@ class TableSetter {
     return std::any_of(cells.begin(), cells.end(), blank) && std::none_of(cells.begin(), cells.end(), said);
   }
 
-  void put_cell(Strip& strip, const Column& column, const Cell& cell, const Lines& words, bool strong) {
+  void put_cell(Strip& strip, const Column& column, const Cell& cell, const Lines& words, const Lines& under, bool strong) {
+    const Paper top = (strip.height - words.height() - under.height()) / 2;
+    if (!under.lines.empty())
+      put_lines(setting, strip.ink, under, column.under->type, {column.text_x, top + words.height()}, column.text_width);
     const auto [lead, room] = words_at(column, cell);
     if (cell.kind == Cell::Kind::tick) put_tick(strip, column, cell);
     if (cell.kind == Cell::Kind::blank) put_blank(strip, column, words);
     if (cell.text.empty()) return;
     TypeStyle style = cell_style(column, cell, strong);
     if (cell.kind == Cell::Kind::blank) style.align = Align::right;
-    put_lines(setting, strip.ink, words, style, {column.text_x + lead, (strip.height - words.height()) / 2},
-              room);
+    put_lines(setting, strip.ink, words, style, {column.text_x + lead, top}, room);
   }
 
   void put_tick(Strip& strip, const Column& column, const Cell& cell) const {

@@ -29,6 +29,7 @@ struct ColumnSpec {
   enum class Kind { fixed, share, content } kind = Kind::share;
   Paper width;
   double share = 1;
+  std::string under;                ///< id of the column in whose cells it stands as a further line; empty: its own
   TypeStyle type;
   Place place;
 };

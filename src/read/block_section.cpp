@@ -50,7 +50,10 @@ ColumnSpec read_column(TableReader& reader, const TypeStyle& type) {
   column.place = reader.place();
   column.id = reader.text("id").value;
   column.type = read_style(reader, "type", type);
+  column.under = reader.text_or("under").value;
   read_width(reader, column);
+  if (!column.under.empty() && (reader.has("width") || reader.has("share")))
+    reader.error(reader.place(), "a column that stands under another has no width of its own", "leave out its width or share");
   return column;
 }
 
@@ -81,9 +84,20 @@ void read_ids(TableReader& reader, BlockSpec& block) {
   for (const Text& id : ids) (block.id.empty() ? block.id : block.also.emplace_back()) = id.value;
 }
 
+/// A column stands under one that has a place of its own.
+void check_under(TableReader& reader, const BlockSpec& block) {
+  for (const ColumnSpec& column : block.columns) {
+    const auto is_host = [&](const ColumnSpec& other) { return other.id == column.under && other.under.empty(); };
+    if (!column.under.empty() && std::none_of(block.columns.begin(), block.columns.end(), is_host))
+      reader.error(column.place, "\"" + column.id + "\" stands under \"" + column.under + "\", which is no column of its own here",
+                   "name a column of this block that has a width");
+  }
+}
+
 void read_table_keys(TableReader& reader, BlockSpec& block) {
   reader.tables("column", "[[block.column]]",
                 [&](TableReader& column) { block.columns.push_back(read_column(column, block.type)); });
+  check_under(reader, block);
   for (const Text& column : reader.texts("omit_columns")) block.omit_columns.push_back(column.value);
   block.row_height = length(reader, "row_height");
   block.tick = length(reader, "tick");

@@ -265,3 +265,16 @@ TEST_CASE("parts begin on right-hand pages, cards never on the back of a card") 
   CHECK(printed({page("A"), page("B"), page(""), page("C")}, false) == "A.B.C.");
   CHECK(printed({page("A"), page(""), page("")}, true) == "A.....");
 }
+
+TEST_CASE("a column that stands under another has its words below, and takes no width") {
+  block::Table table;
+  table.columns = {"code", "of"};
+  table.groups.push_back({"", {{{cell("BAG-1"), cell("1 of 16")}}}});
+  const std::string layout = "[[block]]\nid = \"rows\"\n[[block.column]]\nid = \"code\"\nwidth = \"40 mm\"\n"
+                             "[[block.column]]\nid = \"of\"\nunder = \"code\"\n";
+  const LaidOut out = lay_out(document_of({{"rows", table}}), layout);
+  CHECK(out.problems.empty());
+  const ink::Words above = words_on(out.pages.pages.at(0), "BAG-1"), below = words_on(out.pages.pages.at(0), "1 of 16");
+  CHECK(above.at.x == below.at.x);
+  CHECK(below.at.y > above.at.y + 3 * unit::paper_mm);
+}

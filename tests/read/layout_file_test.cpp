@@ -190,3 +190,8 @@ TEST_CASE("a house's own words are laid over ours, and only what a sheet prints"
   CHECK(own_told("language = \"es\"\n[words]\n\"pull.titel\" = \"Lista\"\n").find(":3:16: error: no sheet prints the words \"pull.titel\"") != std::string::npos);
   CHECK(own_told("language = \"es\"\n[words]\n\"page.of\" = \"{m}\"\n").find("nothing is filled in for {m} here") != std::string::npos);
 }
+
+TEST_CASE("a column under a column that is not there is refused") {
+  CHECK(layout_told("[[block]]\nid = \"rows\"\n[[block.column]]\nid = \"of\"\nunder = \"kode\"\n").find("\"of\" stands under \"kode\", which is no column of its own here") !=
+        std::string::npos);
+}
