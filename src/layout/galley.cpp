@@ -41,7 +41,7 @@ void move(Ink& ink, Paper right, Paper down) {
 std::pair<Paper, Paper> extent(const Ink& ink) {
   struct Reach {
     std::pair<Paper, Paper> operator()(const ink::Words& words) const {
-      return {words.at.y - words.size * 0.95, words.at.y + words.size * 0.27};
+      return {words.at.y - words.size * 0.92, words.at.y + words.size * 0.26};
     }
     std::pair<Paper, Paper> operator()(const ink::Line& line) const {
       return std::minmax(line.from.y, line.to.y);

@@ -75,6 +75,7 @@ Score score(const Pages& pages, int dpi, const Faces& faces, const std::vector<s
 
 void tell(const std::string& what, const Score& s, int& missed) {
   fmt::print("{:<34} {:>5} {:>6.1f} {:>7} {:>7} {:>7} {:>7}\n", what, s.codes, s.least, s.clean[0], s.clean[1], s.camera[0], s.camera[1]);
+  std::fflush(stdout);
   for (const int decoder : {0, 1}) missed += 2 * s.codes - s.clean[decoder] - s.camera[decoder];
   missed += s.small;
 }

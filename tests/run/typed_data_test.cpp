@@ -60,7 +60,7 @@ class ReadBack {
       for (const auto& [before, left] : ends) {
         const int page = all_[before].page;
         auto at = std::lower_bound(places.begin(), places.end(), page, [&](std::size_t one, int p) { return all_[one].page < p; });
-        for (; at != places.end() && all_[*at].page == page; ++at)
+        for (; at != places.end() && all_[*at].page <= page + 1; ++at)
           if (follows(all_[before], all_[*at], left)) next[*at] = std::min(left, all_[*at].left);
       }
       ends = std::move(next);
@@ -111,6 +111,7 @@ class ReadBack {
 
   /// The next word stands to the right, a space away, or begins a line below.
   static bool follows(const Seen& before, const Seen& next, double left) {
+    if (next.page == before.page + 1) return std::abs(next.left - left) < 1;  // a row taller than its page goes on at its edge
     if (before.page != next.page) return false;
     const double height = before.bottom - before.top;
     if (std::abs(next.bottom - before.bottom) < 0.3 * height) return next.left > before.right - 0.2 * height && next.left < before.right + height;
