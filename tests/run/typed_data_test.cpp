@@ -135,6 +135,8 @@ const std::map<std::string, const char*> worked_with = {
     {"use.carries.area", "part of a formula"},
     {"use.hung.area", "part of a formula"},
     {"run.over.rise", "part of a check"},
+    {"run.over.wheel", "part of a check"},
+    {"site.has.amount", "counted among the water"},
     {"run.cable", "the cable's name or length is printed"},
     {"forecast.temperature", "printed with its degree sign"},
     {"circuit.cable", "its name is printed"},
