@@ -17,8 +17,11 @@ std::string heard_from(const Context& context, const Mix& mix) {
                                     typed_thing(context.catalogue, mix.pack, language),
                                     typed_thing(context.catalogue, mix.speaker, language)},
                                    ", ");
-  if (thing.empty() || mix.count == 1) return thing;
-  return context.words.say("thing.count", {{"n", std::to_string(mix.count)}, {"name", thing}});
+  std::string all = thing;
+  if (!thing.empty() && mix.count > 1)
+    all = context.words.say("thing.count", {{"n", std::to_string(mix.count)}, {"name", thing}});
+  const std::string prop = typed_thing(context.catalogue, mix.prop, language);
+  return joined({all, prop.empty() ? prop : context.words.say("mix.prop", {{"prop", prop}})}, ", ");
 }
 
 }  // namespace

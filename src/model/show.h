@@ -111,6 +111,7 @@ struct Mix {
   Text output;
   std::string who;
   Maybe<std::string> wedge, pack, speaker;
+  Maybe<std::string> prop;          ///< what each is set up on
   int count = 1;
   Maybe<std::string> box;
   std::optional<Sourced<int>> socket;

@@ -89,6 +89,7 @@ void ask_mixes(Gatherer& g, const Show& show) {
     g.ask(mix.wedge, mix.count, why);
     g.ask(mix.pack, mix.count, why);
     g.ask(mix.speaker, mix.count, why);
+    g.ask(mix.prop, mix.count, why);
     if (mix.cable) g.ask(line_cable, 1, why, mix.cable->place, mix.cable);
   }
 }

@@ -38,7 +38,7 @@ std::string fact_of(const Per& per) {
 
 /// Floors are free words; one that no rule names and no sheet knows is most likely a slip.
 void check_floors(const References& refer, const Show& show) {
-  std::set<std::string> known = {"grass", "asphalt", "concrete", "finished", "carpet", "stage"};
+  std::set<std::string> known = {"grass", "asphalt", "concrete", "finished", "carpet", "stage", "cables"};
   for (const Case& box : refer.catalogue().kit.cases) {
     for (const Per& per : box.per)
       if (per.floor) known.insert(per.floor->value);

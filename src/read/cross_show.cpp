@@ -23,6 +23,7 @@ void check_demands(const References& refer, const Show& show) {
   for (const Mix& mix : show.mixes) {
     maybe(mix.wedge);
     maybe(mix.pack);
+    maybe(mix.prop);
     maybe(mix.speaker);
   }
   for (const Run& run : show.runs)

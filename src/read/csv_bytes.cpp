@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "read/csv_bytes.h"
 
+#include <algorithm>
+
 #include "base/utf8.h"
 
 namespace dunnage {
@@ -71,15 +73,22 @@ int zero_half(std::string_view bytes) {
   return seen > 0 && second * 2 > seen ? 2 : 0;
 }
 
-}  // namespace
-
-Recoded to_utf8(std::string_view bytes) {
+Recoded decoded(std::string_view bytes) {
   if (bytes.starts_with("\xEF\xBB\xBF")) bytes.remove_prefix(3);
   if (bytes.starts_with("\xFF\xFE")) return from_utf16(bytes.substr(2), false, false);
   if (bytes.starts_with("\xFE\xFF")) return from_utf16(bytes.substr(2), true, false);
   if (const int zeros = zero_half(bytes)) return from_utf16(bytes, zeros == 1, true);
   if (!utf8::first_fault(bytes)) return {std::string(bytes), "UTF-8", false, 0};
   return from_windows(bytes);
+}
+
+}  // namespace
+
+Recoded to_utf8(std::string_view bytes) {
+  Recoded out = decoded(bytes);
+  // Lines that end in a carriage return alone, as some programs still save them: places count line feeds.
+  if (out.text.find('\n') == std::string::npos) std::replace(out.text.begin(), out.text.end(), '\r', '\n');
+  return out;
 }
 
 }  // namespace dunnage

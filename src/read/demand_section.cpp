@@ -54,6 +54,7 @@ Mix read_mix(TableReader& section) {
   mix.wedge = section.maybe_text("wedge");
   mix.pack = section.maybe_text("pack");
   mix.speaker = section.maybe_text("speaker");
+  mix.prop = section.maybe_text("prop");
   mix.count = section.count("count", 1, most, 1);
   mix.box = section.maybe_text("box");
   mix.socket = read_socket(section);

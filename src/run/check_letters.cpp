@@ -127,7 +127,7 @@ void look_at_stage(Letters& letters, const Show& show) {
   }
   for (const Mix& mix : show.mixes) {
     letters.look(mix.output);
-    for (const Maybe<std::string>* text : {&mix.wedge, &mix.pack, &mix.speaker, &mix.box}) letters.look(*text);
+    for (const Maybe<std::string>* text : {&mix.wedge, &mix.pack, &mix.speaker, &mix.prop, &mix.box}) letters.look(*text);
     for (const std::string& text : {mix.who, mix.note}) letters.look_in(text, mix.place);
   }
   for (const Run& run : show.runs) {

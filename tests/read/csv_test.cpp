@@ -51,6 +51,7 @@ TEST_CASE("cells keep their places through quotes, line ends and blank lines") {
   CHECK(cells("a,b\nc,\"d\ne\",f\n\n\ng,h\n") == Cells{"1:1 a", "1:3 b", "2:1 c", "2:3 d\ne", "3:4 f", "6:1 g", "6:3 h"});
   CHECK(cells("a;b\r\n\"x;\"\"y\"\"\"; z \r\n") == Cells{"1:1 a", "1:3 b", "2:1 x;\"y\"", "2:11 z"});
   CHECK(cells("sep=;\na,b;c\n") == Cells{"2:1 a,b", "2:5 c"});
+  CHECK(cells("a,b\rc,d\r") == Cells{"1:1 a", "1:3 b", "2:1 c", "2:3 d"});  // carriage returns alone
   CHECK(cells("é\tb\n29\" x 21\"\td\n") == Cells{"1:1 é", "1:3 b", "2:1 29\" x 21\"", "2:11 d"});
 }
 
