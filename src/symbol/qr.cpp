@@ -7,6 +7,8 @@
 #include <cassert>
 #include <qrcodegen/qrcodegen.hpp>
 
+#include "symbol/qr_mask.h"
+
 namespace dunnage {
 namespace {
 
@@ -29,6 +31,18 @@ Generator::Ecc level(char correction) {
   }
   assert(false && "no such level of correction");
   return Generator::Ecc::MEDIUM;
+}
+
+int format_bits(char correction) {
+  return correction == 'L' ? 1 : correction == 'M' ? 0 : correction == 'Q' ? 3 : 2;
+}
+
+Modules modules_of(const Generator& made) {
+  Modules out(static_cast<std::size_t>(made.getSize()), ModuleRow{});
+  for (int y = 0; y < made.getSize(); ++y)
+    for (int x = 0; x < made.getSize(); ++x)
+      if (made.getModule(x, y)) out[y][x / 64] |= std::uint64_t{1} << (x % 64);
+  return out;
 }
 
 std::vector<qrcodegen::QrSegment> segments(std::string_view text) {
@@ -80,12 +94,13 @@ std::optional<QrCode> qr(std::string_view text, char correction, int max_side) {
   if (largest < 1) return std::nullopt;
   assert(text.find('\0') == std::string_view::npos);
   try {
-    const Generator made = Generator::encodeSegments(segments(text), level(correction), 1, largest);
+    const Generator made = Generator::encodeSegments(segments(text), level(correction), 1, largest, 0);
     QrCode code{std::string(text), made.getSize(), {}, made.getVersion(), correction};
     code.correction = "LMQH"[static_cast<int>(made.getErrorCorrectionLevel())];
+    const Modules best = best_masked(modules_of(made), code.version, format_bits(code.correction));
     code.dark.reserve(static_cast<std::size_t>(code.side) * code.side);
-    for (int y = 0; y < code.side; ++y)
-      for (int x = 0; x < code.side; ++x) code.dark.push_back(made.getModule(x, y));
+    for (const ModuleRow& row : best)
+      for (int x = 0; x < code.side; ++x) code.dark.push_back((row[x / 64] >> (x % 64) & 1) != 0);
     return code;
   } catch (const qrcodegen::data_too_long&) {
     return std::nullopt;
