@@ -48,16 +48,19 @@ std::optional<std::size_t> first_fault(std::string_view text) {
 
 std::u32string decode(std::string_view text) {
   std::u32string out;
-  for (std::size_t at = 0; at < text.size();) {
-    const std::size_t count = sequence(text, at);
-    assert(count > 0 && "text was checked when it was read");
-    unsigned point = byte_at(text, at);
-    if (count > 1) point &= 0x7Fu >> count;
-    for (std::size_t i = 1; i < count; ++i) point = point << 6 | (byte_at(text, at + i) & 0x3Fu);
-    out.push_back(static_cast<char32_t>(point));
-    at += count;
-  }
+  out.reserve(text.size());
+  for (std::size_t at = 0; at < text.size();) out.push_back(next(text, at));
   return out;
+}
+
+char32_t next_long(std::string_view text, std::size_t& at) {
+  const std::size_t count = sequence(text, at);
+  assert(count > 0 && "text was checked when it was read");
+  unsigned point = byte_at(text, at);
+  if (count > 1) point &= 0x7Fu >> count;
+  for (std::size_t i = 1; i < count; ++i) point = point << 6 | (byte_at(text, at + i) & 0x3Fu);
+  at += count;
+  return static_cast<char32_t>(point);
 }
 
 std::string encode(char32_t one) {

@@ -13,6 +13,16 @@ namespace dunnage::utf8 {
 /// above U+10FFFF included; Unicode 15, table 3-7), or nothing.
 std::optional<std::size_t> first_fault(std::string_view text);
 
+/// The code point of well-formed text that begins at byte `at`, which moves on to the one after; `next_long` knows
+/// those beyond ASCII.
+char32_t next_long(std::string_view text, std::size_t& at);
+inline char32_t next(std::string_view text, std::size_t& at) {
+  const auto byte = static_cast<unsigned char>(text[at]);
+  if (byte >= 0x80) return next_long(text, at);
+  ++at;
+  return byte;
+}
+
 /// Code points of well-formed text.
 std::u32string decode(std::string_view text);
 std::string encode(std::u32string_view text);

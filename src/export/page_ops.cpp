@@ -5,6 +5,7 @@
 
 #include <cassert>
 #include <cmath>
+#include <cstdlib>
 #include <string_view>
 
 #include "base/utf8.h"
@@ -14,6 +15,12 @@ namespace {
 
 constexpr char kHex[] = "0123456789ABCDEF";
 constexpr std::size_t kCharacters = 0x10000;
+
+/// Whole thousandths: of a point, 0.35 micrometres on paper.
+long thousandths_of(double value) {
+  assert(std::isfinite(value) && std::abs(value) < 14400);
+  return std::lround(value * 1000);
+}
 
 class Pen {
  public:
@@ -26,7 +33,8 @@ class Pen {
   void finish() { leave_text(); }
 
  private:
-  void number(double value);
+  void thousandths(long value);
+  void number(double value) { thousandths(thousandths_of(value)); }
   void length(Paper value) { number(value / unit::point); }
   void spot(Spot s) {
     length(s.x);
@@ -43,30 +51,30 @@ class Pen {
   bool in_text_ = false;
   int face_ = -1;
   std::vector<bool>* seen_ = nullptr;  ///< characters of that face
+  long text_x_ = 0, text_y_ = 0;       ///< where the last text of this text object began, in thousandths of a point
   Paper size_, thickness_ = 1 * unit::point, dash_;
   double fill_ = 0, stroke_ = 0;  // the state a page begins with
   bool round_ = false;
 };
 
-/// Thousandths, without trailing zeros: 0.35 micrometres on paper.
-void Pen::number(double value) {
-  assert(std::isfinite(value) && std::abs(value) < 14400);
+/// Thousandths, without trailing zeros.
+void Pen::thousandths(long value) {
   char digits[16];
   char* const end = digits + sizeof digits;
   char* at = end;
   *--at = ' ';
-  const auto thousandths = static_cast<unsigned long>(std::llround(std::abs(value) * 1000));
-  unsigned long rest = thousandths % 1000;
+  const auto size = static_cast<unsigned long>(std::labs(value));
+  unsigned long rest = size % 1000;
   if (rest != 0) {
     int places = 3;
     for (; rest % 10 == 0; rest /= 10) --places;
     for (; places > 0; --places, rest /= 10) *--at = static_cast<char>('0' + rest % 10);
     *--at = '.';
   }
-  unsigned long whole = thousandths / 1000;
+  unsigned long whole = size / 1000;
   do *--at = static_cast<char>('0' + whole % 10);
   while ((whole /= 10) != 0);
-  if (value < 0 && thousandths != 0) *--at = '-';
+  if (value < 0) *--at = '-';
   out_.append(at, static_cast<std::size_t>(end - at));
 }
 
@@ -110,8 +118,11 @@ void Pen::stroke_with(double grey, Paper thickness, Paper dash, bool round) {
 void Pen::operator()(const ink::Words& words) {
   if (words.text.empty()) return;
   fill_grey(words.grey);
-  if (!in_text_) say("BT");
-  in_text_ = true;
+  if (!in_text_) {
+    say("BT");
+    text_x_ = text_y_ = 0;
+    in_text_ = true;
+  }
   if (words.face != face_ || words.size != size_) {
     if (words.face != face_) seen_ = &used_.try_emplace(words.face, kCharacters).first->second;
     face_ = words.face;
@@ -120,10 +131,15 @@ void Pen::operator()(const ink::Words& words) {
     length(size_);
     say("Tf");
   }
-  out_ += "1 0 0 1 ";
-  spot(words.at);
-  out_ += "Tm <";
-  for (char32_t c : utf8::decode(words.text)) {
+  // From the text before, in whole thousandths: nothing is lost however many follow each other.
+  const long x = thousandths_of(words.at.x / unit::point), y = thousandths_of((height_ - words.at.y) / unit::point);
+  thousandths(x - text_x_);
+  thousandths(y - text_y_);
+  text_x_ = x;
+  text_y_ = y;
+  out_ += "Td <";
+  for (std::size_t at = 0; at < words.text.size();) {
+    const char32_t c = utf8::next(words.text, at);
     assert(c < kCharacters);
     (*seen_)[c] = true;
     const char code[] = {kHex[c >> 12], kHex[c >> 8 & 0xF], kHex[c >> 4 & 0xF], kHex[c & 0xF]};

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// One page as PDF drawing operators (ISO 32000-1, 8.5 and 9.4): our own numbers, absolute places, nothing
-// that depends on what was drawn before.
+// One page as PDF drawing operators (ISO 32000-1, 8.5 and 9.4): places in whole thousandths of a point,
+// so that a text may be placed from the one before and nothing drifts.
 #pragma once
 
 #include <map>

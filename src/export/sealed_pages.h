@@ -46,7 +46,7 @@ class SealedPages final : public PageSink {
   UsedCharacters used_;
   std::string operators_;     ///< of the page at hand; kept for its room
 
-  static constexpr int page_level = 6;
+  static constexpr int page_level = 2;
 };
 
 }  // namespace dunnage

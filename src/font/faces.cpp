@@ -138,12 +138,13 @@ std::optional<int> Faces::Impl::advance(int face, char32_t c) {
 
 Setting Faces::Impl::setting(int face, char32_t c) {
   assert(face >= 0 && face < static_cast<int>(files.size()));
-  if (beyond_us(c)) return {kNobody, 0};
+  if (c > 0xFFFF) return {kNobody, 0};
   std::unique_ptr<Block>& block = settings[face][c >> 8];
   if (!block) block = std::make_unique<Block>();
   Setting& known = (*block)[c & 0xFF];
   if (known.by != 0) return known;
   known.by = kNobody;
+  if (beyond_us(c)) return known;
   for (int candidate : chain[face]) {
     const std::optional<int> width = advance(candidate, c);
     if (!width) continue;
@@ -178,9 +179,12 @@ std::vector<std::string> Faces::roles() const {
 
 Pieces Faces::pieces(int face, std::string_view text) const {
   Pieces result;
-  for (char32_t c : utf8::decode(text)) {
+  for (std::size_t at = 0; at < text.size();) {
+    const std::size_t begin = at;
+    char32_t c = utf8::next(text, at);
     Setting s = impl_->setting(face, c);
-    if (s.by == kNobody) {
+    const bool stands_in = s.by == kNobody;
+    if (stands_in) {
       result.missing.push_back(c);
       c = kReplacement;
       s = impl_->setting(face, c);
@@ -188,9 +192,16 @@ Pieces Faces::pieces(int face, std::string_view text) const {
       if (s.by == kNobody) continue;
     }
     const int by = s.by - kFirst;
-    if (result.pieces.empty() || result.pieces.back().face != by) result.pieces.push_back({by, {}, 0});
-    result.pieces.back().text += utf8::encode(c);
-    result.pieces.back().width += s.width;
+    if (result.pieces.empty() || result.pieces.back().face != by) {
+      result.pieces.push_back({by, {}, 0});
+      result.pieces.back().text.reserve(text.size() - begin);
+    }
+    Piece& piece = result.pieces.back();
+    if (stands_in)
+      piece.text += utf8::encode(c);
+    else
+      piece.text.append(text, begin, at - begin);
+    piece.width += s.width;
     result.width += s.width;
   }
   return result;
@@ -205,7 +216,7 @@ int Faces::advance(int face, char32_t character) const {
 
 int Faces::width(int face, std::string_view text) const {
   int sum = 0;
-  for (char32_t c : utf8::decode(text)) sum += advance(face, c);
+  for (std::size_t at = 0; at < text.size();) sum += advance(face, utf8::next(text, at));
   return sum;
 }
 

@@ -153,7 +153,9 @@ Lines fit_words(Setting& setting, const TypeStyle& style, std::string_view text,
 
 void put_lines(Setting& setting, std::vector<Ink>& ink, const Lines& lines, const TypeStyle& style, Spot at,
                Paper width) {
-  const int plain = setting.face(style.face), other = setting.face(setting.plain_cut(style.face));
+  const int plain = setting.face(style.face);
+  const bool two = std::find(lines.second.begin(), lines.second.end(), true) != lines.second.end();
+  const int other = two ? setting.face(setting.plain_cut(style.face)) : plain;
   const Paper cap = lines.size * setting.faces.metrics(plain).cap_height;
   Paper baseline = at.y + (lines.leading + cap) / 2;
   for (std::size_t i = 0; i < lines.lines.size(); ++i) {

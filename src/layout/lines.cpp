@@ -93,19 +93,39 @@ class Breaker {
 /// Calls `each` with every paragraph and whether it is in the second language.
 template <class Each>
 void for_paragraphs(std::string_view text, Each&& each) {
-  static constexpr char32_t ends[] = {U'\n', second_language, first_language, 0};
-  const std::u32string all = utf8::decode(text);
-  std::size_t from = 0;
+  static const std::string second_mark = utf8::encode(second_language), first_mark = utf8::encode(first_language);
   bool second = false;
-  while (true) {
-    const std::size_t end = std::min(all.find_first_of(ends, from), all.size());
-    std::u32string_view paragraph(all.data() + from, end - from);
-    if (!paragraph.empty() && paragraph.back() == U'\r') paragraph.remove_suffix(1);
+  std::size_t from = 0;
+  for (std::size_t at = 0; at <= text.size(); ++at) {
+    const bool over = at == text.size();
+    const bool marked = !over && text[at] == second_mark[0] &&
+                        (text.substr(at, 3) == second_mark || text.substr(at, 3) == first_mark);
+    if (!over && !marked && text[at] != '\n') continue;
+    std::string_view paragraph = text.substr(from, at - from);
+    if (!paragraph.empty() && paragraph.back() == '\r') paragraph.remove_suffix(1);
     each(paragraph, second);
-    if (end == all.size()) return;
-    if (all[end] != U'\n') second = all[end] == second_language;
-    from = end + 1;
+    if (marked) {
+      second = text.substr(at, 3) == second_mark;
+      at += 2;
+    }
+    from = at + 1;
   }
+}
+
+/// Tabs are as wide as spaces.
+std::int64_t width_of(const Faces& faces, int face, std::string_view paragraph) {
+  std::int64_t wide = 0;
+  for (std::size_t at = 0; at < paragraph.size();) {
+    const char32_t c = utf8::next(paragraph, at);
+    wide += faces.advance(face, is_space(c) ? U' ' : c);
+  }
+  return wide;
+}
+
+/// Most texts have room on one line, as they are.
+bool stands_whole(const Faces& faces, int face, std::string_view paragraph, double room) {
+  return !paragraph.ends_with(' ') && paragraph.find('\t') == std::string_view::npos &&
+         static_cast<double>(width_of(faces, face, paragraph)) <= room;
 }
 
 }  // namespace
@@ -118,25 +138,31 @@ Lines break_lines(const Faces& faces, int face, Paper size, Paper leading, std::
   out.size = size;
   out.leading = leading;
   const double room = width / size * 1000 + 1e-6;
-  for_paragraphs(text, [&](std::u32string_view paragraph, bool second) {
-    Breaker(faces, face, paragraph, room).run(out, second);
+  for_paragraphs(text, [&](std::string_view paragraph, bool second) {
+    if (!stands_whole(faces, face, paragraph, room)) {
+      const std::u32string decoded = utf8::decode(paragraph);
+      Breaker(faces, face, decoded, room).run(out, second);
+      return;
+    }
+    out.lines.emplace_back(paragraph);
+    out.ends.push_back(true);
+    out.second.push_back(second);
   });
   return out;
 }
 
 double natural_ems(const Faces& faces, int face, std::string_view text) {
   std::int64_t widest = 0;
-  for_paragraphs(text, [&](std::u32string_view paragraph, bool) {
-    std::int64_t wide = 0;
-    for (const char32_t c : paragraph) wide += faces.advance(face, is_space(c) ? U' ' : c);
-    widest = std::max(widest, wide);
+  for_paragraphs(text, [&](std::string_view paragraph, bool) {
+    widest = std::max(widest, width_of(faces, face, paragraph));
   });
   return static_cast<double>(widest) / 1000;
 }
 
 double widest_word_ems(const Faces& faces, int face, std::string_view text) {
   std::int64_t widest = 0;
-  for_paragraphs(text, [&](std::u32string_view paragraph, bool) {
+  for_paragraphs(text, [&](std::string_view encoded, bool) {
+    const std::u32string paragraph = utf8::decode(encoded);
     std::int64_t wide = 0;
     for (std::size_t i = 0; i < paragraph.size(); ++i) {
       if (is_space(paragraph[i])) {

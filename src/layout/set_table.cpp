@@ -181,6 +181,7 @@ class TableSetter {
         words[i] = fit_width(setting, cell_style(columns[i], cell, strong), cell.text, words_at(columns[i], cell).second);
       strip.height = std::max(strip.height, words[i].height() + under[i].height() + row_pad * 2);
     }
+    strip.ink.reserve(2 * columns.size() + 1);
     for (std::size_t i = 0; i < columns.size(); ++i)
       if (columns[i].source < cells.size())
         put_cell(strip, columns[i], cells[columns[i].source], words[i], under[i], strong);

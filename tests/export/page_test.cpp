@@ -38,7 +38,7 @@ TEST_CASE("a page is drawn from its lower left corner, saying nothing twice") {
   UsedCharacters used;
   add_operators(stream, sample().ink, sample().height, used);
   CHECK(stream ==
-        "BT\n/F1 12 Tf\n1 0 0 1 10 80 Tm <004100E9> Tj\n1 0 0 1 10 65.5 Tm <0037> Tj\nET\n"
+        "BT\n/F1 12 Tf\n10 80 Td <004100E9> Tj\n0 -14.5 Td <0037> Tj\nET\n"
         "0.25 w\n[3 ] 0 d\n0 60 m 200 60 l S\n"
         "0.8 g\n1 w\n[] 0 d\n10 40 20 10 re B\n"
         "1 g\n0 0 m 1 1 2 2 0.333 3 c h f*\n"
