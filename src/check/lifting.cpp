@@ -126,7 +126,9 @@ void check_lifting(const Catalogue& catalogue, const Show&, const Plan& plan, Fi
   const HouseLift& lift = catalogue.kit.house.lift;
   for (int unit = 0; unit < static_cast<int>(catalogue.units.size()); ++unit)
     findings.handling.push_back(handling_of(catalogue.case_at(unit), catalogue.mass_of(unit), lift));
-  for (int unit : plan.pulled())
+  const std::vector<int> pulled = plan.pulled();
+  findings.list.reserve(findings.list.size() + pulled.size() + 100);  // and what the other rules say
+  for (int unit : pulled)
     findings.list.push_back(
         lifting_finding(catalogue, unit, findings.handling[static_cast<std::size_t>(unit)]));
 }

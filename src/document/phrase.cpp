@@ -172,8 +172,8 @@ std::string_view take_digits(std::string_view& rest) {
 }  // namespace
 
 bool walks_before(std::string_view a, std::string_view b) {
-  const std::string left = utf8::lower(a), right = utf8::lower(b);
-  std::string_view x = left, y = right;
+  const auto low = [](char c) { return static_cast<unsigned char>(c >= 'A' && c <= 'Z' ? c - 'A' + 'a' : c); };
+  std::string_view x = a, y = b;
   while (!x.empty() && !y.empty()) {
     if (is_digit(x.front()) && is_digit(y.front())) {
       const std::string_view m = take_digits(x), n = take_digits(y);
@@ -181,7 +181,7 @@ bool walks_before(std::string_view a, std::string_view b) {
       if (m != n) return m < n;
       continue;
     }
-    if (x.front() != y.front()) return static_cast<unsigned char>(x.front()) < static_cast<unsigned char>(y.front());
+    if (low(x.front()) != low(y.front())) return low(x.front()) < low(y.front());
     x.remove_prefix(1);
     y.remove_prefix(1);
   }

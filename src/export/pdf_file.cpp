@@ -60,23 +60,30 @@ void write(HPDF_Stream stream, std::string_view bytes) {
                     static_cast<HPDF_UINT>(bytes.size()));
 }
 
-/// Flags the glyphs of all characters, and every part they are built of: the library follows one level only.
-void keep_glyphs(HPDF_FontDef definition, std::string_view bytes, const std::vector<bool>& used) {
+/// Flags the glyphs, and every part they are built of: the library follows one level only.
+void keep_glyphs(HPDF_FontDef definition, std::string_view bytes, const std::vector<Mapped>& characters) {
   auto* table = static_cast<HPDF_TTFontDefAttr>(definition->attr);
+  for (const Mapped& one : characters) {
+    assert(one.glyph < table->num_glyphs);
+    table->glyph_tbl.flgs[one.glyph] = 1;
+    for (std::uint16_t part : glyph_parts(bytes, one.glyph)) table->glyph_tbl.flgs[part] = 1;
+  }
+}
+
+std::vector<Mapped> mapped(const Faces& faces, int face, const std::vector<bool>& used) {
+  std::vector<Mapped> out;
   for (std::size_t c = 0; c < used.size(); ++c) {
     if (!used[c]) continue;
-    const HPDF_UINT16 glyph = HPDF_TTFontDef_GetGlyphid(definition, static_cast<HPDF_UINT16>(c));
-    assert(glyph != 0 && glyph < table->num_glyphs);
-    table->glyph_tbl.flgs[glyph] = 1;
-    for (std::uint16_t part : glyph_parts(bytes, glyph)) table->glyph_tbl.flgs[part] = 1;
+    assert(faces.has(face, static_cast<char32_t>(c)) && "a character was laid out in a face that lacks it");
+    out.push_back({static_cast<std::uint16_t>(c), faces.glyph(face, static_cast<char32_t>(c))});
   }
+  return out;
 }
 
 /// Loads a face from its checked bytes. Two files with one PostScript name would be taken for one.
 HPDF_Font load_face(HPDF_Doc document, const Faces& faces, int face, const std::vector<bool>& used) {
-  const std::string_view bytes = faces.bytes(face);
-  for (std::size_t c = 0; c < used.size(); ++c)
-    assert((!used[c] || faces.has(face, static_cast<char32_t>(c))) && "a character was laid out in a face that lacks it");
+  const std::vector<Mapped> characters = mapped(faces, face, used);
+  const std::string bytes = with_characters(faces.bytes(face), characters);
   HPDF_Stream stream = HPDF_MemStream_New(document->mmgr, static_cast<HPDF_UINT>(bytes.size()));
   write(stream, bytes);
   HPDF_FontDef definition = HPDF_TTFontDef_Load(document->mmgr, stream, HPDF_TRUE);
@@ -93,7 +100,7 @@ HPDF_Font load_face(HPDF_Doc document, const Faces& faces, int face, const std::
   tag[5] = static_cast<char>('A' + face % 26);
   HPDF_TTFontDef_SetTagName(definition, tag.data());
   HPDF_Font font = HPDF_GetFont(document, definition->base_font, "UTF-8");
-  keep_glyphs(definition, bytes, used);
+  keep_glyphs(definition, bytes, characters);
   HPDF_Stream map = static_cast<HPDF_FontAttr>(font->attr)->cmap_stream->stream;
   HPDF_MemStream_FreeData(map);
   write(map, text_map(used));

@@ -37,6 +37,7 @@ struct Setting {
   std::uint16_t width = 0;
 };
 constexpr std::uint16_t kNobody = 1, kFirst = 2;
+using Block = std::array<Setting, 256>;
 
 struct Loaded {
   std::string bytes;
@@ -74,7 +75,6 @@ struct Faces::Impl {
   std::vector<std::vector<int>> chain;  ///< by face: itself, then its fallbacks
   FT_Library library = nullptr;
   std::vector<std::unique_ptr<Loaded>> loaded;
-  using Block = std::array<Setting, 256>;
   std::vector<std::array<std::unique_ptr<Block>, 256>> settings;  ///< by face and high byte
 
   explicit Impl(std::vector<FaceFile> list)
@@ -216,7 +216,16 @@ int Faces::advance(int face, char32_t character) const {
 
 int Faces::width(int face, std::string_view text) const {
   int sum = 0;
-  for (std::size_t at = 0; at < text.size();) sum += advance(face, utf8::next(text, at));
+  const Block* const known = impl_->settings[face][0].get();
+  for (std::size_t at = 0; at < text.size();) {
+    const auto byte = static_cast<unsigned char>(text[at]);
+    if (byte < 0x80 && known && (*known)[byte].by >= kFirst) {  // nearly always
+      sum += (*known)[byte].width;
+      ++at;
+    } else {
+      sum += advance(face, utf8::next(text, at));
+    }
+  }
   return sum;
 }
 
@@ -226,6 +235,10 @@ Paper Faces::width(int face, Paper size, std::string_view text) const {
 
 bool Faces::has(int face, char32_t character) const {
   return impl_->setting(face, character).by == face + kFirst;
+}
+
+std::uint16_t Faces::glyph(int face, char32_t character) const {
+  return static_cast<std::uint16_t>(FT_Get_Char_Index(impl_->load(face).face, character));
 }
 
 const FaceMetrics& Faces::metrics(int face) const { return impl_->load(face).metrics; }

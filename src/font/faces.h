@@ -3,6 +3,7 @@
 // measured is what is drawn.
 #pragma once
 
+#include <cstdint>
 #include <memory>
 #include <optional>
 #include <string>
@@ -59,6 +60,8 @@ class Faces {
   int advance(int face, char32_t character) const;
   /// Whether this very face has the character (fallback not asked).
   bool has(int face, char32_t character) const;
+  /// The glyph of a character that this very face has; 0 where it has not.
+  std::uint16_t glyph(int face, char32_t character) const;
   const FaceMetrics& metrics(int face) const;
 
   const FaceFile& file(int face) const;

@@ -188,4 +188,66 @@ std::vector<std::uint16_t> glyph_parts(std::string_view bytes, std::uint16_t gly
   return {found.begin(), found.end()};
 }
 
+namespace {
+
+void add16(std::string& out, std::size_t value) {
+  out += static_cast<char>(value >> 8 & 0xFF);
+  out += static_cast<char>(value & 0xFF);
+}
+void add32(std::string& out, std::size_t value) {
+  add16(out, value >> 16);
+  add16(out, value);
+}
+
+/// A cmap table of format 4 for platform 3, encoding 1: stretches of characters with a fixed distance to their glyphs.
+std::string small_map(const std::vector<Mapped>& characters) {
+  struct Stretch {
+    std::uint16_t first, last, delta;
+  };
+  std::vector<Stretch> stretches;
+  for (const auto& [character, glyph] : characters) {
+    const auto delta = static_cast<std::uint16_t>(glyph - character);
+    if (!stretches.empty() && stretches.back().last + 1 == character && stretches.back().delta == delta)
+      stretches.back().last = character;
+    else
+      stretches.push_back({character, character, delta});
+  }
+  stretches.push_back({0xFFFF, 0xFFFF, 1});
+  std::string out("\0\0\0\1\0\3\0\1\0\0\0\x0C", 12);  // one map, at byte 12
+  add16(out, 4);
+  add16(out, 16 + 8 * stretches.size());
+  add16(out, 0);
+  add16(out, 2 * stretches.size());
+  for (int i = 0; i < 3; ++i) add16(out, 0);  // hints for a binary search, which nobody follows
+  for (const Stretch& s : stretches) add16(out, s.last);
+  add16(out, 0);
+  for (const Stretch& s : stretches) add16(out, s.first);
+  for (const Stretch& s : stretches) add16(out, s.delta);
+  for (std::size_t i = 0; i < stretches.size(); ++i) add16(out, 0);
+  return out;
+}
+
+}  // namespace
+
+std::string with_characters(std::string_view bytes, const std::vector<Mapped>& characters) {
+  const std::string map = small_map(characters);
+  std::string post(table(bytes, "post")->bytes.substr(0, 32));
+  post.replace(0, 4, std::string("\0\3\0\0", 4));  // version 3: no names
+  const Table file{bytes};
+  const std::size_t count = file.u16(4);
+  std::string directory(bytes.substr(0, 12)), body;
+  for (std::size_t i = 0; i < count; ++i) {
+    const std::string_view tag = bytes.substr(12 + i * kDirectoryEntry, 4);
+    const std::string_view old = bytes.substr(file.u32(12 + i * kDirectoryEntry + 8), file.u32(12 + i * kDirectoryEntry + 12));
+    const std::string_view kept = tag == "cmap" ? std::string_view(map) : tag == "post" ? std::string_view(post) : old;
+    directory += tag;
+    add32(directory, 0);  // a checksum that the library writes anew
+    add32(directory, 12 + count * kDirectoryEntry + body.size());
+    add32(directory, kept.size());
+    body += kept;
+    body.resize((body.size() + 3) / 4 * 4);
+  }
+  return directory + body;
+}
+
 }  // namespace dunnage

@@ -18,4 +18,13 @@ std::string font_fault(std::string_view bytes);
 /// plain glyph. For a font without fault.
 std::vector<std::uint16_t> glyph_parts(std::string_view bytes, std::uint16_t glyph);
 
+/// A character and the glyph that draws it.
+struct Mapped {
+  std::uint16_t character, glyph;
+};
+
+/// The font with a character map of these alone, in rising order, and without the names of its glyphs: the PDF library
+/// looks all of Unicode up in the map, and embeds both whole. For a font without fault.
+std::string with_characters(std::string_view bytes, const std::vector<Mapped>& characters);
+
 }  // namespace dunnage

@@ -72,7 +72,7 @@ class Composer {
     set_areas(setting_, layout_, section, {{}, top, card.w, room}, areas);
     std::vector<Place> places;
     const int oversized = flow_section(section, room, [&](std::vector<Ink> ink) {
-      const Box& place = next_card(places.empty() ? section : Section{});
+      const Box& place = next_card(places.empty() ? section.recipient : std::string());
       add_moved(page_.ink, std::exchange(areas, {}), place.x, place.y);
       add_moved(page_.ink, std::move(ink), place.x, place.y + top);
       furniture.put(page_.ink, place);
@@ -113,13 +113,13 @@ class Composer {
     return false;
   }
 
-  const Box& next_card(const Section& begins) {
+  const Box& next_card(const std::string& recipient) {
     if (count_ == 0 || ++card_ == sheet_.cards.size()) {
       finish();
       card_ = 0;
       page_ = {sheet_.width, sheet_.height, sheet_.cuts, std::to_string(++count_), {}};
     }
-    if (!begins.recipient.empty() && page_.bookmark.empty()) page_.bookmark = on_one_line(begins.recipient);
+    if (!recipient.empty() && page_.bookmark.empty()) page_.bookmark = on_one_line(recipient);
     return sheet_.cards[card_];
   }
 

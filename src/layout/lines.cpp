@@ -125,7 +125,7 @@ std::int64_t width_of(const Faces& faces, int face, std::string_view paragraph) 
 /// Most texts have room on one line, as they are.
 bool stands_whole(const Faces& faces, int face, std::string_view paragraph, double room) {
   return !paragraph.ends_with(' ') && paragraph.find('\t') == std::string_view::npos &&
-         static_cast<double>(width_of(faces, face, paragraph)) <= room;
+         faces.width(face, paragraph) <= room;
 }
 
 }  // namespace

@@ -18,27 +18,29 @@ std::vector<std::string> sorted(const std::set<std::string>& words) { return {wo
 
 References::References(const Catalogue& catalogue, Diagnostics& diagnostics)
     : catalogue_(catalogue), diagnostics_(diagnostics) {
+  for (const Structure& structure : catalogue.kit.structures) structures_.push_back(structure.code.value);
+  for (const Vehicle& vehicle : catalogue.kit.vehicles) vehicles_.push_back(vehicle.code.value);
+}
+
+const References::Known& References::known() const {
+  if (known_) return *known_;
   std::set<std::string> items, cases, pieces, words;
-  for (const Item& item : catalogue.kit.items) {
+  for (const Item& item : catalogue_.kit.items) {
     items.insert(item.code.value);
     for (const Text& word : item.serves) words.insert(word.value);
   }
-  for (const Case& box : catalogue.kit.cases) {
+  for (const Case& box : catalogue_.kit.cases) {
     cases.insert(box.code.value);
     for (const Text& word : box.serves) words.insert(word.value);
   }
   pieces = cases;
-  for (const CaseUnit& unit : catalogue.units) pieces.insert(unit.code);
+  for (const CaseUnit& unit : catalogue_.units) pieces.insert(unit.code);
   words.insert(items.begin(), items.end());
   words.insert(cases.begin(), cases.end());
-  items_ = sorted(items);
-  cases_ = sorted(cases);
-  pieces_ = sorted(pieces);
-  words_ = sorted(words);
+  known_ = Known{sorted(items), sorted(cases), sorted(pieces), sorted(words), {}};
   words.insert(pieces.begin(), pieces.end());
-  words_and_units_ = sorted(words);
-  for (const Structure& structure : catalogue.kit.structures) structures_.push_back(structure.code.value);
-  for (const Vehicle& vehicle : catalogue.kit.vehicles) vehicles_.push_back(vehicle.code.value);
+  known_->words_and_units = sorted(words);
+  return *known_;
 }
 
 bool References::one_of(const Text& typed, const std::vector<std::string>& known, const std::string& cause,
@@ -52,34 +54,34 @@ bool References::one_of(const Text& typed, const std::vector<std::string>& known
 bool References::item(const Text& typed) const {
   if (catalogue_.item_index(typed.value) >= 0) return true;
   const bool is_case = catalogue_.case_index(typed.value) >= 0;
-  return one_of(typed, items_, "no item has the code " + in_quotes(typed.value),
+  return one_of(typed, known().items, "no item has the code " + in_quotes(typed.value),
                 is_case ? "that is a case, and a case holds items only"
                         : "add an [[item]] with this code, or correct it");
 }
 
 bool References::box(const Text& typed) const {
   if (catalogue_.case_index(typed.value) >= 0) return true;
-  return one_of(typed, cases_, "no case has the code " + in_quotes(typed.value),
+  return one_of(typed, known().cases, "no case has the code " + in_quotes(typed.value),
                 "add a [[case]] with this code, or correct it");
 }
 
 bool References::piece(const Text& typed) const {
   if (catalogue_.case_index(typed.value) >= 0 || catalogue_.unit_index(typed.value) >= 0) return true;
   const bool is_item = catalogue_.item_index(typed.value) >= 0;
-  return one_of(typed, pieces_, "no case has the code " + in_quotes(typed.value),
+  return one_of(typed, known().pieces, "no case has the code " + in_quotes(typed.value),
                 is_item ? "that is an item; name the case it lives in"
                         : "add a [[case]] with this code, or correct it");
 }
 
 bool References::word(const Text& typed) const {
   if (catalogue_.knows(typed.value)) return true;
-  return one_of(typed, words_, "nothing in the kit is or serves as " + in_quotes(typed.value),
+  return one_of(typed, known().words, "nothing in the kit is or serves as " + in_quotes(typed.value),
                 "add it to the \"serves\" of an item or a case, or correct it");
 }
 
 bool References::word_or_unit(const Text& typed) const {
   if (catalogue_.knows(typed.value) || catalogue_.unit_index(typed.value) >= 0) return true;
-  return one_of(typed, words_and_units_, "nothing in the kit is or serves as " + in_quotes(typed.value),
+  return one_of(typed, known().words_and_units, "nothing in the kit is or serves as " + in_quotes(typed.value),
                 "add it to the \"serves\" of an item or a case, or correct it");
 }
 

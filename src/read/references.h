@@ -2,6 +2,7 @@
 // A code that was typed must name something; a wrong one is answered with the nearest that does.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -40,7 +41,11 @@ class References {
  private:
   const Catalogue& catalogue_;
   Diagnostics& diagnostics_;
-  std::vector<std::string> items_, cases_, pieces_, words_, words_and_units_, structures_, vehicles_;
+  /// What may be named, sorted; made when a code is not found, which is seldom.
+  struct Known { std::vector<std::string> items, cases, pieces, words, words_and_units; };
+  const Known& known() const;
+  mutable std::optional<Known> known_;
+  std::vector<std::string> structures_, vehicles_;
 };
 
 }  // namespace dunnage

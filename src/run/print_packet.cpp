@@ -99,6 +99,7 @@ void set_sheet(Sheet& sheet, PaperSize paper, bool duplex, const Faces& faces, s
   sheet.longest = lay_out(sheet.document, sheet.layout, width, height, faces, problems, sink);
   if (duplex) right.fill_up();
   sheet.pages = pages.pages().size() - before;
+  sheet.document.sections = {};  // its words may fill more memory than its pages
 }
 
 /// Sheets to files, one a sheet or one for all; what does not fit is told in `style`. Each sheet's pages are made into
