@@ -10,44 +10,10 @@
 #include "check/canopy_site.h"
 #include "check/meter.h"
 #include "check/say.h"
+#include "check/spare_weights.h"
 
 namespace dunnage {
 namespace {
-
-/// A weight that the house owns and could add, and how many are free.
-struct SpareWeight {
-  std::string code;
-  Mass mass;
-  int free = 0;
-};
-
-void add_weight(std::vector<SpareWeight>& weights, const Catalogue& c, const Plan& plan, int case_index) {
-  const Case& box = c.kit.cases[static_cast<std::size_t>(case_index)];
-  for (const SpareWeight& w : weights)
-    if (w.code == box.code.value) return;
-  SpareWeight weight{box.code.value, {}, 0};
-  const auto [first, last] = c.units_of[static_cast<std::size_t>(case_index)];
-  for (int unit = first; unit < last; ++unit) {
-    const UnitMass mass = c.mass_of(unit);
-    if (c.units[static_cast<std::size_t>(unit)].out_of_service || !(mass.known || box.filled)) continue;
-    // The lightest of several alike speaks for all.
-    weight.mass = weight.mass > Mass{} ? std::min(weight.mass, mass.as_ballast) : mass.as_ballast;
-    const bool used = std::any_of(plan.ballast.begin(), plan.ballast.end(),
-                                  [&](const BallastPiece& p) { return p.unit == unit; });
-    if (!used) ++weight.free;
-  }
-  if (weight.mass > Mass{}) weights.push_back(weight);
-}
-
-/// Weights of the kind already on this canopy; else what serves as "ballast".
-std::vector<SpareWeight> spare_weights(const Catalogue& c, const Plan& plan, int use) {
-  std::vector<SpareWeight> weights;
-  for (const BallastPiece& p : plan.ballast)
-    if (p.use == use) add_weight(weights, c, plan, c.units[static_cast<std::size_t>(p.unit)].case_index);
-  if (weights.empty())
-    for (int i : c.cases_serving("ballast")) add_weight(weights, c, plan, i);
-  return weights;
-}
 
 std::string pieces_words(const LegLoad& leg) {
   std::string words;
@@ -90,14 +56,16 @@ std::string improvement_of(const CanopySite& site, const std::vector<SpareWeight
     const int legs = static_cast<int>(site.legs.size());
     std::string way = fmt::format("one more {} a leg: down at {}", best->code,
                                   gust_words(*holding_gust_of(site, best->mass), meter));
-    if (best->free < legs) way += fmt::format(" ({} more needed, {} free)", legs, best->free);
+    if (best->free < legs) way += fmt::format(" ({} more needed, {} free)", legs, free_words(best->free));
     ways.push_back(way);
   }
-  if (site.shape.walls > 0) {
-    const auto then = holding_gust_of(without_walls(site));
+  const auto bare = [&](bool there, const CanopySite& without, const char* what) {
+    const auto then = there ? holding_gust_of(without) : std::nullopt;
     if (then && whole_units_down(*then, meter) > now)
-      ways.push_back(fmt::format("walls off: down at {}", gust_words(*then, meter)));
-  }
+      ways.push_back(fmt::format("{} off: down at {}", what, gust_words(*then, meter)));
+  };
+  bare(site.shape.walls > 0, without_walls(site), "walls");
+  bare(!site.shape.hung.empty(), without_hung(site), "what hangs on it");
   if (ways.empty() && site.maker && whole_units_down(*site.maker, meter) == now)
     return "more ballast does not help: the maker's limit governs";
   return fmt::format("{}", fmt::join(ways, "; "));
@@ -110,6 +78,12 @@ std::vector<CurvePoint> curve_of(Speed holds, Speed down, const CanopySite& site
   return margin_curve(holds, end, meter);
 }
 
+/// What the ground under the worst leg must bear at a gust: wind x 1.5, the structure x 1.1 (EN 1990 A1.2(A)).
+Mass pressed_at(const CanopySite& site, Speed gust) {
+  const CanopyStand& stand = site.reading.stand;
+  return leg_press(stand, wind_pressure(gust)) * 1.5 / standard_gravity + stand.own * (1.1 / stand.legs);
+}
+
 CanopyDetail detail_of(const Catalogue& c, const Plan& plan, const CanopySite& site) {
   const std::string_view meter = meter_of(c.kit.house);
   const auto weights = spare_weights(c, plan, site.use);
@@ -119,6 +93,7 @@ CanopyDetail detail_of(const Catalogue& c, const Plan& plan, const CanopySite& s
   d.maker = site.maker;
   d.forecast = site.forecast;
   d.uplift_coefficient = site.reading.force.up;
+  if (site.forecast) d.pressed = pressed_at(site, *site.forecast);
   d.assumption = fmt::format("{}", fmt::join(site.assumptions, "; "));
   const auto holds = holding_gust_of(site);
   d.card = wind_card(*site.structure, holds, governs_of(site), meter);
@@ -136,44 +111,68 @@ CanopyDetail detail_of(const Catalogue& c, const Plan& plan, const CanopySite& s
   return d;
 }
 
+/// "add 1 BAG at SW (none free)", "add 2 BAG at each leg"; what the kit has no weight for is only named.
+std::string add_words(const CanopyDetail& d, const std::vector<SpareWeight>& weights) {
+  std::vector<std::string> legs;
+  int total = 0;
+  bool alike = true;
+  for (const LegRow& row : d.legs) {
+    alike = alike && row.more == d.legs.front().more;
+    total += row.more;
+    if (row.more > 0) legs.push_back(fmt::format("{} {} at {}", row.more, row.more_of, row.leg));
+  }
+  if (total == 0) return "add what is lacking";
+  const SpareWeight& weight = weights.front();
+  const std::string what = alike ? fmt::format("{} {} at each leg", d.legs.front().more, weight.code)
+                                 : fmt::format("{}", fmt::join(legs, ", "));
+  return fmt::format("add {}{}", what, weight.free < total ? fmt::format(" ({} free)", free_words(weight.free)) : "");
+}
+
 bool any_unknown(const CanopySite& site) {
   return std::any_of(site.legs.begin(), site.legs.end(), [](const LegLoad& leg) { return leg.unknown; });
 }
 
-/// Outcome, figures and words, once everything needed is there.
-void judge(Finding& f, const CanopySite& site, const CanopyDetail& d, const House& house) {
-  const std::string_view meter = meter_of(house);
-  const std::string down = gust_words(*d.down_at, meter);
-  // Sliding has a finding of its own; here the ballast and the maker are judged.
+/// Sliding has a finding of its own; here the ballast and the maker are judged.
+void set_limit(Finding& f, const CanopySite& site) {
   std::optional<Speed> limit = lifting_gust_of(site);
   if (site.maker) limit = limit ? std::min(*limit, *site.maker) : *site.maker;
   if (limit) f.limit = *limit;
   if (const auto slides = sliding_gust_of(site); slides && limit && *slides < *limit)
-    f.assumption += "; the down level comes from sliding";
+    assume(f, "the down level comes from sliding");
+}
+
+/// Outcome, figures and words, once everything needed is there.
+void judge(Finding& f, const CanopySite& site, const CanopyDetail& d, const House& house,
+           const std::vector<SpareWeight>& weights) {
+  const std::string_view meter = meter_of(house);
+  const std::string down = gust_words(*d.down_at, meter);
+  set_limit(f, site);
   if (!site.forecast) {
     f.outcome = Outcome::not_checked;
-    f.says = fmt::format("No forecast gust, so the ballast asked was not worked out. Down at {} gust.", down);
+    f.says = fmt::format(
+        "No forecast gust, so the ballast asked was not worked out: ask the weather office. Down at {} gust.", down);
     return;
   }
   f.measured = *site.forecast;
   const std::string forecast = forecast_words(*site.forecast, meter);
   const Mass required = ballast_per_leg(site.reading.stand, *site.forecast);
   const bool enough = least_ballast(site) * (1 + 1e-9) >= required;
-  const bool above_maker = site.maker && *site.forecast > *site.maker * (1 + 1e-9);
   const std::string needs = print(required, house.units, Rounding::up).text();
   const std::string least = print(least_ballast(site), house.units, Rounding::down).text();
-  if (!enough && any_unknown(site)) {
+  if (site.maker && *site.forecast > *site.maker * (1 + 1e-9)) {
+    f.outcome = Outcome::over;
+    f.says = fmt::format(
+        "The forecast gust of {} is above the maker's limit of {}: leave it down, no ballast cures that.",
+        forecast, gust_words(*site.maker, meter));
+  } else if (!enough && any_unknown(site)) {
     f.outcome = Outcome::not_checked;
-    f.says = fmt::format("A ballast piece has no mass given. Each leg needs {} at {} gust. Down at {} gust.",
+    f.says = fmt::format("A ballast piece has no mass given: weigh it. Each leg needs {} at {} gust. Down at {} gust.",
                          needs, forecast, down);
   } else if (!enough) {
     f.outcome = Outcome::over;
-    f.says = fmt::format("Each leg needs {} at the forecast gust of {}; the least has {}. Down at {} gust.",
-                         needs, forecast, least, down);
-  } else if (above_maker) {
-    f.outcome = Outcome::over;
-    f.says =
-        fmt::format("The forecast gust of {} is above the maker's limit. Down at {} gust.", forecast, down);
+    f.says = fmt::format(
+        "Each leg needs {} at the forecast gust of {}; the least has {}: {}, or leave it down. Down at {} gust.", needs,
+        forecast, least, add_words(d, weights), down);
   } else {
     f.outcome = Outcome::within;
     f.says = fmt::format("Each leg has the {} that the forecast gust of {} asks. Down at {} gust.", needs,
@@ -191,7 +190,7 @@ Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const
     return f;
   }
   if (!site.missing.empty()) {
-    say_not_given(f, site.missing);
+    say_not_given(f, site.missing, "Measure it and type it; until then it stays down.");
     return f;
   }
   const CanopyDetail detail = detail_of(c, plan, site);
@@ -202,10 +201,11 @@ Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const
   f.detail = detail;
   if (!detail.down_at) {
     f.outcome = Outcome::not_checked;
-    f.says = "No table covers this roof and the maker's gust limit is not given.";
+    f.says =
+        "No table covers this roof and the maker's gust limit is not given: ask the maker; until then it stays down.";
     return f;
   }
-  judge(f, site, detail, c.kit.house);
+  judge(f, site, detail, c.kit.house, spare_weights(c, plan, site.use));
   return f;
 }
 

@@ -5,8 +5,6 @@
 #include <algorithm>
 #include <cassert>
 
-#include "formula/overturning.h"
-
 namespace dunnage {
 namespace {
 
@@ -63,7 +61,7 @@ void read_hung(CanopySite& site, const Use& use) {
       site.missing.push_back("the area of " + carried.code.value);
   }
   if (!use.hung.empty() || !use.carries.empty())
-    site.assumptions.push_back("what hangs on it adds its area; its weight on the frame was not checked");
+    site.assumptions.push_back("what hangs on it adds its area");
 }
 
 void read_shape(CanopySite& site, const Use& use) {
@@ -158,6 +156,7 @@ std::vector<CanopySite> canopy_sites(const Catalogue& catalogue, const Show& sho
     site.indoor = is_indoor(show);
     if (!show.setting) site.assumptions.push_back("setting not stated: taken as outdoors");
     site.ground = ground_of(show, use);
+    site.friction = foot_friction(catalogue.kit.house, site.ground);
     site.maker = value(structure->maker_gust);
     if (show.forecast) site.forecast = value(show.forecast->gust);
     read_shape(site, use);
@@ -189,10 +188,9 @@ std::optional<Speed> lifting_gust_of(const CanopySite& site, Mass more) {
 }
 
 std::optional<Speed> sliding_gust_of(const CanopySite& site, Mass more) {
-  const auto friction = site.ground ? steel_friction(*site.ground) : std::nullopt;
-  if (!friction || !site.reading.side_known) return std::nullopt;
+  if (!site.friction || !site.reading.side_known) return std::nullopt;
   return sliding_gust(site.reading.stand, ballast_in_all(site) + more * static_cast<double>(site.legs.size()),
-                      *friction);
+                      site.friction->share);
 }
 
 std::string governs_of(const CanopySite& site) {
@@ -206,6 +204,13 @@ std::string governs_of(const CanopySite& site) {
 CanopySite without_walls(const CanopySite& site) {
   CanopySite bare = site;
   bare.shape.walls = 0;
+  bare.reading = read_canopy(bare.shape);
+  return bare;
+}
+
+CanopySite without_hung(const CanopySite& site) {
+  CanopySite bare = site;
+  bare.shape.hung.clear();
   bare.reading = read_canopy(bare.shape);
   return bare;
 }

@@ -8,6 +8,7 @@
 #include <utility>
 #include <vector>
 
+#include "check/slide.h"
 #include "formula/canopy_shape.h"
 #include "model/finding.h"
 #include "model/plan.h"
@@ -35,6 +36,7 @@ struct CanopySite {
   std::vector<std::string> assumptions;
   std::optional<Speed> forecast, maker;
   std::optional<std::string> ground;
+  std::optional<FootFriction> friction;  ///< of its feet on that ground
   bool indoor = false;
 };
 
@@ -60,8 +62,9 @@ std::optional<Speed> lifting_gust_of(const CanopySite& site, Mass more = {});
 std::optional<Speed> sliding_gust_of(const CanopySite& site, Mass more_a_leg = {});
 /// What the down level comes from: "ballast", "sliding" or "maker's limit"; empty where there is none.
 std::string governs_of(const CanopySite& site);
-/// The same canopy with its walls off.
+/// The same canopy with its walls off, or with nothing hung on it.
 CanopySite without_walls(const CanopySite& site);
+CanopySite without_hung(const CanopySite& site);
 /// The lower of the two and the maker's limit; empty when the ballast cannot be judged.
 std::optional<Speed> holding_gust_of(const CanopySite& site, Mass more_a_leg = {});
 

@@ -9,7 +9,6 @@
 #include "check/meter.h"
 #include "check/say.h"
 #include "check/slide.h"
-#include "formula/overturning.h"
 
 namespace dunnage {
 namespace {
@@ -17,30 +16,32 @@ namespace {
 std::vector<std::string> not_given(const CanopySite& site) {
   if (!site.missing.empty()) return site.missing;
   if (!site.reading.side_known) return {"eaves and peak heights"};
-  if (!site.ground) return {"what it stands on"};
   return {};
 }
 
 Finding finding_of(const Show& show, const CanopySite& site, std::string_view meter) {
   Finding f = begin_finding("canopy-sliding", site.name, show.uses[static_cast<std::size_t>(site.use)].place);
-  begin_slide(f, "canopy");
+  begin_slide(f);
   if (site.indoor) {
     say_does_not_apply(f, setting_place(show), "Indoors: no wind load.");
     return f;
   }
   if (const auto missing = not_given(site); !missing.empty()) {
-    say_not_given(f, missing);
+    say_not_given(f, missing, "Measure it and type it in the kit.");
     return f;
   }
-  if (!steel_friction(*site.ground)) {
+  if (!site.ground) {
+    say_not_given(f, {"what it stands on"}, "Type ground for the site or for the use.");
+    return f;
+  }
+  if (!site.friction) {
     say_no_friction(f, *site.ground);
     return f;
   }
-  assume_friction(f);
   if (const auto slides = sliding_gust_of(site))
-    judge_slide(f, *slides, site.forecast, meter);
+    judge_slide(f, *slides, *site.friction, site.forecast, meter);
   else
-    f.says = "Nothing is known to push it sideways.";
+    f.says = "Nothing that is typed pushes it sideways: watch the feet.";
   return f;
 }
 

@@ -24,13 +24,19 @@ std::string says_of(const CircuitRow& row, bool continuous) {
     if (row.protection) says += fmt::format(", of {}", amps_down(*row.protection));
     says += ".";
     if (row.ampacity && *row.need > *row.ampacity * (1 + 1e-9))
-      says += fmt::format(" {} carries only {}.", row.cable, amps_down(*row.ampacity));
+      says += fmt::format(" {} carries only {}: take a thicker cable, or load off.", row.cable,
+                          amps_down(*row.ampacity));
+    if (row.protection && *row.need > *row.protection * (1 + 1e-9))
+      says += " More than its breaker takes: move load to another circuit.";
   }
   if (row.drop_share)
     says += fmt::format(" Loses {} to its farthest outlet, {} of {}.", volts_up(*row.drop),
                         percent_up(*row.drop_share), percent_up(*row.drop_limit));
+  if (row.drop_share && *row.drop_share > *row.drop_limit * (1 + 1e-9))
+    says += " Take a thicker or a shorter cable, or load off.";
   if (!row.missing.empty())
-    says += fmt::format("{}Not given: {}.", says.empty() ? "" : " ", fmt::join(row.missing, ", "));
+    says += fmt::format("{}Not given: {}. Read it off the plate or measure it, and type it.",
+                        says.empty() ? "" : " ", fmt::join(row.missing, ", "));
   return says;
 }
 
@@ -55,13 +61,16 @@ void no_circuits(const Catalogue& c, const Show& show, const Plan& plan, Finding
   int drawing = 0;
   for (int unit : plan.pulled())
     drawing += draws_of(c, c.units[static_cast<std::size_t>(unit)].case_index).has_value();
-  if (drawing == 0) return;
   Finding f = begin_finding("circuit", "power", show.show_place);
   f.source = source;
   f.caution = caution;
-  f.says = fmt::format("No circuit is listed, and {} {} that go draw power: nothing was added up.", drawing,
-                       drawing == 1 ? "piece" : "pieces");
-  if (is_indoor(show))
+  f.says = fmt::format(
+      "No circuit is listed, and {} power: nothing was added up. Type a [[supply]] and its [[circuit]]s, or have an "
+      "electrician lay it out.",
+      drawing == 1 ? "1 piece that goes draws" : fmt::format("{} pieces that go draw", drawing));
+  if (drawing == 0)
+    say_does_not_apply(f, show.show_place, "No circuit is listed, and nothing that goes is said to draw power.");
+  else if (is_indoor(show))
     say_does_not_apply(f, setting_place(show), "Indoors, no circuit listed: the building's own.");
   findings.list.push_back(f);
 }

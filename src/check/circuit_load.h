@@ -9,8 +9,9 @@
 
 namespace dunnage {
 
-/// One finding for each circuit of the show, with CircuitDetail. A show without circuits whose pieces draw
-/// power: one finding, not checked outdoors; indoors it does not apply, as the building has its own.
+/// One finding for each circuit of the show, with CircuitDetail. A show without circuits:
+/// one finding, not checked outdoors; indoors it does not apply, as the building has its own, nor where nothing
+/// draws power.
 void check_circuits(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings);
 
 }  // namespace dunnage

@@ -26,6 +26,7 @@ void judge(Finding& f, const Forecast& forecast, UnitSystem units) {
   f.says =
       chill ? fmt::format("Feels like {} in the wind", words) : fmt::format("{}, hardly any wind", words);
   if (f.outcome == Outcome::over) f.says += fmt::format(": {}", frostbite_words(feels));
+  if (f.outcome == Outcome::over) f.says += ". Stop work in the open, or in turns of minutes";
   f.says += ". Warm place, dry gloves, hot drinks; change over often.";
   if (!forecast.wind) assume(f, "gust taken for the mean wind");
   f.detail = WeatherDetail{
@@ -50,7 +51,7 @@ void check_cold(const Catalogue& catalogue, const Show& show, const Plan&, Findi
   } else if (show.forecast->temperature->value > mild) {
     say_does_not_apply(f, show.forecast->temperature->place, "Too warm for a wind chill.");
   } else if (!show.forecast->wind && !show.forecast->gust) {
-    say_not_given(f, {"the wind"});
+    say_not_given(f, {"the wind"}, "Ask the weather office and type it.");
   } else {
     judge(f, *show.forecast, catalogue.kit.house.units);
   }

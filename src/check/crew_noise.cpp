@@ -36,30 +36,50 @@ std::vector<Day> days_of(const Show& show) {
 
 std::string whole(double percent) { return plain(steps_up(percent), 0) + " %"; }
 
-Finding finding_of(const Day& day) {
-  Finding f = begin_finding("noise", day.who.value, day.place);
+Finding begin_noise(std::string subject, Place place) {
+  Finding f = begin_finding("noise", std::move(subject), place);
   f.source = "NIOSH 98-126; OSHA 29 CFR 1910.95 App. A";
   f.caution =
       "For people at work: hearing protection and shorter turns. The audience is the licence's matter.";
+  return f;
+}
+
+/// No level is typed: is there anything loud listed?
+Finding nothing_heard(const Show& show) {
+  Finding f = begin_noise("crew", show.show_place);
+  if (show.mixes.empty())
+    say_does_not_apply(f, show.show_place, "No mix is listed, so no speaker is said to be near anybody.");
+  else
+    say_not_given(f, {"what the crew hears"},
+                  "Read a level meter at the sound check and type level and hours under [[noise]]; until then ear "
+                  "plugs for all.");
+  return f;
+}
+
+Finding finding_of(const Day& day) {
+  Finding f = begin_noise(day.who.value, day.place);
   f.limit = 100.0;
   const auto dose = niosh_dose(day.heard);
   const std::string osha = whole(osha_dose(day.heard));
   if (!dose) {
     f.outcome = Outcome::over;
-    f.says = fmt::format("A level above 115 dBA, the ceiling. OSHA dose {}.", osha);
+    f.says = fmt::format("A level above 115 dBA, the ceiling: nobody stays there, protected or not. OSHA dose {}.",
+                         osha);
   } else {
     f.measured = *dose;
     f.outcome = *dose <= 100 * (1 + 1e-9) ? Outcome::within : Outcome::over;
     f.says = fmt::format("{} of a day's dose by NIOSH (85 dBA, 3 dB), {} by OSHA (90 dBA, 5 dB).",
                          whole(*dose), osha);
+    if (f.outcome == Outcome::over) f.says += " Ear plugs and shorter turns, or turn it down.";
   }
-  if (!day.missing.empty() && f.outcome == Outcome::within) say_not_given(f, day.missing);
+  if (!day.missing.empty() && f.outcome == Outcome::within) say_not_given(f, day.missing, "Read a level meter and type it.");
   return f;
 }
 
 }  // namespace
 
 void check_noise(const Catalogue&, const Show& show, const Plan&, Findings& findings) {
+  if (show.heard.empty()) findings.list.push_back(nothing_heard(show));
   for (const Day& day : days_of(show)) findings.list.push_back(finding_of(day));
 }
 

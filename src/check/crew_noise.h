@@ -9,7 +9,8 @@
 
 namespace dunnage {
 
-/// One finding for each person or group of the show's [[noise]], by both exchange rates. Silent without any.
+/// One finding for each person or group of the show's [[noise]], by both exchange rates. Without any it is
+/// not checked, or does not apply where no mix is listed.
 void check_noise(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings);
 
 }  // namespace dunnage

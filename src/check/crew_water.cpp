@@ -63,6 +63,8 @@ void judge(Finding& f, const Catalogue& c, const Show& show, const Plan& plan) {
   else if (tap)
     f.says += tap->from.empty() ? " The site has more." : fmt::format(" The site has more: {}.", tap->from);
   f.outcome = (tap && !measured) || have.si() >= least.si() * (1 - 1e-9) ? Outcome::within : Outcome::over;
+  if (f.outcome == Outcome::over)
+    f.says += fmt::format(" Bring {} more, or find a tap.", print(least - have, units, Rounding::up).text());
   if (!show.volunteers) assume(f, "volunteers not stated: none counted");
 }
 
@@ -79,7 +81,7 @@ void check_water(const Catalogue& catalogue, const Show& show, const Plan& plan,
   } else if (!warm(*show.forecast)) {
     say_does_not_apply(f, show.forecast->temperature->place, "Not warm enough to ask for more than usual.");
   } else if (!show.crew || !show.hours) {
-    say_not_given(f, {"crew and hours"});
+    say_not_given(f, {"crew and hours"}, "Type them under [show].");
   } else {
     judge(f, catalogue, show, plan);
   }

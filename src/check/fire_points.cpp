@@ -9,6 +9,26 @@
 #include "formula/access.h"
 
 namespace dunnage {
+namespace {
+
+/// Number first, then the walk to the nearest one.
+void judge(Finding& f, const Show& show, Area area, int have, int needed, UnitSystem units) {
+  f.outcome = have >= needed ? Outcome::within : Outcome::over;
+  f.says = fmt::format("{} for {} of canopies: {} asked{}", have, print(area, units, Rounding::up).text(), needed,
+                       have >= needed ? "." : fmt::format(": bring {} more.", needed - have));
+  const std::string most = print(extinguisher_reach_a, units, Rounding::down).text();
+  if (!show.site.extinguisher_walk) {
+    assume(f, fmt::format("every point within {} of an extinguisher: pace it out", most));
+    return;
+  }
+  const Length walk = show.site.extinguisher_walk->value;
+  const bool far = walk > extinguisher_reach_a * (1 + 1e-9);
+  if (far) f.outcome = Outcome::over;
+  f.says += fmt::format(" The longest walk to one is {}, {} at most{}", print(walk, units, Rounding::up).text(), most,
+                        far ? ": move one nearer, or bring another." : ".");
+}
+
+}  // namespace
 
 void check_extinguishers(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
   constexpr const char* word = "extinguisher";
@@ -34,21 +54,18 @@ void check_extinguishers(const Catalogue& catalogue, const Show& show, const Pla
   const UnitSystem units = catalogue.kit.house.units;
   Finding f = begin_finding("extinguishers", "canopies", show.show_place);
   f.source = "a city's tent permit page; 29 CFR 1910.157(d)";
-  f.caution = fmt::format("Every point within {} of one. The fire marshal's list wins.",
-                          print(extinguisher_reach_a, units, Rounding::down).text());
+  f.caution = fmt::format("Within {} of one where fuel is. The fire marshal's list wins.",
+                          print(extinguisher_reach_b, units, Rounding::down).text());
   const int needed = extinguishers(area);
   f.measured = static_cast<double>(have);
   f.limit = static_cast<double>(needed);
-  if (unknown > 0) {
-    say_not_given(f, {"the plan of a canopy"});
-  } else if (!provided && !catalogue.knows(word)) {
-    say_not_given(f,
-                  {"an extinguisher: nothing in the kit serves as \"extinguisher\" and the site has none"});
-  } else {
-    f.outcome = have >= needed ? Outcome::within : Outcome::over;
-    f.says = fmt::format("{} for {} of canopies: {} asked.", have, print(area, units, Rounding::up).text(),
-                         needed);
-  }
+  if (unknown > 0)
+    say_not_given(f, {"the plan of a canopy"}, "Measure it and type it in the kit.");
+  else if (!provided && !catalogue.knows(word))
+    say_not_given(f, {"an extinguisher: nothing in the kit serves as \"extinguisher\" and the site has none"},
+                  "Ask the venue or bring one, and type it.");
+  else
+    judge(f, show, area, have, needed, units);
   findings.list.push_back(f);
 }
 

@@ -26,10 +26,10 @@ std::string words(Temperature t, UnitSystem units) { return print(t, units, Roun
 std::vector<std::string> measures_at(Temperature feels) {
   std::vector<std::string> out;
   if (feels < first_trigger) return out;
-  out.push_back("Drinking water within reach: a cup of 8 oz (a quarter litre) each 20 minutes.");
+  out.push_back("Water within reach: a cup of 8 oz (a quarter litre) each 20 minutes.");
   out.push_back("Shade within reach; new people a fifth of the day first, a fifth more each day.");
   if (feels >= second_trigger) out.push_back("Rest of 15 minutes in the shade each 2 hours, or more.");
-  out.push_back("Confused, stumbling or fainting in the heat: an emergency call, and cool them at once.");
+  out.push_back("Confused, stumbling or fainting: an emergency call; cool them at once.");
   return out;
 }
 
@@ -65,7 +65,7 @@ void judge_index(Finding& f, const Forecast& forecast, UnitSystem units) {
   if (air > hottest) {
     f.outcome = Outcome::over;
     f.measured = air;
-    f.says = fmt::format("{} is beyond the heat index: extreme danger.", words(air, units));
+    f.says = fmt::format("{} is beyond the heat index: extreme danger. Stop, or move the work to cooler hours.", words(air, units));
     f.detail = WeatherDetail{air, air, "extreme danger", measures_at(air)};
     return;
   }
@@ -76,6 +76,7 @@ void judge_index(Finding& f, const Forecast& forecast, UnitSystem units) {
   const std::string band(name(heat_band(sun)));
   f.says = fmt::format("Feels like {} in the shade, up to {} in full sun: {}.", words(shade, units),
                        words(sun, units), band);
+  if (f.outcome == Outcome::over) f.says += " Move the work to cooler hours, or stop.";
   f.detail = WeatherDetail{shade, sun, band, measures_at(sun)};
 }
 
@@ -92,10 +93,11 @@ void check_heat(const Catalogue& catalogue, const Show& show, const Plan&, Findi
     const Forecast forecast = show.forecast.value_or(Forecast{});
     if (forecast.wbgt) return judge_reading(f, forecast.wbgt->value, units);
     if (!forecast.temperature)
-      return say_not_given(f, {"the temperature, so neither heat nor cold was worked out"});
+      return say_not_given(f, {"the temperature, so neither heat nor cold was worked out"},
+                           "Ask the weather office and type it.");
     if (forecast.temperature->value < coolest)
       return say_does_not_apply(f, forecast.temperature->place, "Too cool for a heat index.");
-    if (!forecast.humidity) return say_not_given(f, {"the humidity"});
+    if (!forecast.humidity) return say_not_given(f, {"the humidity"}, "Ask the weather office and type it.");
     judge_index(f, forecast, units);
   };
   say();

@@ -20,12 +20,12 @@ void check_inspections(const Catalogue& catalogue, const Show& show, const Plan&
     f.source = "the date in the kit";
     f.caution = "A date is no inspection: look at it as well.";
     if (!show.date) {
-      say_not_given(f, {"the show's date"});
+      say_not_given(f, {"the show's date"}, "Type it under [show].");
     } else {
       const bool late = box.inspect_by->value < show.date->value;
       f.outcome = late ? Outcome::over : Outcome::within;
-      f.says = fmt::format("To be inspected by {}; the show is on {}.", box.inspect_by->value.iso(),
-                           show.date->value.iso());
+      f.says = fmt::format("To be inspected by {}; the show is on {}{}", box.inspect_by->value.iso(),
+                           show.date->value.iso(), late ? ": have it inspected, or leave it at home." : ".");
     }
     findings.list.push_back(f);
   }

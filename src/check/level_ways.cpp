@@ -26,52 +26,75 @@ std::string small(Length length, UnitSystem units, Rounding way) {
   return units == UnitSystem::us ? plain(steps / 8, 3) + " in" : plain(steps, 0) + " mm";
 }
 
+/// Rise without a ramp, or a ramp that is too short.
 void judge_ramp(Finding& f, const Passage& way, UnitSystem units) {
   const RampFigures needed = ramp(way.rise->value);
   const std::string asks = print(needed.slope, units, Rounding::up).text();
   f.limit = most_rise_bevelled;
   if (!way.ramp) {
     f.outcome = Outcome::over;
-    f.says = fmt::format("A step of {} and no ramp: one of {} at 1:12 is asked.",
+    f.says = fmt::format("A step of {} and no ramp: lay one of {} at 1:12, or show another way.",
                          small(way.rise->value, units, Rounding::up), asks);
     return;
   }
   const bool short_ramp = way.ramp->value < needed.slope * (1 - 1e-9);
-  const bool narrow = way.width && way.width->value < least_width * (1 - 1e-9);
-  f.says = fmt::format("Ramp of {} for {}: {} at 1:12 is asked, with landings {}.",
+  f.says = fmt::format("Ramp of {} for {}: {} at 1:12 is asked, with landings {}{}",
                        print(way.ramp->value, units, Rounding::down).text(),
                        small(way.rise->value, units, Rounding::up), asks,
-                       print(needed.total, units, Rounding::up).text());
-  if (narrow)
-    f.says += fmt::format(" It is narrower than {}.", print(least_width, units, Rounding::up).text());
-  f.outcome = short_ramp || narrow ? Outcome::over : way.width ? Outcome::within : Outcome::not_checked;
-  if (!way.width) f.says += " Not given: its width.";
+                       print(needed.total, units, Rounding::up).text(),
+                       short_ramp ? ": lay a longer one." : ".");
+  f.outcome = short_ramp ? Outcome::over : Outcome::within;
+}
+
+void judge_rise(Finding& f, const Passage& way, UnitSystem units) {
+  f.measured = way.rise->value;
+  const std::string rise = small(way.rise->value, units, Rounding::up);
+  f.outcome = Outcome::within;
+  switch (level_change(way.rise->value)) {
+    case LevelChange::none_needed:
+      f.limit = most_rise_flush;
+      f.says = fmt::format("{}: nothing is asked.", rise);
+      break;
+    case LevelChange::bevel:
+      f.limit = most_rise_bevelled;
+      f.says = fmt::format("{}: its edge is bevelled 1:2.", rise);
+      break;
+    case LevelChange::ramp:
+      judge_ramp(f, way, units);
+      break;
+  }
+}
+
+/// Narrower than a wheelchair needs is over; a ramp without a width is not checked.
+void judge_width(Finding& f, const Passage& way, UnitSystem units) {
+  const std::string least = print(least_width, units, Rounding::up).text();
+  if (way.width && way.width->value < least_width * (1 - 1e-9)) {
+    if (f.outcome != Outcome::over) {
+      f.measured = way.width->value;
+      f.limit = least_width;
+    }
+    f.outcome = Outcome::over;
+    f.says += fmt::format("{}It is {} wide: clear it to {}, or show another way.", f.says.empty() ? "" : " ",
+                          print(way.width->value, units, Rounding::down).text(), least);
+  } else if (!way.width && way.ramp) {
+    if (f.outcome == Outcome::within) f.outcome = Outcome::not_checked;
+    f.says += fmt::format(" Not given: its width. Measure it: {} at least.", least);
+  } else if (way.width && !way.rise) {
+    f.says = fmt::format("{} wide, {} at least. Not given: its rise. Measure it and type it, 0 where it is level.",
+                         print(way.width->value, units, Rounding::down).text(), least);
+  }
 }
 
 Finding way_finding(const Passage& way, UnitSystem units) {
   Finding f = begin_finding("ways", way.what.value, way.place);
   f.source = source;
   f.caution = caution;
-  if (!way.rise) {
-    say_not_given(f, {"its rise"});
+  if (!way.rise && !way.width) {
+    say_not_given(f, {"its rise"}, "Measure it and type it, 0 where it is level.");
     return f;
   }
-  f.measured = way.rise->value;
-  switch (level_change(way.rise->value)) {
-    case LevelChange::none_needed:
-      f.outcome = Outcome::within;
-      f.limit = most_rise_flush;
-      f.says = fmt::format("{}: nothing is asked.", small(way.rise->value, units, Rounding::up));
-      break;
-    case LevelChange::bevel:
-      f.outcome = Outcome::within;
-      f.limit = most_rise_bevelled;
-      f.says = fmt::format("{}: its edge is bevelled 1:2.", small(way.rise->value, units, Rounding::up));
-      break;
-    case LevelChange::ramp:
-      judge_ramp(f, way, units);
-      break;
-  }
+  if (way.rise) judge_rise(f, way, units);
+  judge_width(f, way, units);
   return f;
 }
 
@@ -101,12 +124,13 @@ void crossings(const Show& show, UnitSystem units, Findings& findings) {
   if (highest && *highest > most_rise_bevelled * (1 + 1e-9)) {
     f.outcome = Outcome::over;
     f.says =
-        fmt::format("The highest stands {} high: above {} it asks a ramp of {} at 1:12.",
+        fmt::format("The highest stands {} high, above {}: lay a ramp of {} at 1:12, or lead people another way.",
                     small(*highest, units, Rounding::up), small(most_rise_bevelled, units, Rounding::down),
                     print(ramp(*highest).slope, units, Rounding::up).text());
   } else if (unknown > 0) {
     say_not_given(f,
-                  {fmt::format("how high the cable stands at {} of {} crossings", unknown, known + unknown)});
+                  {fmt::format("how high the cable stands at {} of {} crossings", unknown, known + unknown)},
+                  "Measure it with its cover on and type rise.");
   } else {
     f.outcome = Outcome::within;
     f.says = fmt::format("The highest of {} stands {} high{}.", known, small(*highest, units, Rounding::up),

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 
+#include "check/say.h"
 #include "formula/niosh.h"
 
 namespace dunnage {
@@ -22,19 +23,13 @@ const char* count_word(int people) {
 
 /// A house may set its own limits; where they are above the published screen, the sheet says so.
 void say_of_house_limit(Finding& f, const Handling& handling, const House& house) {
-  if (!handling.house_limit) return;
-  TeamLimits published = team_limits(house.lift);
-  published.own = {};
-  const auto screen = team_figure(handling.people, published);
+  if (!handling.above_screen) return;
   const std::string who = count_word(handling.people);
-  std::string words;
-  if (!screen)
-    words = fmt::format("no published figure for {}", who);
-  else if (handling.limit > screen->limit * (1 + 1e-9))
-    words = fmt::format("house limit above the published screen for {}, {}", who,
-                        print(screen->limit, house.units, Rounding::down).text());
-  if (words.empty()) return;
-  f.assumption += (f.assumption.empty() ? "" : "; ") + words;
+  const std::string limit = print(handling.limit, house.units, Rounding::down).text();
+  assume(f, handling.screen
+                ? fmt::format("house limit of {} for {}, above the published screen of {}", limit, who,
+                              print(*handling.screen, house.units, Rounding::down).text())
+                : fmt::format("house limit of {} for {}; nothing is published for that many", limit, who));
 }
 
 Finding lifting_finding(const Catalogue& c, int unit, const Handling& handling) {
@@ -51,7 +46,7 @@ Finding lifting_finding(const Catalogue& c, int unit, const Handling& handling) 
   f.detail = handling;
   if (!handling.known) {
     f.outcome = Outcome::not_checked;
-    f.says = "Its mass, or that of a part of it, is not given.";
+    f.says = "Its mass, or that of a part of it, is not given: weigh it before anybody lifts it.";
     return f;
   }
   f.measured = mass.mass;
@@ -71,7 +66,7 @@ Finding lifting_finding(const Catalogue& c, int unit, const Handling& handling) 
   } else {
     f.outcome = Outcome::over;
     f.limit = handling.limit;
-    f.says = fmt::format("Beyond {} by hand, and it has neither wheels nor an aid.", limit);
+    f.says = fmt::format("Beyond {} by hand, and it has neither wheels nor an aid: carry it in parts, or bring a ramp or a lift.", limit);
   }
   return f;
 }
@@ -98,7 +93,14 @@ Handling handling_of(const Case& box, const UnitMass& mass, const HouseLift& lif
   h.house_limit = found.own;
   if (h.known && h.people == 0) h.aid = lift.aid;
   if (box.wheels) h.ramp_people = h.people == 1 ? 1 : 2;
+  if (h.house_limit && h.people > 0) {
+    TeamLimits published = team_limits(lift);
+    published.own = {};
+    if (const auto screen = team_figure(h.people, published)) h.screen = screen->limit;
+    h.above_screen = !h.screen || h.limit > *h.screen * (1 + 1e-9);
+  }
   if (const auto loading = loading_lift(box, mass, lift)) {
+    h.zone_limit = loading->filter;
     h.loading_index = loading->index;
     h.not_liftable = !loading->index;
   }
@@ -119,6 +121,9 @@ std::optional<LoadingLift> loading_lift(const Case& box, const UnitMass& mass, c
   LoadingLift out;
   out.limit = std::min(recommended_weight(lift_factors(from)), recommended_weight(lift_factors(to)));
   out.index = lifting_index(mass.mass, out.limit);
+  const Lifter lifter = lift.people == People::crew ? Lifter::crew : Lifter::anyone;
+  const Reach reach = from.out > arms_length * (1 + 1e-9) ? Reach::far : Reach::close;
+  out.filter = *filter_limit(lifter, zones_between(from.up, to.up), reach);
   return out;
 }
 

@@ -24,6 +24,7 @@ Handling handling_of(const Case& box, const UnitMass& mass, const HouseLift& lif
 struct LoadingLift {
   Mass limit;                   ///< RWL, the lower of origin and destination
   std::optional<double> index;  ///< empty: not liftable by this method
+  Mass filter;                  ///< the least of the filter's zones that the hands pass, for one person
 };
 /// Empty where grip height, size, deck or mass is not given.
 std::optional<LoadingLift> loading_lift(const Case& box, const UnitMass& mass, const HouseLift& lift);

@@ -48,6 +48,8 @@ void judge(Finding& f, const Catalogue& c, const Show& show, const Plan& plan) {
   f.says = fmt::format("Chance of rain {} %: {} {} under no canopy; {} {} go.", plain(chance, 0), open,
                        open == 1 ? "piece that draws power stands" : "pieces that draw power stand", covers,
                        covers == 1 ? "cover" : "covers");
+  if (f.outcome == Outcome::over)
+    f.says += fmt::format(" Bring {} more, or move it under a canopy.", open - covers);
   assume(f, "a canopy at a place is taken to keep dry what stands at that place");
 }
 
@@ -60,7 +62,7 @@ void check_rain(const Catalogue& catalogue, const Show& show, const Plan& plan, 
   if (is_indoor(show))
     say_does_not_apply(f, setting_place(show), "Indoors: no rain on equipment.");
   else if (!show.forecast || !show.forecast->rain)
-    say_not_given(f, {"the chance of rain"});
+    say_not_given(f, {"the chance of rain"}, "Ask the weather office and type it; until then cover everything.");
   else
     judge(f, catalogue, show, plan);
   findings.list.push_back(f);

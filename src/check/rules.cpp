@@ -28,24 +28,27 @@ const std::vector<Rule>& rules() {
   static const std::vector<Rule> table = {
       {"lifting", "how many people lift each case that goes",
        "best zone of the filter (25 kg crew, 16 kg volunteers); two people 2/3 of the sum, three 1/2; four "
-       "only by a house figure; never more people than grips",
-       "HSE, Manual handling at work, INDG143; L23 Appendix 1", "leaflet of 2020",
+       "only by a house figure; never more people than grips; beside it, one person into the vehicle by the "
+       "filter's zones and by the lifting index",
+       "HSE, Manual handling at work, INDG143; L23 Appendix 1; NIOSH 94-110", "leaflet of 2020; rev. 9/2021",
        "lifts away from the body, above the elbow or below the knuckles, twisting, steps, slopes, wet "
        "ground, repeated lifts, anyone pregnant, injured or under 18",
        "the crew chief, and each person for themselves", check_lifting},
       {"canopy-ballast",
        "weight on each leg of a canopy against the forecast gust, and the gust at which to take it down",
        "q = 1/2 rho v^2, rho 1.25; uplift = q x coefficient x plan; ballast a leg = (1.5 x pull / g - 0.9 x "
-       "own share) / 0.9; down level = the gust so held, or the maker's limit if that is less",
-       "EN 1991-1-4 clauses 4.5, 7.3, Tables 7.6 and 7.7; EN 1990 Table A1.2(A)",
-       "2005+A1:2010; 2002+A1:2005",
-       "strength of frame and fabric, hung equipment, flags, inflatables, trailers, stakes without a tested "
-       "hold, the roof's sideways push as a tilting force",
+       "own share) / 0.9, the pull with what walls and slopes tilt; down level = the gust so held, or the maker's "
+       "limit if that is less",
+       "EN 1991-1-4 clauses 4.5, 7.3, Tables 7.6 and 7.7; ASCE 7-22 Figures 27.3-4, 27.3-5 and 27.3-7; EN 1990 "
+       "Table A1.2(A)",
+       "2005+A1:2010; 2022; 2002+A1:2005",
+       "strength of frame and fabric, flags, inflatables, trailers, stakes without a tested hold, soft ground",
        "the maker's limit first; the venue, the authority and a competent person", check_canopy_ballast},
       {"canopy-sliding", "whether a canopy slides on its ground before it lifts",
-       "0.2 x (0.9 x weight - 1.5 x uplift) against 1.5 x sideways force",
+       "friction x (0.9 x weight - 1.5 x uplift) against 1.5 x sideways force; friction 0.2, or half of what the "
+       "house tested on that ground",
        "statics; EN 1990 Table A1.2(A); friction from memory, after EN 13814:2004 clause 5.5", "2002+A1:2005",
-       "grass and anything wet (no friction is published), slopes, rubber feet",
+       "grass and anything wet without a test of the house's own (no friction is published), slopes, rubber feet",
        "a pull test on the day, and a competent person", check_canopy_sliding},
       {"tower-tip", "overturning of towers, light stands, banners and screens in the forecast gust",
        "1.5 x (q x coefficient x area x height) against 0.9 x weight x distance to the nearest tipping line",
@@ -53,13 +56,14 @@ const std::vector<Rule>& rules() {
        "ground that gives way, people who climb or pull, guys, bending of the mast",
        "the maker's limit first; the venue and a competent person", check_tower_tip},
       {"tower-sliding", "whether a tower, stand, banner or screen slides on its ground before it tips",
-       "0.2 x 0.9 x weight against 1.5 x sideways force",
+       "friction x 0.9 x weight against 1.5 x sideways force; friction 0.2, or half of what the house tested on "
+       "that ground",
        "statics; EN 1990 Table A1.2(A); friction from memory, after EN 13814:2004 clause 5.5", "2002+A1:2005",
-       "grass and anything wet (no friction is published), slopes, rubber feet",
+       "grass and anything wet without a test of the house's own (no friction is published), slopes, rubber feet",
        "a pull test on the day, and a competent person", check_tower_sliding},
-      {"tower-load", "load on a tower or stand against its rating",
+      {"tower-load", "load on a tower, stand or canopy against its rating",
        "mass carried against the maker's rated load", "the maker's plate", "as typed",
-       "fittings and cable that the show does not list, shock, loads off the middle",
+       "fittings and cable where their mass is not typed, shock, loads off the middle",
        "the maker's plate and a competent person", check_tower_load},
       {"circuit",
        "each circuit against its protection, its cable, and the voltage lost at its farthest outlet",
@@ -76,10 +80,10 @@ const std::vector<Rule>& rules() {
        "sum of power / power factor + the largest starting load, against the rating; a leg against its equal "
        "share; "
        "generator 3 % less each 500 m above 1000 m and each 5 C above 40 C; 20 ft from tents, doors and "
-       "windows",
+       "windows, its fuel 50 ft from tents",
        "the plate as typed; an operator's manual of a small set; a city's tent permit page",
        "manual as copied",
-       "earthing and the neutral's bond, fuel, harmonics, a limit on imbalance (none is published)",
+       "earthing and the neutral's bond, harmonics, a limit on imbalance (none is published)",
        "the set's own manual; a licensed electrician", check_supplies},
       {"heat", "how hot the day is for people at work",
        "heat index + 15 F for full sun, below 103 F; with a WBGT reading: 25 C for moderate work all of the "
@@ -109,20 +113,21 @@ const std::vector<Rule>& rules() {
       {"stop-person", "somebody by role who may stop the show and alone restarts it", "a role is typed",
        "common practice, no source", "none", "whether that person is there and listened to",
        "who runs the show", check_stop_person},
-      {"noise", "the crew's noise dose, where levels and hours are given",
+      {"noise", "the crew's noise dose",
        "100 x sum of C / T, T = 8 h / 2^((L - 85) / 3), at most 100 %; OSHA's beside it: 8 h / 2^((L - 90) / "
        "5)",
        "NIOSH 98-126; OSHA 29 CFR 1910.95 Appendix A", "1998; as read",
        "the audience, single loud bangs, levels that nobody measured",
        "the employer; the licence for the audience", check_noise},
       {"ways", "steps, ramps and cables that people walk and roll over",
-       "up to 1/4 in nothing, up to 1/2 in a bevel, above that a ramp of 12 x rise and 36 in wide",
+       "up to 1/4 in nothing, up to 1/2 in a bevel, above that a ramp of 12 x rise; 36 in wide",
        "ADA Standards 303 and 405", "2010",
        "light, slope of the ground, crowds, escape routes and their widths", "the venue and the fire marshal",
        check_ways},
-      {"extinguishers", "extinguishers for the canopies that stand", "one for each 3000 ft2 or part",
+      {"extinguishers", "extinguishers for the canopies that stand",
+       "one for each 3000 ft2 or part; the longest walk to one, where it is typed, 75 ft",
        "a city's tent permit page; 29 CFR 1910.157(d)", "as read",
-       "their kind and charge, distances on site (75 ft class A, 50 ft class B), cooking", "the fire marshal",
+       "their kind and charge, fuel on site (50 ft class B), cooking", "the fire marshal",
        check_extinguishers},
       {"vehicle", "what each vehicle and trailer carries against its plates",
        "load + people against payload; empty + load + people against gross; with its trailer against the "

@@ -28,9 +28,9 @@ Finding begin_finding(std::string_view rule, std::string subject, Place place) {
   return f;
 }
 
-void say_not_given(Finding& finding, const std::vector<std::string>& missing) {
+void say_not_given(Finding& finding, const std::vector<std::string>& missing, std::string_view next) {
   finding.outcome = Outcome::not_checked;
-  finding.says = fmt::format("Not given: {}.", fmt::join(missing, ", "));
+  finding.says = fmt::format("Not given: {}. {}", fmt::join(missing, ", "), next);
 }
 
 void say_does_not_apply(Finding& finding, const Place& place, std::string says) {

@@ -17,8 +17,8 @@ namespace dunnage {
 
 /// A finding of a rule about a subject, not checked until somebody judges it.
 Finding begin_finding(std::string_view rule, std::string subject, Place place);
-/// "Not given: payload, the mass of 2 pieces." Not checked.
-void say_not_given(Finding& finding, const std::vector<std::string>& missing);
+/// "Not given: payload, the mass of 2 pieces. Weigh it and type it." Not checked; `next`: what to do about it.
+void say_not_given(Finding& finding, const std::vector<std::string>& missing, std::string_view next);
 /// Does not apply, by the line typed at `place`.
 void say_does_not_apply(Finding& finding, const Place& place, std::string says);
 /// Joins a further assumption on.

@@ -4,35 +4,53 @@
 #include <fmt/format.h>
 
 #include "check/meter.h"
+#include "check/say.h"
+#include "formula/overturning.h"
 
 namespace dunnage {
 
-void begin_slide(Finding& finding, std::string_view what) {
-  finding.source = "statics; EN 1990 A1.2(A)";
-  finding.caution = fmt::format(
-      "Grass and wet ground act as a lubricant. Watch the feet: a {} that walks must come down.", what);
+std::optional<FootFriction> foot_friction(const House& house, const std::optional<std::string>& ground) {
+  if (!ground) return std::nullopt;
+  for (const TestedFriction& tested : house.friction)
+    if (tested.ground == *ground)
+      return FootFriction{tested.share * tested_friction_share,
+                          fmt::format("friction {}, half of what the house tested ({})",
+                                      plain(tested.share * tested_friction_share, 3), tested.tested)};
+  if (const auto listed = steel_friction(*ground))
+    return FootFriction{*listed, fmt::format("friction {}, the least listed for a steel foot (from memory, "
+                                             "after EN 13814)",
+                                             plain(*listed, 3))};
+  return std::nullopt;
 }
 
-void assume_friction(Finding& finding) {
-  finding.assumption =
-      "friction 0.2, the least listed for a steel foot (from memory, after EN 13814); factors 0.9 and 1.5";
+void begin_slide(Finding& finding) {
+  finding.source = "statics; EN 1990 A1.2(A)";
+  finding.caution = "Grass and wet ground act as a lubricant. Watch the feet: what walks must come down.";
 }
 
 void say_no_friction(Finding& finding, std::string_view ground) {
-  finding.says = fmt::format("No friction is published for {}: pull each foot, or stake and guy it.", ground);
+  finding.says = fmt::format(
+      "Sliding: no friction is published for {}, and ballast alone is no cure. Stake and guy it, ask the maker, or "
+      "test a loaded foot (house.friction).",
+      ground);
 }
 
-void judge_slide(Finding& finding, Speed slides, std::optional<Speed> forecast, std::string_view meter) {
+void judge_slide(Finding& finding, Speed slides, const FootFriction& friction, std::optional<Speed> forecast,
+                 std::string_view meter) {
+  assume(finding, friction.from);
+  assume(finding, "factors 0.9 and 1.5");
   finding.limit = slides;
   const std::string at = gust_words(slides, meter);
   if (!forecast) {
-    finding.says = fmt::format("No forecast gust. It may slide from {} gust.", at);
+    finding.says = fmt::format("It may slide from {} gust. No forecast gust: ask the weather office.", at);
     return;
   }
   finding.measured = *forecast;
   finding.outcome = *forecast <= slides * (1 + 1e-9) ? Outcome::within : Outcome::over;
   finding.says =
-      fmt::format("It may slide from {} gust; the forecast gust is {}.", at, forecast_words(*forecast, meter));
+      fmt::format("It may slide from {} gust; the forecast gust is {}{}", at, forecast_words(*forecast, meter),
+                  finding.outcome == Outcome::within ? "." : ": add ballast, take walls and banners off, stake and "
+                                                             "guy it, or leave it down.");
 }
 
 }  // namespace dunnage

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// What both rules of sliding say: the ground, the friction assumed, and the gust from which a structure may walk.
+// What every rule about sliding says alike.
 #pragma once
 
 #include <optional>
@@ -8,16 +8,29 @@
 
 #include "base/quantity.h"
 #include "model/finding.h"
+#include "model/kit.h"
 
 namespace dunnage {
 
-/// Begins the words of a sliding rule: source, and the caution for `what` ("canopy").
-void begin_slide(Finding& finding, std::string_view what);
-/// The friction and factors that the figure rests on.
-void assume_friction(Finding& finding);
-/// No friction is published for this ground. Not checked.
+/// A friction that counts, and where it is from.
+struct FootFriction {
+  double share = 0;
+  std::string from;
+};
+/// The house's own test on this ground at half, else the least published for a steel foot there. Empty where
+/// there is neither, as on grass.
+std::optional<FootFriction> foot_friction(const House& house, const std::optional<std::string>& ground);
+
+/// Share of a tested friction that counts: a factor of 2.0 on friction is asked.
+/// Source: a note of the Concrete Society on friction of falsework.
+inline constexpr double tested_friction_share = 0.5;
+
+/// Source and caution.
+void begin_slide(Finding& finding);
+/// Neither published nor tested on this ground.
 void say_no_friction(Finding& finding, std::string_view ground);
-/// Holds the gust from which it may slide against the forecast; not checked where there is none.
-void judge_slide(Finding& finding, Speed slides, std::optional<Speed> forecast, std::string_view meter);
+/// Outcome, figures and words of what may slide from `slides` on. Without a forecast not checked.
+void judge_slide(Finding& finding, Speed slides, const FootFriction& friction, std::optional<Speed> forecast,
+                 std::string_view meter);
 
 }  // namespace dunnage

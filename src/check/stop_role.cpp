@@ -26,7 +26,7 @@ void check_stop_person(const Catalogue&, const Show& show, const Plan&, Findings
   } else if (is_indoor(show)) {
     say_does_not_apply(f, setting_place(show), "Indoors: no stop for weather. Name one all the same.");
   } else {
-    say_not_given(f, {"who may stop the show (stop_person)"});
+    say_not_given(f, {"who may stop the show (stop_person)"}, "Name somebody before doors.");
   }
   findings.list.push_back(f);
 }

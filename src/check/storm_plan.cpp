@@ -37,8 +37,7 @@ void judge(Finding& f, LightningDetail& d, const Show& show, UnitSystem units) {
   f.outcome = Outcome::within;
   f.says = fmt::format(
       "Begin to clear when lightning is {} away: all in shelter ({}) before it is {} away. Again {} minutes "
-      "after "
-      "the last.",
+      "after the last.",
       far(*d.clear_from, units), d.shelter, far(d.shelter_by, units), plain(d.wait / unit::minute, 0));
   if (!typed) assume(f, "a storm that moves at 50 mph (80 km/h), common practice, no source");
 }
@@ -50,8 +49,7 @@ void check_lightning(const Catalogue& catalogue, const Show& show, const Plan&, 
   f.source = "NWS; event-safety guidance citing NWS (8 miles, 30 minutes)";
   f.caution =
       "Thunder is heard too late for a crowd: somebody watches a lightning service. Canopies and stages are "
-      "no "
-      "shelter.";
+      "no shelter.";
   LightningDetail d = begin_detail(show.site);
   std::vector<std::string> missing;
   if (!show.site.clear) missing.push_back("how long it takes to clear the site");
@@ -59,7 +57,7 @@ void check_lightning(const Catalogue& catalogue, const Show& show, const Plan&, 
   if (is_indoor(show)) {
     say_does_not_apply(f, setting_place(show), "Indoors: in shelter already.");
   } else if (!missing.empty()) {
-    say_not_given(f, missing);
+    say_not_given(f, missing, "Walk it, agree it with the site, and type it; until then stop at the first thunder.");
     f.detail = d;
   } else {
     judge(f, d, show, catalogue.kit.house.units);

@@ -31,6 +31,9 @@ void add_leg(SupplyDetail& d, const CircuitRow& row, Power apparent) {
 }
 
 void add_tests(SupplyDetail& d) {
+  if (d.kind == "generator")
+    d.tests.push_back(
+        "Generator: fenced off, exhaust away from people; refuelled off and cooled; extinguisher 25 to 75 ft away.");
   for (const CircuitRow& row : d.circuits)
     d.tests.push_back(row.name +
                       ": press the test button of its residual-current device; it trips; reset it.");
@@ -51,7 +54,7 @@ void derate(SupplyDetail& d, const Show& show, const Supply& supply, Judged& jud
   if (share)
     d.left = *d.rated * *share;
   else
-    judged.over.push_back("Too high or too hot for the table of generators.");
+    judged.over.push_back("Too high or too hot for the table of generators: ask its maker what it gives there.");
 }
 
 void judge_distance(const Supply& supply, UnitSystem units, Judged& judged) {
@@ -59,9 +62,20 @@ void judge_distance(const Supply& supply, UnitSystem units, Judged& judged) {
   if (!supply.distance)
     judged.missing.push_back("its distance to the nearest tent, door or window");
   else if (supply.distance->value < generator_distance * (1 - 1e-9))
-    judged.over.push_back(fmt::format("It stands {} from a tent, door or window: {} at least.",
+    judged.over.push_back(fmt::format("It stands {} from a tent, door or window: move it to {} at least.",
                                       print(supply.distance->value, units, Rounding::down).text(),
                                       print(generator_distance, units, Rounding::up).text()));
+}
+
+/// Fuel of a generator is kept apart from tents.
+void judge_fuel(const Supply& supply, UnitSystem units, Judged& judged) {
+  if (supply.kind != "generator") return;
+  if (!supply.fuel)
+    judged.missing.push_back("how far its fuel is kept from the nearest tent");
+  else if (supply.fuel->value < fuel_distance * (1 - 1e-9))
+    judged.over.push_back(fmt::format("Its fuel is kept {} from a tent: move it to {} at least.",
+                                      print(supply.fuel->value, units, Rounding::down).text(),
+                                      print(fuel_distance, units, Rounding::up).text()));
 }
 
 /// A leg may take its equal share of the rating and no more.
@@ -76,7 +90,7 @@ void judge_legs(SupplyDetail& d, Judged& judged) {
   const Power smallest = static_cast<int>(d.legs.size()) < has ? Power{} : least->apparent;
   if (most->apparent > Power{}) d.imbalance = (most->apparent - smallest) / most->apparent;
   if (d.left && most->apparent > *d.left / has * (1 + 1e-9))
-    judged.over.push_back(fmt::format("Leg {} takes {}: its share is {}.", most->leg,
+    judged.over.push_back(fmt::format("Leg {} takes {}, its share is {}: move a circuit to another leg.", most->leg,
                                       volt_amperes_up(most->apparent), watts_down(*d.left / has)));
 }
 
@@ -120,6 +134,7 @@ Finding finding_of(const Catalogue& c, const Show& show, int index, const std::v
   if (!supply.power) judged.missing.push_back("its rated power");
   derate(d, show, supply, judged);
   judge_distance(supply, c.kit.house.units, judged);
+  judge_fuel(supply, c.kit.house.units, judged);
   judge_legs(d, judged);
   Finding f = begin_finding("supply", supply.name.value, supply.place);
   f.source = "as rated; an operator's manual for height and heat; a fire permit page for distance";
@@ -131,16 +146,18 @@ Finding finding_of(const Catalogue& c, const Show& show, int index, const std::v
   if (d.left) {
     f.limit = *d.left;
     f.says += fmt::format(", of {}", watts_down(*d.left));
-    if (all > *d.left * (1 + 1e-9)) judged.over.insert(judged.over.begin(), "That is more than it has.");
+    if (all > *d.left * (1 + 1e-9)) judged.over.insert(judged.over.begin(), "That is more than it has: take load off, or bring another.");
   }
   f.says += d.legs.empty() ? "." : fmt::format(": {}.", legs_words(d));
   for (const std::string& words : judged.over) f.says += " " + words;
-  if (!judged.missing.empty()) f.says += fmt::format(" Not given: {}.", fmt::join(judged.missing, ", "));
+  if (!judged.missing.empty()) f.says += fmt::format(" Not given: {}. Read its plate or measure, and type it.",
+                          fmt::join(judged.missing, ", "));
   f.outcome = !judged.over.empty()     ? Outcome::over
               : judged.missing.empty() ? Outcome::within
                                        : Outcome::not_checked;
   if (d.imbalance && *d.imbalance > 0.2)
-    assume(f, fmt::format("legs differ by {} of the larger", percent_up(*d.imbalance)));
+    f.caution = fmt::format("The legs differ by {} of the larger: even them out. {}",
+                            percent_up(*d.imbalance), f.caution);
   if (d.phases == 3 && !d.legs.empty()) assume(f, "the voltage typed is taken between lines");
   f.detail = std::move(d);
   return f;

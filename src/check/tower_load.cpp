@@ -10,39 +10,43 @@
 namespace dunnage {
 namespace {
 
-Finding finding_of(const Catalogue& c, const Show& show, const TowerSite& site) {
+Finding finding_of(const Catalogue& c, const Use& use, const Structure& s) {
   const UnitSystem units = c.kit.house.units;
-  const Structure& s = *site.structure;
-  Finding f = begin_finding("tower-load", site.name, show.uses[static_cast<std::size_t>(site.use)].place);
+  Finding f = begin_finding("tower-load", use.as.value.empty() ? use.structure.value : use.as.value, use.place);
   f.source = "maker's rating";
   f.caution = "Cable and fittings count as load. Never above people without the venue's consent.";
-  std::vector<std::string> missing = site.missing_load;
-  if (!s.rated_load) missing.push_back("its rated load");
-  if (!missing.empty()) {
-    say_not_given(f, missing);
+  const HeadLoad load = head_load(c, s, use);
+  if (!s.rated_load) {
+    say_not_given(f, {"its rated load"}, "Ask the maker; until then nothing hangs on it.");
     return f;
   }
-  f.measured = site.carried;
+  if (!load.missing.empty()) {
+    say_not_given(f, load.missing, "Weigh it and type it before it goes up.");
+    return f;
+  }
+  f.measured = load.mass;
   f.limit = s.rated_load->value;
-  const bool heavy = site.carried > s.rated_load->value * (1 + 1e-9);
-  const bool high = s.rated_height && site.highest && *site.highest > s.rated_height->value * (1 + 1e-9);
+  const bool heavy = load.mass > s.rated_load->value * (1 + 1e-9);
+  const bool high = s.rated_height && load.highest && *load.highest > s.rated_height->value * (1 + 1e-9);
   f.outcome = heavy || high ? Outcome::over : Outcome::within;
-  f.says = fmt::format("Carries {} of {} rated.", print(site.carried, units, Rounding::up).text(),
-                       print(s.rated_load->value, units, Rounding::down).text());
+  f.says = fmt::format("Carries {} of {} rated{}", print(load.mass, units, Rounding::up).text(),
+                       print(s.rated_load->value, units, Rounding::down).text(),
+                       heavy ? ": take load off before it goes up." : ".");
   if (high)
-    f.says += fmt::format(" It stands above its rated height of {}.",
+    f.says += fmt::format(" It stands above its rated height of {}: lower it.",
                           print(s.rated_height->value, units, Rounding::down).text());
-  f.assumption = "only what the show lists is counted";
+  f.assumption = use.cable ? "only what the show lists is counted"
+                           : "only what the show lists is counted; cable and fittings are not given";
   return f;
 }
 
 }  // namespace
 
-void check_tower_load(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
-  for (const TowerSite& site : tower_sites(catalogue, show, plan)) {
-    const Use& use = show.uses[static_cast<std::size_t>(site.use)];
-    if (use.carries.empty() && use.hung.empty()) continue;
-    findings.list.push_back(finding_of(catalogue, show, site));
+void check_tower_load(const Catalogue& catalogue, const Show& show, const Plan&, Findings& findings) {
+  for (const Use& use : show.uses) {
+    const Structure* s = catalogue.structure(use.structure.value);
+    if (!s || (use.carries.empty() && use.hung.empty())) continue;
+    findings.list.push_back(finding_of(catalogue, use, *s));
   }
 }
 

@@ -57,13 +57,7 @@ void read_carried(TowerSite& site, const Catalogue& c, const Use& use, Mass& mid
     const auto mass = carried_mass(c, carried);
     const auto area = carried_area(c, carried);
     const auto height = carried.at ? std::optional<Length>(carried.at->value) : head_height(*site.structure);
-    if (mass) {
-      site.carried += *mass * carried.count;
-      middle += *mass * carried.count;
-    } else {
-      site.missing_load.push_back("the mass of " + carried.code.value);
-    }
-    if (height) site.highest = site.highest ? std::max(*site.highest, *height) : *height;
+    if (mass) middle += *mass * carried.count;
     if (area && height)
       site.areas.push_back({*area * carried.count, panel_coefficient, *height});
     else
@@ -71,15 +65,12 @@ void read_carried(TowerSite& site, const Catalogue& c, const Use& use, Mass& mid
   }
   for (const Hung& hung : use.hung) {
     const auto height = hung.at ? std::optional<Length>(hung.at->value) : head_height(*site.structure);
-    if (hung.mass)
-      site.carried += hung.mass->value;
-    else
-      site.missing_load.push_back("the mass of " + hung.what.value);
     if (hung.area && height)
-      site.areas.push_back({hung.area->value, panel_coefficient, *height});
+      site.hung.push_back({hung.area->value, panel_coefficient, *height});
     else
       site.missing.push_back((hung.area ? "the height of " : "the area of ") + hung.what.value);
   }
+  site.areas.insert(site.areas.end(), site.hung.begin(), site.hung.end());
 }
 
 void read_own_area(TowerSite& site) {
@@ -116,6 +107,7 @@ void read_ballast(TowerSite& site, const Catalogue& c, const Plan& plan, Mass mi
   // The wind may come from anywhere, so the line that the ballast is farthest from is not the one that
   // counts: over all directions the least holding moment is lever x mass less the ballast's pull off the
   // middle.
+  site.bare = holding_moment({{middle, site.lever}});
   const Moment centred = holding_moment({{middle + site.ballast, site.lever}});
   const double off = std::hypot(east, north);
   site.weight = middle + site.ballast;
@@ -125,13 +117,31 @@ void read_ballast(TowerSite& site, const Catalogue& c, const Plan& plan, Mass mi
 
 }  // namespace
 
+HeadLoad head_load(const Catalogue& c, const Structure& structure, const Use& use) {
+  HeadLoad load;
+  for (const Carried& carried : use.carries) {
+    const auto height = carried.at ? std::optional<Length>(carried.at->value) : head_height(structure);
+    if (height) load.highest = load.highest ? std::max(*load.highest, *height) : *height;
+    if (const auto mass = carried_mass(c, carried))
+      load.mass += *mass * carried.count;
+    else
+      load.missing.push_back("the mass of " + carried.code.value);
+  }
+  for (const Hung& hung : use.hung)
+    if (hung.mass)
+      load.mass += hung.mass->value;
+    else
+      load.missing.push_back("the mass of " + hung.what.value);
+  if (use.cable) load.mass += use.cable->value;
+  return load;
+}
+
 std::optional<Speed> sliding_gust_of(const TowerSite& site) {
-  const auto friction = site.ground ? steel_friction(*site.ground) : std::nullopt;
-  if (!friction || !site.missing.empty()) return std::nullopt;
+  if (!site.friction || !site.missing.empty()) return std::nullopt;
   CanopyStand stand;
   stand.own = site.weight;
   for (const WindArea& a : site.areas) stand.wind.side += a.coefficient * a.area.si();
-  return sliding_gust(stand, {}, *friction);
+  return sliding_gust(stand, {}, site.friction->share);
 }
 
 std::optional<Speed> tipping_gust_of(const TowerSite& site) {
@@ -146,6 +156,26 @@ std::optional<Speed> holding_gust_of(const TowerSite& site) {
   return gust;
 }
 
+TowerSite with_more(const TowerSite& site, Mass more) {
+  TowerSite heavier = site;
+  heavier.ballast += more;
+  heavier.weight += more;
+  heavier.holds += holding_moment({{more, site.lever}});
+  return heavier;
+}
+
+TowerSite without_hung(const TowerSite& site) {
+  TowerSite bare = site;
+  // Areas that banners add stand together, so as many are taken out again.
+  for (const WindArea& hung : site.hung) {
+    const auto same = [&](const WindArea& a) { return a.area == hung.area && a.height == hung.height; };
+    const auto found = std::find_if(bare.areas.begin(), bare.areas.end(), same);
+    if (found != bare.areas.end()) bare.areas.erase(found);
+  }
+  bare.hung.clear();
+  return bare;
+}
+
 std::vector<TowerSite> tower_sites(const Catalogue& catalogue, const Show& show, const Plan& plan) {
   std::vector<TowerSite> sites;
   for (int i = 0; i < static_cast<int>(show.uses.size()); ++i) {
@@ -158,6 +188,7 @@ std::vector<TowerSite> tower_sites(const Catalogue& catalogue, const Show& show,
     site.name = use.as.value.empty() ? use.structure.value : use.as.value;
     site.indoor = is_indoor(show);
     site.ground = ground_of(show, use);
+    site.friction = foot_friction(catalogue.kit.house, site.ground);
     if (!show.setting) site.assumptions.push_back("setting not stated: taken as outdoors");
     if (structure->maker_gust) site.maker = structure->maker_gust->value;
     if (show.forecast && show.forecast->gust) site.forecast = show.forecast->gust->value;

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "check/slide.h"
 #include "formula/overturning.h"
 #include "model/finding.h"
 #include "model/plan.h"
@@ -19,19 +20,27 @@ struct TowerSite {
   const Structure* structure = nullptr;
   std::string name;
   std::vector<WindArea> areas;
+  std::vector<WindArea> hung;  ///< those of `areas` that banners add
   Length lever;  ///< from the middle to the nearest tipping line
   Moment holds;  ///< about the worst tipping line, ballast where it really is
+  Moment bare;   ///< what holds without any ballast
   Mass ballast;  ///< in all
   Mass weight;   ///< of everything, on the ground
   std::optional<std::string> ground;
-  Mass carried;                      ///< load on the head
-  std::optional<Length> highest;     ///< of what it carries
+  std::optional<FootFriction> friction;  ///< of its feet on that ground
   std::vector<std::string> missing;  ///< for tipping
-  std::vector<std::string> missing_load;
   std::vector<std::string> assumptions;
   std::optional<Speed> forecast, maker;
   bool indoor = false;
 };
+
+/// What a use carries and what hangs on it, with cable where that is typed.
+struct HeadLoad {
+  Mass mass;
+  std::optional<Length> highest;     ///< of what it carries
+  std::vector<std::string> missing;  ///< masses that are not given
+};
+HeadLoad head_load(const Catalogue& catalogue, const Structure& structure, const Use& use);
 
 /// Factored gust at which it slides; empty where no friction is known for its ground.
 std::optional<Speed> sliding_gust_of(const TowerSite& site);
@@ -39,6 +48,9 @@ std::optional<Speed> sliding_gust_of(const TowerSite& site);
 std::optional<Speed> tipping_gust_of(const TowerSite& site);
 /// The least of tipping, sliding and the maker's limit.
 std::optional<Speed> holding_gust_of(const TowerSite& site);
+/// The same tower with `more` in the middle of its base, or without what hangs on it.
+TowerSite with_more(const TowerSite& site, Mass more);
+TowerSite without_hung(const TowerSite& site);
 
 /// Uses of structures other than canopies, in the order of the show.
 std::vector<TowerSite> tower_sites(const Catalogue& catalogue, const Show& show, const Plan& plan);

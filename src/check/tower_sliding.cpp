@@ -13,26 +13,27 @@ namespace {
 
 Finding finding_of(const Show& show, const TowerSite& site, std::string_view meter) {
   Finding f = begin_finding("tower-sliding", site.name, show.uses[static_cast<std::size_t>(site.use)].place);
-  begin_slide(f, "tower");
+  begin_slide(f);
   if (site.indoor) {
     say_does_not_apply(f, setting_place(show), "Indoors: no wind load.");
     return f;
   }
   if (!site.missing.empty()) {
-    say_not_given(f, site.missing);
+    say_not_given(f, site.missing, "Measure it and type it.");
     return f;
   }
   if (!site.ground) {
-    say_not_given(f, {"what it stands on"});
+    say_not_given(f, {"what it stands on"}, "Type ground for the site or for the use.");
     return f;
   }
-  const auto slides = sliding_gust_of(site);
-  if (!slides) {
+  if (!site.friction) {
     say_no_friction(f, *site.ground);
     return f;
   }
-  assume_friction(f);
-  judge_slide(f, *slides, site.forecast, meter);
+  if (const auto slides = sliding_gust_of(site))
+    judge_slide(f, *slides, *site.friction, site.forecast, meter);
+  else
+    f.says = "Nothing that is typed pushes it sideways: watch the feet.";
   return f;
 }
 

@@ -10,61 +10,98 @@
 #include "check/canopy_site.h"
 #include "check/meter.h"
 #include "check/say.h"
+#include "check/spare_weights.h"
 #include "check/tower_site.h"
 
 namespace dunnage {
 namespace {
 
-void judge(Finding& f, const TowerSite& site, const House& house) {
-  const std::string_view meter = meter_of(house);
-  const auto tips = tipping_gust_of(site), slides = sliding_gust_of(site);
-  // Sliding has a finding of its own; here tipping and the maker are judged.
-  std::optional<Speed> limit = tips;
-  if (site.maker) limit = limit ? std::min(*limit, *site.maker) : *site.maker;
+std::string governs_of(const TowerSite& site, Speed holds) {
+  if (site.maker && *site.maker <= holds) return "maker's limit";
+  const auto slides = sliding_gust_of(site);
+  return slides && *slides <= holds ? "sliding" : "tipping";
+}
+
+/// The lightest weight that raises the down level by a whole unit, one more of it in the middle of the base; and
+/// what the banners cost.
+std::string improvement_of(const TowerSite& site, const std::vector<SpareWeight>& weights, Speed now,
+                           std::string_view meter) {
+  std::vector<std::string> ways;
+  const SpareWeight* best = nullptr;
+  for (const SpareWeight& w : weights) {
+    const Speed then = whole_units_down(*holding_gust_of(with_more(site, w.mass)), meter);
+    if (then > now && (!best || w.mass < best->mass)) best = &w;
+  }
+  if (best)
+    ways.push_back(fmt::format("one more {} in the middle: down at {}{}", best->code,
+                               gust_words(*holding_gust_of(with_more(site, best->mass)), meter),
+                               best->free < 1 ? " (none free)" : ""));
+  const auto bare = site.hung.empty() ? std::nullopt : holding_gust_of(without_hung(site));
+  if (bare && whole_units_down(*bare, meter) > now)
+    ways.push_back(fmt::format("what hangs on it off: down at {}", gust_words(*bare, meter)));
+  if (ways.empty() && site.maker && whole_units_down(*site.maker, meter) == now)
+    return "more ballast does not help: the maker's limit governs";
+  return fmt::format("{}", fmt::join(ways, "; "));
+}
+
+TowerDetail detail_of(const Catalogue& c, const Plan& plan, const TowerSite& site) {
+  const std::string_view meter = meter_of(c.kit.house);
   const Speed holds = *holding_gust_of(site);
-  TowerDetail detail{site.use,   site.ballast,  {}, whole_units_down(holds, meter),
-                     site.maker, site.forecast, {}, {}};
-  const bool by_maker = site.maker && *site.maker <= holds, by_sliding = slides && *slides <= holds;
-  detail.card = wind_card(*site.structure, holds,
-                          by_maker     ? "maker's limit"
-                          : by_sliding ? "sliding"
-                                       : "tipping",
-                          meter);
-  detail.card.sliding_known = slides.has_value();
-  if (by_sliding && !by_maker) assume(f, "the down level comes from sliding");
+  const auto tips = tipping_gust_of(site), slides = sliding_gust_of(site);
+  TowerDetail d;
+  d.use = site.use;
+  d.ballast = site.ballast;
+  d.down_at = whole_units_down(holds, meter);
+  d.maker = site.maker;
+  d.forecast = site.forecast;
+  d.card = wind_card(*site.structure, holds, governs_of(site, holds), meter);
+  d.card.sliding_known = slides.has_value();
+  d.improvement = improvement_of(site, spare_weights(c, plan, site.use), *d.down_at, meter);
   if (tips) {
     Speed end = holds * 1.5;
     if (site.forecast) end = std::max(end, *site.forecast);
-    detail.curve = margin_curve(slides ? std::min(*tips, *slides) : *tips, end, meter);
+    d.curve = margin_curve(slides ? std::min(*tips, *slides) : *tips, end, meter);
   }
+  if (!site.forecast) return d;
+  const Moment over = overturning_moment(site.areas, wind_pressure(*site.forecast));
+  d.more = mass_against_tipping(over, site.holds, site.lever);
+  d.required = mass_against_tipping(over, site.bare, site.lever);
+  return d;
+}
+
+void judge(Finding& f, const TowerSite& site, const TowerDetail& detail, const House& house) {
+  const std::string_view meter = meter_of(house);
+  // Sliding has a finding of its own; here tipping and the maker are judged.
+  std::optional<Speed> limit = tipping_gust_of(site);
+  if (site.maker) limit = limit ? std::min(*limit, *site.maker) : *site.maker;
+  if (detail.card.governs == "sliding") assume(f, "the down level comes from sliding");
   f.limit = *limit;
-  const std::string down = gust_words(holds, meter);
+  const std::string down = gust_words(*detail.down_at, meter);
   if (!site.forecast) {
-    f.detail = detail;
-    f.says = fmt::format("No forecast gust, so the ballast asked was not worked out. Down at {} gust.", down);
+    f.says = fmt::format(
+        "No forecast gust, so the ballast asked was not worked out: ask the weather office. Down at {} gust.", down);
     return;
   }
   f.measured = *site.forecast;
   const std::string forecast = forecast_words(*site.forecast, meter);
-  const Moment over = overturning_moment(site.areas, wind_pressure(*site.forecast));
-  const Mass more = mass_against_tipping(over, site.holds, site.lever);
-  detail.more = more;
-  f.detail = detail;
   if (*site.forecast <= *limit * (1 + 1e-9)) {
     f.outcome = Outcome::within;
     f.says = fmt::format("Stands in the forecast gust of {}. Down at {} gust.", forecast, down);
-  } else if (more > Mass{}) {
-    f.outcome = Outcome::over;
-    f.says = fmt::format("Lacks {} in the middle of its base at the forecast gust of {}. Down at {} gust.",
-                         print(more, house.units, Rounding::up).text(), forecast, down);
-  } else {
-    f.outcome = Outcome::over;
-    f.says =
-        fmt::format("The forecast gust of {} is above the maker's limit. Down at {} gust.", forecast, down);
+    return;
   }
+  f.outcome = Outcome::over;
+  if (site.maker && *site.forecast > *site.maker * (1 + 1e-9))
+    f.says = fmt::format(
+        "The forecast gust of {} is above the maker's limit of {}: leave it down, no ballast cures that.",
+        forecast, gust_words(*site.maker, meter));
+  else
+    f.says = fmt::format(
+        "Lacks {} in the middle of its base at the forecast gust of {}: add it, take banners off, or leave it down. "
+        "Down at {} gust.",
+        print(detail.more, house.units, Rounding::up).text(), forecast, down);
 }
 
-Finding finding_of(const Catalogue& c, const Show& show, const TowerSite& site) {
+Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const TowerSite& site) {
   Finding f = begin_finding("tower-tip", site.name, show.uses[static_cast<std::size_t>(site.use)].place);
   f.source = "EN 1991-1-4 7.4.3; EN 1990 A1.2(A)";
   f.caution =
@@ -74,14 +111,16 @@ Finding finding_of(const Catalogue& c, const Show& show, const TowerSite& site) 
     return f;
   }
   if (!site.missing.empty()) {
-    say_not_given(f, site.missing);
+    say_not_given(f, site.missing, "Measure it and type it; until then it stays down.");
     return f;
   }
   f.assumption = fmt::format("{}{}factors 0.9 and 1.5", fmt::join(site.assumptions, "; "),
                              site.assumptions.empty() ? "" : "; ");
   if (!site.maker) assume(f, "maker's limit not given");
   if (!site.structure->strike_minutes) assume(f, "minutes and people to bring it down not given");
-  judge(f, site, c.kit.house);
+  const TowerDetail detail = detail_of(c, plan, site);
+  judge(f, site, detail, c.kit.house);
+  f.detail = detail;
   return f;
 }
 
@@ -89,7 +128,7 @@ Finding finding_of(const Catalogue& c, const Show& show, const TowerSite& site) 
 
 void check_tower_tip(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
   for (const TowerSite& site : tower_sites(catalogue, show, plan))
-    findings.list.push_back(finding_of(catalogue, show, site));
+    findings.list.push_back(finding_of(catalogue, show, plan, site));
 }
 
 }  // namespace dunnage

@@ -19,6 +19,8 @@ constexpr double least_steered = 0.2;
 /// Share of a loaded trailer on its tongue where nothing says: the upper end of the owners' manuals.
 constexpr double assumed_tongue = 0.15;
 
+constexpr const char* take_off = "take it off, or send another vehicle";
+
 struct Judged {
   std::vector<std::string> over, missing;
 };
@@ -67,9 +69,11 @@ std::optional<Mass> sum(const Maybe<Mass>& a, const Maybe<Mass>& b) {
 class Judge {
  public:
   Judge(UnitSystem units, Judged& judged) : units_(units), judged_(judged) {}
-  void above(const char* what, const std::optional<Mass>& is, const std::optional<Mass>& limit) {
+  void above(const char* what, const std::optional<Mass>& is, const std::optional<Mass>& limit,
+             const char* next) {
     if (is && limit && *is > *limit * slack)
-      judged_.over.push_back(fmt::format("{} {} of {}.", what, up(*is), down(*limit)));
+      judged_.over.push_back(
+          fmt::format("{} {} of {}, {} too much: {}.", what, up(*is), down(*limit), up(*is - *limit), next));
   }
   std::string up(Mass mass) const { return print(mass, units_, Rounding::up).text(); }
   std::string down(Mass mass) const { return print(mass, units_, Rounding::down).text(); }
@@ -121,8 +125,8 @@ void judge_trailer_axle(VehicleDetail& d, const Loaded& l, Judge& judge, Judged&
   d.axle = f.axle;
   d.tongue = f.tongue;
   d.tongue_share = f.share;
-  judge.above("Axle", d.axle, d.limit_axle);
-  judge.above("Tongue", d.tongue, d.limit_tongue);
+  judge.above("Axle", d.axle, d.limit_axle, "take load off");
+  judge.above("Tongue", d.tongue, d.limit_tongue, "move load back, or take it off");
   if (d.tongue_from && f.share < *d.tongue_from * (1 - 1e-9))
     judged.over.push_back(fmt::format("Tongue {} % of the whole, {} % at least: move mass forward.",
                                       plain(steps_down(f.share * 1000) / 10, 1),
@@ -148,8 +152,8 @@ void judge_van_axles(VehicleDetail& d, const Loaded& l, Mass tongue, Judge& judg
       axle_loads(v.empty_front->value, v.empty_rear->value, v.wheelbase->value, load, tongue, hitch);
   d.front = bare.front + people;
   d.rear = bare.rear + people;
-  judge.above("Front axle", d.front, d.limit_front);
-  judge.above("Rear axle", d.rear, d.limit_rear);
+  judge.above("Front axle", d.front, d.limit_front, "move load back, or take it off");
+  judge.above("Rear axle", d.rear, d.limit_rear, "move load forward, or take it off");
   if (bare.front < bare.total * least_steered)
     judged.over.push_back("The front axle carries less than a fifth: it hardly steers. Move mass forward.");
 }
@@ -169,9 +173,10 @@ void judge_straps(const Loaded& l, Judge& judge, Judged& judged) {
   if (!l.load->length) judged.missing.push_back("the length of the load");
   if (!known || !l.load->length) return;
   const int needed = tie_downs(l.load->length->value, l.mass, l.load->blocked);
-  if (count < needed) judged.over.push_back(fmt::format("{} straps of {}.", count, needed));
+  if (count < needed) judged.over.push_back(
+        fmt::format("{} straps, {} are asked: add {}.", count, needed, needed - count));
   if (holds * slack < working_load_needed(l.mass))
-    judged.over.push_back(fmt::format("Straps count {}: half the load is {}.", judge.down(holds),
+    judged.over.push_back(fmt::format("Straps count {}, half the load is {}: add straps, or stronger ones.", judge.down(holds),
                                       judge.up(working_load_needed(l.mass))));
 }
 
@@ -208,12 +213,12 @@ void judge_masses(VehicleDetail& d, const Towed& towed, Finding& f, Judge& judge
   if (d.payload) f.limit = *d.payload;
   if (!d.payload && !(d.gross && d.total)) judged.missing.push_back("payload, or gross and empty masses");
   if (d.unknown > 0) judged.missing.push_back(fmt::format("the mass of {} pieces", d.unknown));
-  judge.above("Payload", aboard, d.payload);
-  judge.above("Gross", d.total, d.gross);
+  judge.above("Payload", aboard, d.payload, take_off);
+  judge.above("Gross", d.total, d.gross, take_off);
   if (!towed.any) return;
   if (d.total && towed.total) d.train = *d.total - tongue + *towed.total;
   if (!d.train || !d.train_limit) judged.missing.push_back("what it may weigh with its trailer");
-  judge.above("Van and trailer", d.train, d.train_limit);
+  judge.above("Van and trailer", d.train, d.train_limit, take_off);
   if (towed.assumed) assume(f, "the trailer's tongue at the upper end of its window");
 }
 
@@ -241,13 +246,16 @@ Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const
   if (d.tongue) f.says += fmt::format("; tongue {}, {}", judge.up(*d.tongue), percent_up(*d.tongue_share));
   f.says += ".";
   for (const std::string& words : judged.over) f.says += " " + words;
-  if (!judged.missing.empty()) f.says += fmt::format(" Not given: {}.", fmt::join(judged.missing, ", "));
+  if (!judged.missing.empty()) f.says += fmt::format(" Not given: {}. Weigh it or read its plate, and type it.",
+                          fmt::join(judged.missing, ", "));
   f.outcome = !judged.over.empty()     ? Outcome::over
               : judged.missing.empty() ? Outcome::within
                                        : Outcome::not_checked;
   if (!d.positions)
     assume(f, van ? "axles not worked out: no positions" : "axle and tongue not worked out: no positions");
-  if (!l.load || l.load->straps.empty()) assume(f, "tie-downs not given");
+  if (!l.load || l.load->straps.empty())
+    assume(f, fmt::format("tie-downs not given: straps that hold {} together are asked",
+                          judge.up(working_load_needed(l.mass))));
   if (van && !d.people_and_fuel) assume(f, "people not counted: not given");
   f.detail = std::move(d);
   return f;

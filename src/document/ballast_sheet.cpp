@@ -101,8 +101,21 @@ block::Facts improvement_facts(const Context& context, const WindUse& wind) {
       all +=
           words.say("ballast.lacks", {{"mass", print(wind.tower->more, context.units, Rounding::up).text()}});
     add_fact(facts, words("ballast.in-all"), all);
+    if (wind.tower->required)
+      add_fact(facts, words("ballast.needs-head"),
+               words.say("ballast.tower-needs",
+                         {{"mass", print(*wind.tower->required, context.units, Rounding::up).text()},
+                          {"gust", forecast_gust_words(context)}}));
+    add_fact(facts, words("ballast.improve"), wind.tower->improvement);
   }
-  if (wind.canopy) add_fact(facts, words("ballast.improve"), wind.canopy->improvement);
+  if (wind.canopy) {
+    add_fact(facts, words("ballast.improve"), wind.canopy->improvement);
+    if (wind.canopy->pressed)
+      add_fact(facts, words("ballast.presses"),
+               words.say("ballast.presses-leg",
+                         {{"mass", print(*wind.canopy->pressed, context.units, Rounding::up).text()},
+                          {"gust", forecast_gust_words(context)}}));
+  }
   add_fact(facts, words("ballast.governs"), wind.card.governs);
   add_fact(facts, words("ballast.to-strike"), strike_words(context, wind));
   return facts;

@@ -73,14 +73,24 @@ block::Facts site_facts(const Context& context) {
   add_fact(facts, words("crew.places"), all_places(context));
   return facts;
 }
-/// What the checks say of water, heat and cold.
+/// What the checks say of water, heat, cold and noise, and what each asks people to do.
 std::vector<std::string> water_lines(const Context& context) {
-  static constexpr std::array<std::string_view, 3> rules = {"water", "heat", "cold"};
+  static constexpr std::array<std::string_view, 4> rules = {"water", "heat", "cold", "noise"};
+  const Words& words = context.words;
   std::vector<std::string> lines;
-  for (const Finding& finding : context.findings.list)
-    if (finding.outcome != Outcome::does_not_apply &&
-        std::find(rules.begin(), rules.end(), finding.rule) != rules.end())
-      lines.push_back(said(finding));
+  for (const Finding& finding : context.findings.list) {
+    // Noise within its limit is no news for a sheet that everyone reads.
+    if (finding.outcome == Outcome::does_not_apply ||
+        (finding.rule == "noise" && finding.outcome == Outcome::within) ||
+        std::find(rules.begin(), rules.end(), finding.rule) == rules.end())
+      continue;
+    std::string word;
+    if (finding.outcome == Outcome::over) word = words("notice.over") + "  ";
+    if (finding.outcome == Outcome::not_checked) word = words("notice.unchecked") + "  ";
+    lines.push_back(word + said(finding));
+    if (const auto* weather = std::get_if<WeatherDetail>(&finding.detail); weather && !weather->measures.empty())
+      lines.push_back(joined(weather->measures, " "));
+  }
   return lines;
 }
 

@@ -86,6 +86,13 @@ std::string texts_of(const Source& source, std::string Finding::*text) {
   return joined(parts_once(all), text == &Finding::caution ? " " : "; ");
 }
 
+/// Why there is no sheet, as the check of circuits came out.
+const char* skip_key(const Context& context) {
+  for (const Finding& finding : context.findings.list)
+    if (finding.rule == "circuit" && finding.outcome == Outcome::does_not_apply) return "skip.power-elsewhere";
+  return "skip.no-power";
+}
+
 Section section_of(const Context& context, const Source& source) {
   const Words& words = context.words;
   Section section{source.supply->name.value, {}};
@@ -118,7 +125,7 @@ Section section_of(const Context& context, const Source& source) {
 Made power_sheet(const Context& context) {
   Document document = begin_document(context, "power-sheet", "power.title");
   if (context.show.supplies.empty() && context.show.circuits.empty())
-    return Skipped{document.title, context.words("skip.no-power")};
+    return Skipped{document.title, context.words(skip_key(context))};
   Supply unnamed;  // circuits may be typed before anybody knows what feeds them
   unnamed.name.value = context.words("power.no-supply");
   if (context.show.supplies.empty())

@@ -13,6 +13,7 @@ namespace dunnage {
 namespace {
 
 constexpr std::size_t lines_an_outcome = 4;  // at most, so that the walk stays on two pages
+constexpr std::size_t most_names = 2;        // before a sentence; more are counted
 constexpr int remark_lines = 2;
 
 block::Facts walk_facts(const Context& context) {
@@ -47,26 +48,68 @@ std::string cautions(const Context& context) {
   return joined(told, " ");
 }
 
-/// What is over a limit, in full; what was not checked by name only, since each has a line of the walk.
+/// The sentence of what was not checked, once for all subjects alike, where the walk has no room for it: of
+/// structures and lifts. The rest has a line of the walk that says it, and stands here by name.
+std::vector<std::string> unchecked(const Context& context) {
+  std::vector<std::pair<std::string, std::vector<std::string>>> by_sentence;
+  std::vector<std::string> lines, names;
+  for (const Finding& finding : context.findings.list) {
+    if (finding.outcome != Outcome::not_checked) continue;
+    const std::string& name = finding.subject.empty() ? finding.says : finding.subject;
+    if (has_line_of_its_own(context, finding)) {
+      if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
+      continue;
+    }
+    const auto same = [&](const auto& line) { return line.first == finding.says; };
+    auto line = std::find_if(by_sentence.begin(), by_sentence.end(), same);
+    if (line == by_sentence.end()) line = by_sentence.insert(line, {finding.says, {}});
+    line->second.push_back(name);
+  }
+  for (const auto& [says, subjects] : by_sentence)
+    lines.push_back((subjects.size() > most_names
+                         ? context.words.say("walk.in-all", {{"n", std::to_string(subjects.size())}})
+                         : joined(subjects, ", ")) +
+                    ": " + says);
+  if (!names.empty()) lines.push_back(joined(names, "; "));
+  return first_lines(std::move(lines), lines_an_outcome, context.words);
+}
+
+/// House limits that go beyond what is published, once for each number of people.
+std::vector<std::string> house_limits(const Context& context) {
+  std::vector<std::string> lines;
+  std::vector<int> told;
+  for (const Finding& finding : context.findings.list) {
+    const auto* handling = std::get_if<Handling>(&finding.detail);
+    if (!handling || !handling->above_screen ||
+        std::find(told.begin(), told.end(), handling->people) != told.end())
+      continue;
+    told.push_back(handling->people);
+    const std::string limit = print(handling->limit, context.units, Rounding::down).text();
+    lines.push_back(handling->screen
+                        ? context.words.say("walk.house-above",
+                                            {{"n", std::to_string(handling->people)},
+                                             {"mass", limit},
+                                             {"screen", print(*handling->screen, context.units, Rounding::down).text()}})
+                        : context.words.say("walk.house-alone",
+                                            {{"n", std::to_string(handling->people)}, {"mass", limit}}));
+  }
+  return lines;
+}
+
+/// What is over a limit, then what was not checked.
 std::vector<std::string> first_to_decide(const Context& context) {
   const Words& words = context.words;
   std::vector<std::string> lines;
   for (const std::string& line : first_lines(said_lines(context.findings, Outcome::over), lines_an_outcome, words))
     lines.push_back(words("notice.over") + "  " + line);
-  std::vector<std::string> subjects;
-  for (const Finding& finding : context.findings.list) {
-    const std::string& name = finding.subject.empty() ? finding.says : finding.subject;
-    if (finding.outcome == Outcome::not_checked && std::find(subjects.begin(), subjects.end(), name) == subjects.end())
-      subjects.push_back(name);
-  }
-  if (!subjects.empty()) lines.push_back(words("notice.unchecked") + "  " + joined(subjects, "; "));
+  for (const std::string& line : unchecked(context)) lines.push_back(words("notice.unchecked") + "  " + line);
   return lines;
 }
 
-std::string sources(const Context& context) {
-  std::vector<std::string> names;
-  for (const Finding* finding : findings_on_walk(context)) names.push_back(finding->source);
-  return joined(parts_once(names), "; ");
+std::string texts_of(const Context& context, std::string Finding::*text) {
+  std::vector<std::string> all;
+  for (const Finding* finding : findings_on_walk(context)) all.push_back(finding->*text);
+  return joined(parts_once(all), "; ");
 }
 
 }  // namespace
@@ -84,14 +127,19 @@ Made safety_walk(const Context& context) {
     add(section, "lifts-head", block::Heading{words(has_column(lifts, "index") ? "walk.lifts-index" : "walk.lifts")});
     add(section, "lifts", std::move(lifts));
   }
-  const std::string left_out = cautions(context);
+  const std::string left_out = joined({joined(house_limits(context), " "), cautions(context)}, " ");
   if (!left_out.empty()) add(section, "cautions", block::Paragraph{left_out});
   add(section, "decide", block::Paragraph{who_decides(context)});
   add(section, "remarks", block::Fill{std::vector<std::string>(remark_lines, words("walk.remark"))});
   add(section, "end", block::Signature{words("walk.complete"),
                                        {words("sign.name"), words("sign.signature"), words("sign.time")}});
-  const std::string names = sources(context);
-  if (!names.empty()) add(section, "sources", block::Paragraph{words.say("walk.sources", {{"sources", names}})});
+  const std::string names = texts_of(context, &Finding::source),
+                    assumed = texts_of(context, &Finding::assumption);
+  if (!names.empty())
+    add(section, "sources",
+        block::Paragraph{joined({words.say("walk.sources", {{"sources", names}}),
+                                 assumed.empty() ? std::string() : words.say("walk.assumed", {{"assumed", assumed}})},
+                                " ")});
   document.sections.push_back(std::move(section));
   return document;
 }

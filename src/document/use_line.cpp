@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "base/utf8.h"
+#include "document/ballast_plan.h"
 #include "document/phrase.h"
 #include "document/wind_use.h"
 
@@ -44,10 +46,7 @@ std::string typed_ballast(const Context& context, const BallastLine& line) {
   const Words& words = context.words;
   const std::string stands = counted(words, line.count, line.code.value);
   if (line.each_leg) return words.say("use.each-leg", {{"stands", stands}});
-  if (line.at) {
-    const auto place = [&](Length length) { return print_small(length, context.units, Rounding::nearest).text(); };
-    return words.say("use.weight-at", {{"stands", stands}, {"x", place(line.at->first)}, {"y", place(line.at->second)}});
-  }
+  if (line.at) return stands + " " + spot_words(context, *line.at);
   std::vector<std::string> legs;
   for (const Text& leg : line.legs) legs.push_back(leg.value);
   return joined(legs, ", ") + " " + stands;
@@ -91,7 +90,9 @@ std::string use_words(const Context& context, const Use& use) {
   const Maybe<std::string>& usual = context.show.site.ground;  // said once for all
   if (use.ground && !(usual && usual->value == use.ground->value)) parts.push_back(words.say("use.ground", {{"ground", use.ground->value}}));
   for (std::string& burden : burden_parts(context, use)) parts.push_back(std::move(burden));
-  const std::string head = joined({use.as.value, place_words(context.show, use.at_place)}, ", ");
+  std::string place = place_words(context.show, use.at_place);
+  if (utf8::lower(use.as.value).find(utf8::lower(place)) != std::string::npos) place.clear();  // said already
+  const std::string head = joined({use.as.value, place}, ", ");
   return joined({head, joined(parts, "; ")}, ": ");
 }
 
@@ -101,6 +102,9 @@ std::vector<const Finding*> findings_about(const Findings& findings, const Use& 
     if (finding.subject == use.as.value && finding.outcome != Outcome::does_not_apply) found.push_back(&finding);
   return found;
 }
+
+/// Structures whose gust stands in the frame; of more, only the lowest: the rest have it in their lines.
+constexpr std::size_t most_down = 3;
 
 std::string down_words(const Context& context) {
   std::vector<std::pair<Speed, std::string>> known;
@@ -112,13 +116,16 @@ std::string down_words(const Context& context) {
   std::stable_sort(known.begin(), known.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
   std::vector<std::string> parts;
   std::string last;
+  const bool all = known.size() + unknown.size() <= most_down;
   for (const auto& [gust, name] : known) {
+    if (!all && gust > known.front().first) break;
     const std::string text = print(gust, context.meter, Rounding::down).text();
     if (text == last) parts.back() += ", " + name;
     else parts.push_back(text + " " + name);
     last = text;
   }
-  if (!unknown.empty()) parts.push_back(context.words("outcome.not-checked") + " " + joined(unknown, ", "));
+  if (!all) parts.push_back(context.words("walk.down-others"));
+  else if (!unknown.empty()) parts.push_back(context.words("outcome.not-checked") + " " + joined(unknown, ", "));
   return joined(parts, "; ");
 }
 

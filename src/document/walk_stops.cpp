@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <map>
 
 #include "document/form.h"
@@ -95,9 +96,9 @@ std::string outcomes(const Context& context, const Use& use) {
   const Words& words = context.words;
   const std::vector<const Finding*> found = findings_about(context.findings, use);
   if (found.empty()) {
-    const auto same_use = [&](const Finding& finding) { return finding.subject == use.as.value; };
-    const bool told = std::any_of(context.findings.list.begin(), context.findings.list.end(), same_use);
-    return words(told ? "outcome.does-not-apply" : "outcome.not-checked");
+    for (const Finding& finding : context.findings.list)
+      if (finding.subject == use.as.value) return words("outcome.does-not-apply") + "\n" + finding.says;
+    return words("outcome.not-checked");
   }
   const auto same = [&](const Finding* finding) { return finding->outcome == found.front()->outcome; };
   if (std::all_of(found.begin(), found.end(), same)) return outcome_words(words, found.front()->outcome);
@@ -115,13 +116,22 @@ std::vector<Row> standing(const Context& context) {
   const Words& words = context.words;
   std::vector<Row> rows;
   const std::vector<WindUse> winds = wind_uses(context);
+  // Alike in all but their names are one line: two light trees with the same weights.
+  std::vector<std::array<std::string, 3>> lines;  // names, words, outcomes
   for (const Use& use : context.show.uses) {
     std::string down;  // the same figure as on the ballast sheet and the weather card
     for (const WindUse& wind : winds)
       if (wind.use == &use && down_of(wind))
         down = words.say("walk.down-at", {{"gust", level_words(context, down_of(wind))}});
-    rows.push_back(line(joined({use_words(context, use), down}, "; "), outcomes(context, use)));
+    const std::string all = use_words(context, use), &name = use.as.value;
+    const std::string rest = joined({all.starts_with(name) ? all.substr(name.size()) : all, down}, "; ");
+    const std::string state = outcomes(context, use);
+    const auto same = [&](const auto& l) { return l[1] == rest && l[2] == state; };
+    const auto found = std::find_if(lines.begin(), lines.end(), same);
+    if (found != lines.end()) (*found)[0] += " + " + name;
+    else lines.push_back({all.starts_with(name) ? name : std::string(), rest, state});
   }
+  for (const auto& [names, rest, state] : lines) rows.push_back(line(names + rest, state));
   rows.push_back(line(words("walk.legs"), words("walk.legs-state")));
   return rows;
 }
@@ -152,17 +162,24 @@ std::vector<const Finding*> lifts_to_show(const Context& context) {
   return lifts;
 }
 
+}  // namespace
+
+bool has_line_of_its_own(const Context& context, const Finding& finding) {
+  const auto is_subject = [&](const Use& use) { return use.as.value == finding.subject; };
+  return finding.rule != "lifting" &&
+         std::none_of(context.show.uses.begin(), context.show.uses.end(), is_subject);
+}
+
+namespace {
+
 /// Findings about neither a lift nor a structure in use that somebody must decide: over, then not checked. What is
 /// within its limit stands on the cover and on the sheet of its kind.
 std::vector<const Finding*> other_findings(const Context& context) {
   std::vector<const Finding*> found;
   for (const Outcome outcome : {Outcome::over, Outcome::not_checked})
-    for (const Finding& finding : context.findings.list) {
-      const auto is_subject = [&](const Use& use) { return use.as.value == finding.subject; };
-      if (finding.outcome == outcome && finding.rule != "lifting" && found.size() < others_on_walk &&
-          std::none_of(context.show.uses.begin(), context.show.uses.end(), is_subject))
+    for (const Finding& finding : context.findings.list)
+      if (finding.outcome == outcome && found.size() < others_on_walk && has_line_of_its_own(context, finding))
         found.push_back(&finding);
-    }
   return found;
 }
 
@@ -200,12 +217,18 @@ block::Table walk_table(const Context& context) {
 
 namespace {
 
-/// "index 1.4" of one person lifting it into the vehicle; empty where it was not worked out.
-std::string index_words(const Words& words, const Handling* handling) {
+/// "filter 28 lb, index 1.4" of one person lifting it into the vehicle; empty where it was not worked out.
+std::string index_words(const Context& context, const Handling* handling) {
   if (!handling) return {};
-  if (handling->not_liftable) return words("walk.no-index");
-  if (!handling->loading_index) return {};
-  return words.say("walk.index", {{"index", fmt::format("{:.1f}", steps_up(*handling->loading_index * 10) / 10)}});
+  const Words& words = context.words;
+  std::string filter, index;
+  if (handling->zone_limit)
+    filter = words.say("walk.filter", {{"mass", print(*handling->zone_limit, context.units, Rounding::down).text()}});
+  if (handling->not_liftable)
+    index = words("walk.no-index");
+  else if (handling->loading_index)
+    index = words.say("walk.index", {{"index", fmt::format("{:.1f}", steps_up(*handling->loading_index * 10) / 10)}});
+  return joined({filter, index}, ", ");
 }
 
 }  // namespace
@@ -240,7 +263,7 @@ block::Table lift_table(const Context& context) {
     }
     group.rows.push_back({{text_cell(finding->subject), text_cell(name), text_cell(mass),
                            text_cell(lift_limit_words(context, *finding, handling)),
-                           text_cell(index_words(context.words, handling)),
+                           text_cell(index_words(context, handling)),
                            strong_cell(by_aid ? std::string() : outcome_words(context.words, finding->outcome))}});
   }
   if (!group.rows.empty()) table.groups.push_back(std::move(group));

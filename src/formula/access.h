@@ -30,5 +30,7 @@ int extinguishers(Area area);
 inline constexpr Length extinguisher_reach_a = 75 * unit::foot, extinguisher_reach_b = 50 * unit::foot;
 /// Generator from tents, doors and windows. Source: a city's tent permit page; a state health department.
 inline constexpr Length generator_distance = 20 * unit::foot;
+/// Flammable liquids from tents. Source: a city's tent permit page.
+inline constexpr Length fuel_distance = 50 * unit::foot;
 
 }  // namespace dunnage

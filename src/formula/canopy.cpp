@@ -109,18 +109,27 @@ std::optional<RoofForce> zone_force(RoofZone zone, double pitch, double blockage
 }
 
 namespace {
+/// What the tilt asks of one leg of the row that it lifts or presses, for each pascal.
+double tilt_area(const CanopyStand& stand) {
+  if (stand.wind.span <= Length{}) return 0;
+  // That row is taken to have two legs, however many there are.
+  return stand.wind.tilt / stand.wind.span.si() / (stand.legs >= 4 ? 2 : 1);
+}
+
 /// Pull on the worst leg for each pascal.
 double pull_area(const CanopyStand& stand) {
   assert(stand.legs >= 1);
-  const double tilt = stand.wind.span > Length{} ? stand.wind.tilt / stand.wind.span.si() : 0;
-  // The end row that the wind lifts is taken to have two legs, however many there are.
-  const double lifted = stand.legs >= 4 ? 2 : 1;
-  return stand.wind.lift * stand.lift_share / stand.legs + tilt / lifted;
+  return stand.wind.lift * stand.lift_share / stand.legs + tilt_area(stand);
 }
 }  // namespace
 
 Force leg_pull(const CanopyStand& stand, Pressure pressure) {
   return Force::from_si(pull_area(stand) * pressure.si());
+}
+
+Force leg_press(const CanopyStand& stand, Pressure pressure) {
+  assert(stand.legs >= 1);
+  return Force::from_si((stand.wind.press / stand.legs + tilt_area(stand)) * pressure.si());
 }
 
 Mass ballast_per_leg(const CanopyStand& stand, Speed gust, BalanceFactors factors) {

@@ -38,10 +38,11 @@ inline constexpr BalanceFactors no_factors{1.0, 1.0};
 
 /// What the wind does to a canopy, of one gust, before factors.
 struct CanopyWind {
-  double lift = 0;  ///< uplift on the roof is pressure x this (m2)
-  double side = 0;  ///< sideways force is pressure x this (m2)
-  double tilt = 0;  ///< moment of the sideways force about the ground: pressure x this (m3)
-  Length span;      ///< between the legs that tilt lifts and those it presses on
+  double lift = 0;   ///< uplift on the roof is pressure x this (m2)
+  double side = 0;   ///< sideways force is pressure x this (m2)
+  double press = 0;  ///< downforce on the end row of legs, over an equal share, is pressure x this (m2)
+  double tilt = 0;   ///< moment of the sideways force about the ground: pressure x this (m3)
+  Length span;       ///< between the legs that tilt lifts and those it presses on
 };
 
 /// The canopy that stands in it.
@@ -54,6 +55,8 @@ struct CanopyStand {
 
 /// Uplift and tilt on the worst leg at a pressure, before factors.
 Force leg_pull(const CanopyStand& stand, Pressure pressure);
+/// What the wind presses the worst leg down with, before factors: the roof's downforce and the tilt.
+Force leg_press(const CanopyStand& stand, Pressure pressure);
 /// Ballast each leg needs: (wind factor x pull / g - hold factor x own share) / hold factor, at least 0.
 Mass ballast_per_leg(const CanopyStand& stand, Speed gust, BalanceFactors factors = {});
 /// The gust that a leg with this ballast holds. Empty where nothing lifts it.

@@ -8,10 +8,15 @@
 #include <cmath>
 #include <numbers>
 
+#include "formula/open_roof.h"
 #include "formula/overturning.h"
 
 namespace dunnage {
 namespace {
+
+/// Where heights are missing, for the push on the roof only: as high and as steep as pop-up canopies come.
+constexpr Length assumed_eaves = 2.5 * unit::metre;
+constexpr double assumed_pitch = 30;
 
 std::optional<double> pitch_of(const CanopyShape& shape) {
   if (shape.roof == RoofShape::flat) return 0.0;
@@ -63,6 +68,69 @@ void read_blockage(CanopyReading& r, const CanopyShape& shape, const std::vector
       fmt::format("{}: {}", why, clear_is_worse ? "open, which is worse here" : "full blockage"));
 }
 
+/// Over an equal share, what the end row of `rows` along the wind takes of a force on two halves.
+double end_row(const HalfForce& halves, double rows) {
+  return (halves.windward + halves.leeward) / 2 +
+         0.75 * std::abs(halves.windward - halves.leeward) * (rows - 1) / (rows + 1);
+}
+
+/// The same of the worst case of ASCE 7-22: up as a magnitude, down, and both over the whole roof.
+struct FreeRoof {
+  double row_up = 0, row_down = 0;
+  RoofForce whole;
+};
+
+void widen(FreeRoof& worst, const HalfForce& halves, double rows) {
+  const double mean = rigid_gust_effect * (halves.windward + halves.leeward) / 2;
+  const HalfForce turned{-halves.windward, -halves.leeward};
+  worst.row_up = std::max(worst.row_up, rigid_gust_effect * end_row(turned, rows));
+  worst.row_down = std::max(worst.row_down, rigid_gust_effect * end_row(halves, rows));
+  worst.whole = larger(worst.whole, {mean, mean});
+}
+
+/// Clear counts up to half blocked; where the blockage is not known both are read. A valley has no figure.
+FreeRoof free_roof_of(const CanopyReading& r, const CanopyShape& shape, RoofTable table, double rows) {
+  FreeRoof worst;
+  const double least = shape.blockage.value_or(0.0);
+  const bool closed = !shape.blockage || shape.walls > 0 || least > 0.5;
+  std::vector<double> pitches = {0, 7.5, 15, 22.5, 30, 37.5, 45};
+  if (r.pitch) pitches = {std::min(*r.pitch, 45.0)};
+  for (const bool obstructed : {false, true}) {
+    if (obstructed ? !closed : least > 0.5) continue;
+    for (const double pitch : pitches)
+      for (const HalfForce& halves : free_roof_cases(table, pitch, obstructed)) widen(worst, halves, rows);
+    if (pitches.front() < 0) continue;
+    const RoofForce along = free_roof_along(0, obstructed);
+    widen(worst, {along.down, along.down}, rows);
+    widen(worst, {along.up, along.up}, rows);
+  }
+  return worst;
+}
+
+/// Both standards on the end row of legs; the larger counts, and which is said.
+void read_uneven(CanopyReading& r, const CanopyShape& shape, RoofTable table, bool sloping_once) {
+  // Rows of legs along the wind. One slope: the force a quarter in from the windward edge.
+  const double rows = shape.legs > 1 ? std::max(2.0, shape.legs / 2.0) : 1.0;
+  const double quarter = sloping_once ? 1 + 1.5 * (rows - 1) / (rows + 1) : 1.0;
+  double up = -r.force.up * quarter, down = r.force.down * quarter;
+  bool american = false;
+  if (!shape.own_uplift) {
+    const FreeRoof other = free_roof_of(r, shape, table, rows);
+    american = other.row_up > up + 1e-9 || other.whole.up < r.force.up - 1e-9;
+    up = std::max(up, other.row_up);
+    down = std::max(down, other.row_down);
+    r.force = larger(r.force, other.whole);
+  }
+  const double area = (shape.length * shape.width).si();
+  r.stand.wind.lift = -r.force.up * area;
+  r.stand.lift_share = r.force.up < 0 ? up / -r.force.up : 1.0;
+  r.stand.wind.press = down * area;
+  if (american)
+    r.assumptions.push_back("uplift by ASCE 7-22, larger here than by EN 1991-1-4");
+  if (r.stand.lift_share > 1 + 1e-9)
+    r.assumptions.push_back("the legs at the windward edge take the larger share");
+}
+
 void read_roof(CanopyReading& r, const CanopyShape& shape) {
   const bool sloping_once = shape.roof == RoofShape::flat || shape.roof == RoofShape::single_slope;
   const RoofTable table = sloping_once ? RoofTable::single_slope : RoofTable::two_slope;
@@ -83,18 +151,27 @@ void read_roof(CanopyReading& r, const CanopyShape& shape) {
     r.needs_maker_limit = false;
     r.assumptions.push_back("the maker's own uplift coefficient");
   }
-  r.stand.wind.lift = -r.force.up * (shape.length * shape.width).si();
-  if (sloping_once && shape.legs > 1) {
-    // Rows of legs along the wind, the pull a quarter in from the edge: 1.5 for two rows, 1.75 for three.
-    const double rows = std::max(2.0, shape.legs / 2.0);
-    r.stand.lift_share = 1 + 1.5 * (rows - 1) / (rows + 1);
-    r.assumptions.push_back("the legs at the windward edge take the larger share");
-  }
+  read_uneven(r, shape, table, sloping_once);
 }
 
 void push(CanopyReading& r, double area, Length height) {
   r.stand.wind.side += area;
   r.stand.wind.tilt += area * height.si();
+}
+
+/// The wind on the slope that it meets: sideways, and tilting the canopy from as high as the slope's middle.
+void push_on_roof(CanopyReading& r, const CanopyShape& shape, Length long_side) {
+  const Length eaves = shape.eaves.value_or(assumed_eaves);
+  const double run = r.stand.wind.span.si() * (shape.roof == RoofShape::single_slope ? 1.0 : 0.5);
+  const double slope = r.pitch ? std::abs(*r.pitch) : assumed_pitch;
+  Length rise = run * std::tan(slope * std::numbers::pi / 180) * unit::metre;
+  if (shape.eaves && shape.peak) rise = std::max(Length{}, *shape.peak - *shape.eaves);
+  if (!r.side_known)
+    r.assumptions.push_back(r.pitch ? "eaves 2.5 m high, for the push on the roof"
+                                    : "eaves 2.5 m high and a slope of 30 deg, for the push on the roof");
+  const double face = shape.roof == RoofShape::four_slope ? 0.5 : 1.0;  // a triangle is seen, not a rectangle
+  const double coefficient = std::max({wall_coefficient, -r.force.up, r.force.down});
+  push(r, coefficient * face * (long_side * rise).si(), eaves + rise / 2.0);
 }
 
 void read_sides(CanopyReading& r, const CanopyShape& shape) {
@@ -108,12 +185,7 @@ void read_sides(CanopyReading& r, const CanopyShape& shape) {
     r.assumptions.push_back(fmt::format("{} of the longer side, coefficient 1.3 (common practice, no source)",
                                         facing == 1 ? "one wall" : "two walls"));
   }
-  if (shape.roof != RoofShape::flat && r.side_known) {
-    const double face =
-        shape.roof == RoofShape::four_slope ? 0.5 : 1.0;  // a triangle is seen, not a rectangle
-    const Length rise = std::max(Length{}, *shape.peak - *shape.eaves);
-    r.stand.wind.side += wall_coefficient * face * (long_side * rise).si();
-  }
+  if (shape.roof != RoofShape::flat) push_on_roof(r, shape, long_side);
   for (const HungArea& hung : shape.hung) {
     const std::optional<Length> height = hung.height ? hung.height : shape.peak ? shape.peak : shape.eaves;
     if (!height)

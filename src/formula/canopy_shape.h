@@ -51,10 +51,13 @@ struct CanopyReading {
 /// - four slopes: as two slopes, maker's limit needed (no table has them);
 /// - flat and single slope: the force acts a quarter in from the windward edge, so that the legs there take
 ///   more (EN 1991-1-4 clause 7.3, Figure 7.16, from memory);
+/// - the uneven halves of ASCE 7-22 (up to 45 degrees, x 0.85) count instead wherever they are larger, on the
+///   end row of legs and on the whole roof; two evenly loaded slopes ask more than one slope loaded alone;
 /// - three walls or more: no canopy table covers it, so the maker's limit is needed;
 /// - walls: up to two, each the longer side by the eaves height, 1.3 (common practice, no source), tilting
 ///   the canopy over its shorter side and pushing it sideways;
-/// - the upright face of the roof pushes sideways only.
+/// - the slope that the wind meets pushes and tilts likewise, as an upright face of its rise, with 1.3 or the
+///   roof's own coefficient if that is larger; heights not known: eaves 2.5 m, 30 degrees.
 CanopyReading read_canopy(const CanopyShape& shape);
 
 }  // namespace dunnage

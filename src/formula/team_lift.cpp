@@ -36,6 +36,19 @@ std::optional<Mass> filter_limit(Lifter lifter, const std::vector<HandZone>& zon
   return least;
 }
 
+std::vector<HandZone> zones_between(Length low, Length high) {
+  // The upper end of each zone but the highest, from the top down as the zones are listed.
+  constexpr std::array<double, 4> ends{140, 105, 75, 25};
+  const auto zone_at = [&](Length height) {
+    std::size_t zone = 0;
+    while (zone < ends.size() && height <= ends[zone] * unit::centimetre) ++zone;
+    return zone;
+  };
+  std::vector<HandZone> zones;
+  for (std::size_t zone = zone_at(high); zone <= zone_at(low); ++zone) zones.push_back(static_cast<HandZone>(zone));
+  return zones;
+}
+
 std::optional<double> rate_share(double per_minute) {
   if (per_minute <= 0.5) return 1.0;
   if (per_minute >= 1 && per_minute <= 2) return 0.7;

@@ -24,6 +24,11 @@ Mass filter_limit(Lifter lifter, HandZone zone, Reach reach);
 Mass best_zone_limit(Lifter lifter);
 /// The least over all zones that the hands pass. Empty without a zone.
 std::optional<Mass> filter_limit(Lifter lifter, const std::vector<HandZone>& zones, Reach reach);
+/// The zones that hands pass between two heights above the floor. Heights of a body, from memory: shin 25 cm,
+/// knuckle 75, elbow 105, shoulder 140.
+std::vector<HandZone> zones_between(Length low, Length high);
+/// Hands this far ahead of the ankles count as at arm's length (common practice, no source).
+inline constexpr Length arms_length = 40 * unit::centimetre;
 /// What is left of a limit at this rate: 1 up to 30 an hour, 0.7 at 1 to 2 a minute, 0.5 at 5 to 8, 0.2
 /// above 12. Between those the leaflet gives nothing: empty. Source: copies of the older INDG143.
 std::optional<double> rate_share(double per_minute);

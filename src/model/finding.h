@@ -56,6 +56,7 @@ struct CanopyDetail {
   std::string improvement;          ///< "one more BAG a leg: down at 28 mph"
   std::vector<CurvePoint> curve;
   WindCard card{};
+  std::optional<Mass> pressed{};    ///< on the worst leg at the forecast gust, factors in: what the ground must bear
 };
 /// A tower, light stand, banner or screen in the wind.
 struct TowerDetail {
@@ -65,6 +66,8 @@ struct TowerDetail {
   std::optional<Speed> maker, forecast;
   std::vector<CurvePoint> curve;
   WindCard card{};
+  std::optional<Mass> required{};   ///< in the middle of the base at the forecast gust, factors in
+  std::string improvement{};        ///< "one more PLATE in the middle: down at 31 mph"
 };
 /// One circuit as it is loaded. What is not known is absent and named in `missing`.
 struct CircuitRow {
@@ -133,6 +136,10 @@ struct Handling {
   std::string aid;                  ///< the house's words, where people is 0
   Mass limit;                       ///< of that many people, or the largest team's
   bool house_limit = false;         ///< a house's own figure
+  /// The published figure for as many people: where the house's own is above it, or there is none to compare.
+  std::optional<Mass> screen{};
+  bool above_screen = false;        ///< the house's figure is above `screen`, or `screen` is absent
+  std::optional<Mass> zone_limit{}; ///< the filter for one person lifting it into the vehicle
   bool known = false;               ///< false: the mass was not given
   /// NIOSH lifting index of one person lifting it into the vehicle, above 1 a warning; absent where grip
   /// height, size, deck or mass is not given, or where `not_liftable` by that method.

@@ -46,6 +46,13 @@ struct TestedStake {
   Place place;
 };
 
+/// What a loaded foot took to slide, as a share of the weight on it, and on what ground.
+struct TestedFriction {
+  double share = 0;
+  std::string ground, tested;     ///< tested: where, when and how wet, printed as typed
+  Place place;
+};
+
 struct House {
   Text name, phone;
   UnitSystem units = UnitSystem::metric;
@@ -56,6 +63,7 @@ struct House {
   std::vector<Text> packet;        ///< documents that `print` makes; empty: all
   HouseLift lift;
   std::optional<TestedStake> stake;
+  std::vector<TestedFriction> friction;
   std::string lightest = "mass";   ///< "mass" or "units": what the cover makes least first
   std::vector<Text> words;         ///< the house's own words for [show] with = [...]
   Place place;

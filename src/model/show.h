@@ -32,6 +32,7 @@ struct Site {
   Maybe<std::string> ground;        ///< what feet and weights stand on, for sliding
   Maybe<Duration> clear;            ///< to bring everybody into shelter
   Maybe<std::string> shelter;       ///< enclosed buildings or metal vehicles
+  Maybe<Length> extinguisher_walk;  ///< from the point farthest from one
   Place place;
 };
 
@@ -85,6 +86,7 @@ struct Use {
   std::vector<BallastLine> stakes;  ///< legs and count; no code
   std::vector<Carried> carries;
   std::vector<Hung> hung;
+  Maybe<Mass> cable;                ///< cable and fittings that hang on its head
   Place place;
 };
 
@@ -140,6 +142,7 @@ struct Supply {
   Maybe<std::string> cable;         ///< the feeder from it to where the circuits begin
   Maybe<Conductor> conductor;
   Maybe<Length> length, distance;   ///< of the feeder; to the nearest tent, door or window
+  Maybe<Length> fuel;               ///< from the nearest tent to where fuel is kept
   Place place;
 };
 /// starts: what one of them draws while it starts, where that is more.

@@ -34,6 +34,21 @@ std::optional<TestedStake> read_stake(TableReader& section) {
   return stake;
 }
 
+/// Counts only with all three, as a stake does.
+void read_friction(TableReader& entry, House& house) {
+  TestedFriction friction;
+  friction.place = entry.place();
+  const auto share = entry.number("share", 0.02, 2);
+  if (!entry.has("share"))
+    entry.error(entry.place(), "an entry of \"friction\" has no \"share\"",
+                "add share = 0.4: the pull that slid a loaded foot, over the weight on it; the least of three");
+  friction.ground = entry.text("ground").value;
+  friction.tested = entry.text("tested").value;
+  if (!share) return;
+  friction.share = share->value;
+  house.friction.push_back(std::move(friction));
+}
+
 }  // namespace
 
 House read_house(TableReader& section) {
@@ -56,6 +71,7 @@ House read_house(TableReader& section) {
   house.lightest = section.word<std::string>("lightest", {{"mass", "mass"}, {"units", "units"}}, "mass");
   house.words = section.texts("words");
   section.table("stake", "[house.stake]", [&](TableReader& stake) { house.stake = read_stake(stake); });
+  section.entries("friction", [&](TableReader& entry) { read_friction(entry, house); });
   section.table("lift", "[house.lift]", [&](TableReader& lift) { house.lift = read_lift(lift); });
   return house;
 }

@@ -19,6 +19,7 @@ Supply read_supply(TableReader& section) {
   supply.conductor = read_conductor(section);
   supply.length = section.quantity<Length>("length", range::run_length);
   supply.distance = section.quantity<Length>("distance", range::distance);
+  supply.fuel = section.quantity<Length>("fuel", range::distance);
   return supply;
 }
 

@@ -36,6 +36,7 @@ Site read_site(TableReader& section) {
   site.ground = section.maybe_text("ground");
   site.clear = section.quantity<Duration>("clear", range::minutes);
   site.shelter = section.maybe_text("shelter");
+  site.extinguisher_walk = section.quantity<Length>("extinguisher_walk", range::distance);
   return site;
 }
 

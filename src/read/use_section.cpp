@@ -95,6 +95,7 @@ void read_use_sections(TableReader& top, Show& show) {
     });
     section.entries("stakes", [&](TableReader& entry) { use.stakes.push_back(read_stakes(entry)); });
     read_held_up(section, use);
+    use.cable = section.quantity<Mass>("cable", range::weight_hold);
     if (!use.structure.value.empty()) show.uses.push_back(std::move(use));
   });
 }

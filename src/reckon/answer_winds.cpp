@@ -50,6 +50,12 @@ CanopyReading canopy_of(const Inputs& in, Answer& out, Problems& problems) {
   return reading;
 }
 
+/// The same without what pushes sideways and tilts: the figure that plain uplift tables give.
+CanopyStand uplift_alone(CanopyStand stand) {
+  stand.wind.tilt = 0;
+  return stand;
+}
+
 /// The least of what the ballast holds and the maker's limit.
 std::optional<Speed> held_gust(const CanopyReading& reading, const Inputs& in, BalanceFactors factors) {
   std::optional<Speed> gust = lifting_gust(reading.stand, in.get<Mass>("ballast"), factors);
@@ -78,6 +84,10 @@ void answer_canopy_ballast(const Inputs& in, Answer& out, Problems& problems) {
   result(out, said(ballast_per_leg(reading.stand, gust), in, Rounding::up));
   also(out, "without factors",
        said(ballast_per_leg(reading.stand, gust, no_factors), in, Rounding::up).text());
+  const CanopyStand alone = uplift_alone(reading.stand);
+  also(out, "for the uplift alone", said(ballast_per_leg(alone, gust), in, Rounding::up).text());
+  also(out, "for the uplift alone, without factors",
+       said(ballast_per_leg(alone, gust, no_factors), in, Rounding::up).text());
   const Force lift = Force::from_si(wind_pressure(gust).si() * reading.stand.wind.lift);
   also(out, "uplift in all", said(lift, in, Rounding::up).text());
   if (const auto maker = in.maybe<Speed>("maker"); maker && gust > *maker)
@@ -101,6 +111,8 @@ void answer_gust_from_ballast(const Inputs& in, Answer& out, Problems& problems)
     also(out, "the gust given", *gust <= *holds * (1 + 1e-9) ? "within limit" : "over limit");
   if (const auto plain_gust = lifting_gust(reading.stand, in.get<Mass>("ballast"), no_factors))
     also(out, "lifts, without factors, at", said(*plain_gust, in, Rounding::down).text());
+  if (const auto alone = lifting_gust(uplift_alone(reading.stand), in.get<Mass>("ballast"), no_factors))
+    also(out, "by the uplift alone, without factors, at", said(*alone, in, Rounding::down).text());
 }
 
 void answer_tower_tip(const Inputs& in, Answer& out, Problems& problems) {

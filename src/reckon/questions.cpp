@@ -88,7 +88,8 @@ constexpr std::string_view kCanopyFormula =
     "x own "
     "share) / 0.9";
 constexpr std::string_view kCanopySource =
-    "EN 1991-1-4:2005+A1:2010 4.5, 7.3, Tables 7.6 and 7.7; EN 1990:2002+A1:2005 Table A1.2(A)";
+    "EN 1991-1-4:2005+A1:2010 4.5, 7.3, Tables 7.6 and 7.7; ASCE 7-22 27.3, where larger; "
+    "EN 1990:2002+A1:2005 Table A1.2(A)";
 constexpr std::string_view kCanopyCaution =
     "For a canopy with nothing hung on it, ballast tied tight at each foot. The maker's limit comes first; "
     "venue, "

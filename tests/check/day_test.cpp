@@ -20,12 +20,14 @@ SmallShow day(double fahrenheit, double humidity) {
 TEST_CASE("An outdoor show that states nothing is told so, one row a subject") {
   SmallShow s;
   s.show.forecast.reset();
-  CHECK(s.one("heat").says == "Not given: the temperature, so neither heat nor cold was worked out.");
+  CHECK(s.one("heat").says == "Not given: the temperature, so neither heat nor cold was worked out. Ask the "
+        "weather office and type it.");
   CHECK(s.one("cold").rule.empty());
   CHECK(s.one("water").rule.empty());
-  CHECK(s.one("rain").says == "Not given: the chance of rain.");
-  CHECK(s.one("lightning").says == "Not given: how long it takes to clear the site, the shelter.");
-  CHECK(s.one("stop-person").says == "Not given: who may stop the show (stop_person).");
+  CHECK(s.one("rain").says == "Not given: the chance of rain. Ask the weather office and type it; until then cover everything.");
+  CHECK(s.one("lightning").says == "Not given: how long it takes to clear the site, the shelter. Walk it, agree it with the site, and type it; "
+        "until then stop at the first thunder.");
+  CHECK(s.one("stop-person").says == "Not given: who may stop the show (stop_person). Name somebody before doors.");
   for (const char* rule : {"heat", "rain", "lightning", "stop-person"})
     CHECK(s.one(rule).outcome == Outcome::not_checked);
 }
@@ -52,7 +54,7 @@ TEST_CASE("Heat: the index in full sun against the danger band") {
   CHECK(day(115, 10).one("heat").outcome == Outcome::over);
   SmallShow s = day(80, 40);
   s.show.forecast->humidity.reset();
-  CHECK(s.one("heat").says == "Not given: the humidity.");
+  CHECK(s.one("heat").says == "Not given: the humidity. Ask the weather office and type it.");
 }
 
 TEST_CASE("A WBGT reading stands above the forecast") {
@@ -88,12 +90,13 @@ TEST_CASE("Cold: wind chill by the mean wind, or by the gust") {
 
 TEST_CASE("Water: what goes, against a cup each 20 minutes") {
   SmallShow s = day(80, 40);
-  CHECK(s.one("water").says == "Not given: crew and hours.");
+  CHECK(s.one("water").says == "Not given: crew and hours. Type them under [show].");
   s.show.crew = given(6);
   s.show.volunteers = given(4);
   s.show.hours = given(5 * hour);
   CHECK(s.one("water").outcome == Outcome::over);
-  CHECK(s.one("water").says == "10 people for 5 h ask 9.5 gal, 12.5 gal better; 0.0 gal goes.");
+  CHECK(s.one("water").says == "10 people for 5 h ask 9.5 gal, 12.5 gal better; 0.0 gal goes. Bring 9.5 gal more, or "
+        "find a tap.");
   Item drink;
   drink.code = text("DRINK");
   drink.serves = {text("drinking-water")};
@@ -124,7 +127,8 @@ TEST_CASE("Rain: covers for what draws power under no canopy") {
   s.kit.cases.push_back(amp);
   CHECK(s.one("rain").outcome == Outcome::over);
   CHECK(s.one("rain").says ==
-        "Chance of rain 30 %: 1 piece that draws power stands under no canopy; 0 covers go.");
+        "Chance of rain 30 %: 1 piece that draws power stands under no canopy; 0 covers go. Bring 1 more, or "
+        "move it under a canopy.");
   Case cover;
   cover.code = text("COVER");
   cover.serves = {text("rain-cover")};
@@ -157,7 +161,13 @@ TEST_CASE("Somebody by role may stop the show") {
 
 TEST_CASE("Noise: all that one person hears in a day, by both exchange rates") {
   SmallShow s;
-  CHECK(s.one("noise").rule.empty());
+  CHECK(s.one("noise").outcome == Outcome::does_not_apply);
+  CHECK(s.one("noise").says == "No mix is listed, so no speaker is said to be near anybody.");
+  s.show.mixes.emplace_back();
+  CHECK(s.one("noise").outcome == Outcome::not_checked);
+  CHECK(s.one("noise").says ==
+        "Not given: what the crew hears. Read a level meter at the sound check and type level and hours under "
+        "[[noise]]; until then ear plugs for all.");
   const auto heard = [](double dba, double hours) {
     Heard h;
     h.who = text("desk");
@@ -174,5 +184,5 @@ TEST_CASE("Noise: all that one person hears in a day, by both exchange rates") {
   CHECK(s.one("noise").outcome == Outcome::over);
   s.show.heard = {heard(80, 2), heard(80, 2)};
   s.show.heard[1].level.reset();
-  CHECK(s.one("noise").says == "Not given: a level.");
+  CHECK(s.one("noise").says == "Not given: a level. Read a level meter and type it.");
 }

@@ -66,7 +66,7 @@ TEST_CASE("The cable's own ampacity counts where it is known") {
   s.show.circuits[0].conductor.reset();
   s.show.circuits[0].cable = given<std::string>("CORD");
   CHECK(row(s).outcome == Outcome::over);
-  CHECK(s.one("circuit").says.find("CORD carries only 13 A.") != std::string::npos);
+  CHECK(s.one("circuit").says.find("CORD carries only 13 A: take a thicker cable, or load off.") != std::string::npos);
   s.kit.cases.back().conductor = gauge("10");
   CHECK(row(s).outcome == Outcome::within);
   s.kit.cases.back().carries = given(15 * ampere);  // its maker's figure, where that is less
@@ -111,11 +111,13 @@ TEST_CASE("What is missing is named, and nothing is within without it") {
   s.show.circuits[0].conductor.reset();
   CHECK(s.one("circuit").outcome == Outcome::not_checked);
   CHECK(s.one("circuit").says ==
-        "Draws 8.4 A, counted as 10.5 A for long use, of 20 A. Not given: the conductor of the cable.");
+        "Draws 8.4 A, counted as 10.5 A for long use, of 20 A. Not given: the conductor of the cable. "
+        "Read it off the plate or measure it, and type it.");
   s.show.circuits[0].feeds[0].draws.reset();
   s.show.circuits[0].protection.reset();
   s.show.supplies[0].voltage.reset();
-  CHECK(s.one("circuit").says == "Not given: what AMP draws, its protection, its supply's voltage.");
+  CHECK(s.one("circuit").says == "Not given: what AMP draws, its protection, its supply's voltage. Read it off the plate or measure it, and "
+        "type it.");
   CHECK(s.one("supply").outcome == Outcome::not_checked);
 }
 
@@ -146,12 +148,12 @@ TEST_CASE("A supply: the sum and each leg against the rating") {
   CHECK(s.one("supply").outcome == Outcome::within);
   CHECK(s.one("supply").says == "Carries 1500 W, 1500 VA, of 7200 W: leg A 1000 W, leg B 500 W.");
   CHECK(*supply(s).imbalance == Approx(0.5));
-  CHECK(s.one("supply").assumption == "legs differ by 50 % of the larger");
+  CHECK(s.one("supply").caution.rfind("The legs differ by 50 % of the larger: even them out.", 0) == 0);
   CHECK(supply(s).tests.size() == 4);
   CHECK(supply(s).tests.back() == "Voltage at the farthest outlet under load: 114 V or more.");
   s.show.supplies[0].power = given(1900 * watt);
   CHECK(s.one("supply").outcome == Outcome::over);  // leg A has 950 W
-  CHECK(s.one("supply").says.find("Leg A takes 1000 VA: its share is 950 W.") != std::string::npos);
+  CHECK(s.one("supply").says.find("Leg A takes 1000 VA, its share is 950 W: move a circuit to another leg.") != std::string::npos);
   s.show.circuits[1].leg.reset();
   CHECK(s.one("supply").says.find("Not given: the leg of every circuit.") != std::string::npos);
 }
@@ -162,11 +164,15 @@ TEST_CASE("A generator: height, heat, starting current, distance") {
   s.show.supplies[0].power = given(1200 * watt);
   CHECK(s.one("supply").says ==
         "Carries 1000 W, 1000 VA, of 1200 W. Not given: the site's altitude, the temperature, its distance "
-        "to the "
-        "nearest tent, door or window.");
+        "to the nearest tent, door or window, how far its fuel is kept from the nearest tent. Read its plate or "
+        "measure, and type it.");
   s.show.site.altitude = given(1200 * metre);
   s.show.forecast->temperature = given(Temperature::celsius(30));
   s.show.supplies[0].distance = given(25 * foot);
+  s.show.supplies[0].fuel = given(49 * foot);
+  CHECK(s.one("supply").says.find("Its fuel is kept 49 ft from a tent: move it to 50 ft at least.") !=
+        std::string::npos);
+  s.show.supplies[0].fuel = given(50 * foot);
   CHECK(s.one("supply").outcome == Outcome::within);
   CHECK(*supply(s).left / watt == Approx(1164));
   s.show.circuits[0].feeds[0].starts = given(1200 * watt);
@@ -174,16 +180,18 @@ TEST_CASE("A generator: height, heat, starting current, distance") {
   s.show.circuits[0].feeds[0].starts.reset();
   s.show.supplies[0].distance = given(19 * foot);
   CHECK(s.one("supply").says ==
-        "Carries 1000 W, 1000 VA, of 1164 W. It stands 19 ft from a tent, door or window: 20 ft at least.");
+        "Carries 1000 W, 1000 VA, of 1164 W. It stands 19 ft from a tent, door or window: move it to 20 ft at "
+        "least.");
 }
 
-TEST_CASE("No circuit listed: nothing to say without power, not checked outdoors, the building's indoors") {
+TEST_CASE("No circuit listed: not checked outdoors; the building's indoors; nothing to check without power") {
   SmallShow s;
-  CHECK(s.one("circuit").rule.empty());
+  CHECK(s.one("circuit").outcome == Outcome::does_not_apply);
   s.kit.cases[0].draws = given(50 * watt);
   CHECK(s.one("circuit").outcome == Outcome::not_checked);
   CHECK(s.one("circuit").says ==
-        "No circuit is listed, and 20 pieces that go draw power: nothing was added up.");
+        "No circuit is listed, and 20 pieces that go draw power: nothing was added up. Type a [[supply]] and its "
+        "[[circuit]]s, or have an electrician lay it out.");
   s.show.setting = given<std::string>("indoor");
   CHECK(s.one("circuit").outcome == Outcome::does_not_apply);
 }

@@ -82,7 +82,8 @@ TEST_CASE("Without positions only masses are judged, and that is said") {
   Trailer t;
   t.show.loads[0].stands.clear();
   CHECK(t.check().outcome == Outcome::within);
-  CHECK(t.check().assumption == "axle and tongue not worked out: no positions; tie-downs not given");
+  CHECK(t.check().assumption == "axle and tongue not worked out: no positions; tie-downs not given: straps that "
+        "hold 365.0 kg together are asked");
   t.kit.vehicles[0].gross = given(1479 * kilogram);
   CHECK(t.check().outcome == Outcome::over);
   t.kit.vehicles[0].gross.reset();
@@ -109,5 +110,5 @@ TEST_CASE("Tie-downs by number and strength") {
   CHECK(t.check().outcome == Outcome::over);
   t.show.loads[0].straps[0].limit = given(400 * kilogram);
   t.show.loads[0].length = given(12 * foot);
-  CHECK(t.check().says.find("2 straps of 3.") != std::string::npos);
+  CHECK(t.check().says.find("2 straps, 3 are asked: add 1.") != std::string::npos);
 }

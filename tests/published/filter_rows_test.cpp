@@ -29,6 +29,15 @@ TEST_CASE("HSE INDG143: the least of the zones entered") {
   CHECK_FALSE(filter_limit(Lifter::crew, std::vector<HandZone>{}, Reach::close));
 }
 
+TEST_CASE("The zones that a lift passes, by heights of a body from memory") {
+  const auto cm = [](double x) { return x * centimetre; };
+  CHECK(zones_between(cm(80), cm(100)) == std::vector<HandZone>{HandZone::elbow_to_knuckle});
+  CHECK(zones_between(cm(30), cm(101)) ==
+        std::vector<HandZone>{HandZone::elbow_to_knuckle, HandZone::knuckle_to_shin});
+  CHECK(zones_between(cm(0), cm(200)).size() == 5);
+  CHECK(zones_between(cm(25), cm(25)) == std::vector<HandZone>{HandZone::below_shin});
+}
+
 TEST_CASE("HSE L23: team handling") {
   const Mass man = 25 * kilogram, fifty = 50 * kilogram;
   CHECK(*team_limit({man, man}) / kilogram == Approx(33.3).margin(0.05));      // T1, a page prints 33

@@ -95,12 +95,19 @@ TEST_CASE("NIOSH manual: Table 5, frequency") {
   const Row rows[] = {{0.2, {1.00, 1.00, .95, .95, .85, .85}},
                       {0.5, {.97, .97, .92, .92, .81, .81}},
                       {1, {.94, .94, .88, .88, .75, .75}},
+                      {2, {.91, .91, .84, .84, .65, .65}},
+                      {3, {.88, .88, .79, .79, .55, .55}},
+                      {4, {.84, .84, .72, .72, .45, .45}},
                       {5, {.80, .80, .60, .60, .35, .35}},
+                      {6, {.75, .75, .50, .50, .27, .27}},
+                      {7, {.70, .70, .42, .42, .22, .22}},
+                      {8, {.60, .60, .35, .35, .18, .18}},
                       {9, {.52, .52, .30, .30, .00, .15}},
                       {10, {.45, .45, .26, .26, .00, .13}},
                       {11, {.41, .41, .00, .23, .00, .00}},
                       {12, {.37, .37, .00, .21, .00, .00}},
                       {13, {.00, .34, .00, .00, .00, .00}},
+                      {14, {.00, .31, .00, .00, .00, .00}},
                       {15, {.00, .28, .00, .00, .00, .00}},
                       {16, {0, 0, 0, 0, 0, 0}}};
   for (const Row& row : rows)
@@ -113,6 +120,8 @@ TEST_CASE("NIOSH manual: Table 5, frequency") {
 TEST_CASE("NIOSH manual: Table 7, coupling") {
   const auto low = 74 * centimetre, high = 75 * centimetre;
   CHECK(coupling_factor(Coupling::good, low, LiftConstants::metric) == 1.00);
+  CHECK(coupling_factor(Coupling::good, high, LiftConstants::metric) == 1.00);
+  CHECK(coupling_factor(Coupling::poor, low, LiftConstants::metric) == 0.90);
   CHECK(coupling_factor(Coupling::fair, low, LiftConstants::metric) == 0.95);
   CHECK(coupling_factor(Coupling::fair, high, LiftConstants::metric) == 1.00);
   CHECK(coupling_factor(Coupling::poor, high, LiftConstants::metric) == 0.90);

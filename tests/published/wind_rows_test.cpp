@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "formula/canopy.h"
+#include "formula/open_roof.h"
 #include "formula/overturning.h"
 #include "formula/wind.h"
 
@@ -90,6 +91,17 @@ TEST_CASE("WMO wind scale: bands in knots, m/s and km/h") {
     CHECK(wind_force_knots(r.force).to == r.to_kn);
     CHECK(wind_force(r.to_kn * knot) == r.force);
   }
+  // The same bands as they are printed in km/h and mph, by their middles.
+  const std::tuple<int, int, int, int, int> printed[] = {
+      {1, 1, 5, 1, 3},      {2, 6, 11, 4, 7},     {3, 12, 19, 8, 12},   {4, 20, 28, 13, 18},
+      {5, 29, 38, 19, 24},  {6, 39, 49, 25, 31},  {7, 50, 61, 32, 38},  {8, 62, 74, 39, 46},
+      {9, 75, 88, 47, 54},  {10, 89, 102, 55, 63}, {11, 103, 117, 64, 72}};
+  for (const auto& [force, from_kmh, to_kmh, from_mph, to_mph] : printed) {
+    CHECK(wind_force((from_kmh + to_kmh) / 2.0 * kilometre_per_hour) == force);
+    CHECK(wind_force((from_mph + to_mph) / 2.0 * mile_per_hour) == force);
+  }
+  CHECK(wind_force(74 * mile_per_hour) == 12);  // 73 is printed, and is 63.4 knots: force 11
+  CHECK(wind_force(64 * knot) == 12);
   CHECK(wind_force(32.7 * metre_per_second) == 12);
   CHECK(wind_force(118 * kilometre_per_hour) == 12);
   CHECK(wind_force(38 * kilometre_per_hour) == 5);
@@ -163,6 +175,74 @@ TEST_CASE("EN 1991-1-4 Tables 7.6 and 7.7: outside of them nothing is given") {
   CHECK_FALSE(roof_force(RoofTable::two_slope, 0, 0));
   CHECK_FALSE(roof_force(RoofTable::two_slope, 31, 0));
   CHECK_FALSE(roof_force(RoofTable::two_slope, 10, 1.1));
+}
+
+namespace {
+/// One pitch of a figure: for each case the windward and the leeward half.
+struct FreeRow {
+  double pitch;
+  HalfForce cases[4];
+};
+void same(const FreeRow& row, const std::vector<HalfForce>& said) {
+  INFO(row.pitch);
+  for (std::size_t i = 0; i < said.size(); ++i) {
+    CHECK(said[i].windward == Approx(row.cases[i].windward));
+    CHECK(said[i].leeward == Approx(row.cases[i].leeward));
+  }
+}
+}  // namespace
+
+TEST_CASE("ASCE 7-22 Figure 27.3-4: single slope, cases A and B from the low edge, then from the high edge") {
+  const FreeRow clear[] = {{7.5, {{-.6, -1.0}, {-1.4, 0}, {.9, 1.5}, {1.6, .3}}},
+                           {15, {{-.9, -1.3}, {-1.9, 0}, {1.3, 1.6}, {1.8, .6}}},
+                           {22.5, {{-1.5, -1.6}, {-2.4, -.3}, {1.7, 1.8}, {2.2, .7}}},
+                           {30, {{-1.8, -1.8}, {-2.5, -.5}, {2.1, 2.1}, {2.6, 1.0}}},
+                           {37.5, {{-1.8, -1.8}, {-2.4, -.6}, {2.1, 2.2}, {2.7, 1.1}}},
+                           {45, {{-1.6, -1.8}, {-2.3, -.7}, {2.2, 2.5}, {2.6, 1.4}}}};
+  const FreeRow obstructed[] = {{7.5, {{-1.0, -1.5}, {-1.7, -.8}, {-.2, -1.2}, {.8, -.3}}},
+                                {15, {{-1.1, -1.5}, {-2.1, -.6}, {.4, -1.1}, {1.2, -.3}}},
+                                {22.5, {{-1.5, -1.7}, {-2.3, -.9}, {.5, -1.0}, {1.3, 0}}},
+                                {30, {{-1.5, -1.8}, {-2.3, -1.1}, {.6, -1.0}, {1.6, .1}}},
+                                {37.5, {{-1.5, -1.8}, {-2.2, -1.1}, {.7, -.9}, {1.9, .3}}},
+                                {45, {{-1.3, -1.8}, {-1.9, -1.2}, {.8, -.9}, {2.1, .4}}}};
+  for (const FreeRow& row : clear) {
+    const auto said = free_roof_cases(RoofTable::single_slope, row.pitch, false);
+    REQUIRE(said.size() == 4);
+    same(row, said);
+  }
+  for (const FreeRow& row : obstructed) same(row, free_roof_cases(RoofTable::single_slope, row.pitch, true));
+  // Flatter than 7.5 degrees (one copy prints 5.5), both shapes and both directions are one row.
+  for (const RoofTable table : {RoofTable::single_slope, RoofTable::two_slope})
+    for (const double pitch : {0.0, 7.4}) {
+      same({pitch, {{1.2, .3}, {-1.1, -.1}}}, free_roof_cases(table, pitch, false));
+      same({pitch, {{-.5, -1.2}, {-1.1, -.6}}}, free_roof_cases(table, pitch, true));
+    }
+  const auto between = free_roof_cases(RoofTable::single_slope, 11.25, false);  // own row, from the figure
+  CHECK(between[1].windward == Approx(-1.65));
+  CHECK(free_roof_cases(RoofTable::single_slope, 46, false).empty());
+  CHECK(free_roof_cases(RoofTable::two_slope, -1, true).empty());
+}
+
+TEST_CASE("ASCE 7-22 Figure 27.3-5: two slopes, cases A and B") {
+  const FreeRow clear[] = {{7.5, {{1.1, -.3}, {.2, -1.2}}},  {15, {{1.1, -.4}, {.1, -1.1}}},
+                           {22.5, {{1.1, .1}, {-.1, -.8}}},  {30, {{1.3, .3}, {-.1, -.9}}},
+                           {37.5, {{1.3, .6}, {-.2, -.6}}},  {45, {{1.1, .9}, {-.3, -.5}}}};
+  const FreeRow obstructed[] = {{7.5, {{-1.6, -1.0}, {-.9, -1.7}}}, {15, {{-1.2, -1.0}, {-.6, -1.6}}},
+                                {22.5, {{-1.2, -1.2}, {-.8, -1.7}}}, {30, {{-.7, -.7}, {-.2, -1.1}}},
+                                {37.5, {{-.6, -.6}, {-.3, -.9}}},   {45, {{-.5, -.5}, {-.3, -.7}}}};
+  for (const FreeRow& row : clear) same(row, free_roof_cases(RoofTable::two_slope, row.pitch, false));
+  for (const FreeRow& row : obstructed) same(row, free_roof_cases(RoofTable::two_slope, row.pitch, true));
+}
+
+TEST_CASE("ASCE 7-22 Figure 27.3-7: wind along the ridge, by distance in mean heights") {
+  const std::tuple<double, RoofForce, RoofForce> rows[] = {
+      {1, {.8, -.8}, {.5, -1.2}}, {2, {.5, -.6}, {.5, -.9}}, {2.1, {.3, -.3}, {.3, -.6}}};
+  for (const auto& [distance, clear, obstructed] : rows) {
+    CHECK(free_roof_along(distance, false).down == clear.down);
+    CHECK(free_roof_along(distance, false).up == clear.up);
+    CHECK(free_roof_along(distance, true).down == obstructed.down);
+    CHECK(free_roof_along(distance, true).up == obstructed.up);
+  }
 }
 
 namespace {
