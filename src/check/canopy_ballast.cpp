@@ -203,6 +203,8 @@ Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const
     f.outcome = Outcome::not_checked;
     f.says =
         "No table covers this roof and the maker's gust limit is not given: ask the maker; until then it stays down.";
+    if (!site.forecast) f.says += " No forecast gust is given.";
+    if (least_ballast(site) <= Mass{}) f.says += " A leg has no ballast.";
     return f;
   }
   judge(f, site, detail, c.kit.house, spare_weights(c, plan, site.use));

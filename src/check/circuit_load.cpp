@@ -30,7 +30,7 @@ std::string says_of(const CircuitRow& row, bool continuous) {
       says += " More than its breaker takes: move load to another circuit.";
   }
   if (row.drop_share)
-    says += fmt::format(" Loses {} to its farthest outlet, {} of {}.", volts_up(*row.drop),
+    says += fmt::format(" Loses {} to its farthest outlet: {}, {} at most.", volts_up(*row.drop),
                         percent_up(*row.drop_share), percent_up(*row.drop_limit));
   if (row.drop_share && *row.drop_share > *row.drop_limit * (1 + 1e-9))
     says += " Take a thicker or a shorter cable, or load off.";

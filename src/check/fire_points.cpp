@@ -59,7 +59,9 @@ void check_extinguishers(const Catalogue& catalogue, const Show& show, const Pla
   const int needed = extinguishers(area);
   f.measured = static_cast<double>(have);
   f.limit = static_cast<double>(needed);
-  if (unknown > 0)
+  if (is_indoor(show))
+    say_does_not_apply(f, setting_place(show), "Indoors: the building's own. Know where they hang.");
+  else if (unknown > 0)
     say_not_given(f, {"the plan of a canopy"}, "Measure it and type it in the kit.");
   else if (!provided && !catalogue.knows(word))
     say_not_given(f, {"an extinguisher: nothing in the kit serves as \"extinguisher\" and the site has none"},

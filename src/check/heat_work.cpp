@@ -93,7 +93,7 @@ void check_heat(const Catalogue& catalogue, const Show& show, const Plan&, Findi
     const Forecast forecast = show.forecast.value_or(Forecast{});
     if (forecast.wbgt) return judge_reading(f, forecast.wbgt->value, units);
     if (!forecast.temperature)
-      return say_not_given(f, {"the temperature, so neither heat nor cold was worked out"},
+      return say_not_given(f, {"the temperature, so neither heat, cold nor water was worked out"},
                            "Ask the weather office and type it.");
     if (forecast.temperature->value < coolest)
       return say_does_not_apply(f, forecast.temperature->place, "Too cool for a heat index.");

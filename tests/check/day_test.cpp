@@ -20,7 +20,7 @@ SmallShow day(double fahrenheit, double humidity) {
 TEST_CASE("An outdoor show that states nothing is told so, one row a subject") {
   SmallShow s;
   s.show.forecast.reset();
-  CHECK(s.one("heat").says == "Not given: the temperature, so neither heat nor cold was worked out. Ask the "
+  CHECK(s.one("heat").says == "Not given: the temperature, so neither heat, cold nor water was worked out. Ask the "
         "weather office and type it.");
   CHECK(s.one("cold").rule.empty());
   CHECK(s.one("water").rule.empty());

@@ -41,8 +41,8 @@ TEST_CASE("A circuit: current, the long-use factor, and the voltage lost at its 
   SmallShow s = circuit();
   CHECK(s.one("circuit").outcome == Outcome::within);
   CHECK(s.one("circuit").says ==
-        "Draws 8.4 A, counted as 10.5 A for long use, of 20 A. Loses 3.3 V to its farthest outlet, 2.8 % of "
-        "5 %.");
+        "Draws 8.4 A, counted as 10.5 A for long use, of 20 A. Loses 3.3 V to its farthest outlet: 2.8 %, "
+        "5 % at most.");
   CHECK(*row(s).ampacity / ampere == Approx(25));
   s.show.circuits[0].feeds[0].draws = given(1920 * watt);  // 16 A fill 20 A
   CHECK(row(s).outcome == Outcome::over);                  // 6.34 V of 120 are 5.3 %

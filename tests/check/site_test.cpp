@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The site: ways, extinguishers, inspection dates; and the list of rules itself.
 #include <catch2/catch.hpp>
+#include <regex>
 #include <set>
 
 #include "small_show.h"
@@ -85,6 +86,8 @@ TEST_CASE("Extinguishers for canopies") {
   s.kit.structures[0].plan_length = given(301 * foot);
   CHECK(s.one("extinguishers").outcome == Outcome::over);
   CHECK(s.one("extinguishers").says.find("2 asked: bring 1 more.") != std::string::npos);
+  s.show.setting = given<std::string>("indoor");
+  CHECK(s.one("extinguishers").outcome == Outcome::does_not_apply);
 }
 
 TEST_CASE("An inspection date before the show is over, on its day it is not") {
@@ -97,6 +100,30 @@ TEST_CASE("An inspection date before the show is over, on its day it is not") {
   CHECK(s.one("inspection").outcome == Outcome::over);
   CHECK(s.one("inspection").says == "To be inspected by 2027-09-18; the show is on 2027-09-19: have it inspected, or "
         "leave it at home.");
+}
+
+TEST_CASE("What is over or not checked says what to do about it") {
+  SmallShow s;
+  s.show.forecast.reset();
+  s.show.mixes.emplace_back();
+  s.kit.cases[0].draws = given(50 * watt);
+  s.kit.cases[0].weighed.reset();
+  Passage way;
+  way.what = text("step");
+  s.show.ways = {way};
+  const std::regex next(
+      "(Ask|ask|Type|type|Name|Bring|bring|weigh|Weigh|Measure|Walk|Read|leave it|add|lay|take|Move|move|have it)");
+  int told = 0;
+  for (const bool windy : {false, true}) {
+    if (windy) s.forecast(60 * mile_per_hour);
+    for (const Finding& f : s.check().list)
+      if (f.outcome == Outcome::over || f.outcome == Outcome::not_checked) {
+        INFO(f.rule << ": " << f.says);
+        CHECK(std::regex_search(f.says, next));
+        ++told;
+      }
+  }
+  CHECK(told > 20);
 }
 
 TEST_CASE("Every finding bears the name of a rule, a source and a caution; none reassures") {
