@@ -56,6 +56,18 @@ Finding nothing_heard(const Show& show) {
   return f;
 }
 
+/// "92 dBA for 1.5 h, 88 dBA for 40 min".
+std::string heard_words(const std::vector<HeardFor>& heard) {
+  std::string words;
+  for (const auto& [level, time] : heard) {
+    const bool minutes = time < 1 * unit::hour;
+    words += fmt::format("{}{} dBA for {}", words.empty() ? "" : ", ", plain(level / unit::decibel_a, 1),
+                         minutes ? plain(steps_up(time / unit::minute), 0) + " min"
+                                 : plain(time / unit::hour, 2) + " h");
+  }
+  return words;
+}
+
 Finding finding_of(const Day& day) {
   Finding f = begin_noise(day.who.value, day.place);
   f.limit = 100.0;
@@ -68,7 +80,7 @@ Finding finding_of(const Day& day) {
   } else {
     f.measured = *dose;
     f.outcome = *dose <= 100 * (1 + 1e-9) ? Outcome::within : Outcome::over;
-    f.says = fmt::format("{} of a day's dose by NIOSH (85 dBA, 3 dB), {} by OSHA (90 dBA, 5 dB).",
+    f.says = fmt::format("{}: {} of a day's dose by NIOSH (3 dB), {} by OSHA (5 dB).", heard_words(day.heard),
                          whole(*dose), osha);
     if (f.outcome == Outcome::over) f.says += " Ear plugs and shorter turns, or turn it down.";
   }

@@ -79,9 +79,7 @@ std::vector<std::string> water_lines(const Context& context) {
   const Words& words = context.words;
   std::vector<std::string> lines;
   for (const Finding& finding : context.findings.list) {
-    // Noise within its limit is no news for a sheet that everyone reads.
     if (finding.outcome == Outcome::does_not_apply ||
-        (finding.rule == "noise" && finding.outcome == Outcome::within) ||
         std::find(rules.begin(), rules.end(), finding.rule) == rules.end())
       continue;
     std::string word;

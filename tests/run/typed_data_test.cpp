@@ -126,6 +126,7 @@ class ReadBack {
 /// Texts that are worked with and not printed as they stand, with the reason.
 const std::map<std::string, const char*> worked_with = {
     {"kit", "where the kit lies"},
+    {"use.ballast.at", "said as ahead of the middle and behind it"},
     {"load.vehicle", "its name is printed"},
     {"load.takes", "where a case rides"},
     {"team.vehicle", "who pulls what"},
