@@ -101,9 +101,9 @@ inline Picture noisy(Picture picture, double deviation) {
   return picture;
 }
 
-/// `dots` printer dots a module become five pixels.
-inline Picture through_camera(const Picture& printed, double dots) {
-  return noisy(blurred(turned(printed, 7, 5 / dots), 0.8), 6);
+/// `dots` printer dots a module become so many pixels.
+inline Picture through_camera(const Picture& printed, double dots, double pixels = 5) {
+  return noisy(blurred(turned(printed, 7, pixels / dots), 0.8), 6);
 }
 
 }  // namespace dunnage
