@@ -8,7 +8,8 @@ packages="g++ cmake ninja-build pkg-config libhpdf-dev libdeflate-dev libqrcodeg
   nlohmann-json3-dev libfmt-dev libcsv-dev libfreetype-dev coinor-libcbc-dev fonts-noto-core fonts-noto-extra fonts-jetbrains-mono
   fonts-dejavu-core"
 if [ "${1:-}" = testing ]; then
-  packages="$packages catch2 qpdf poppler-utils mupdf-tools zbar-tools zxing-cpp-tools python3 python3-jsonschema mandoc bsdextrautils zsh fish"
+  packages="$packages catch2 qpdf poppler-utils mupdf-tools zbar-tools zxing-cpp-tools python3 python3-jsonschema mandoc bsdextrautils zsh fish
+    clang clang-tidy libclang-rt-14-dev gcovr"
 fi
 
 missing=

@@ -50,9 +50,20 @@ std::string quote(const Place& place) {
          std::string(2 + before.size() + inside, ' ') + "^" + std::string(width - 1, '~') + "\n";
 }
 
+/// A sentence that repeats a typed text of thousands of signs loses its middle.
+std::string shortened(const std::string& text) {
+  constexpr std::size_t most = 1000, kept = 300;
+  if (text.size() <= most) return text;
+  const auto begins_sign = [&](std::size_t at) { return (static_cast<unsigned char>(text[at]) & 0xC0) != 0x80; };
+  std::size_t first = kept, last = text.size() - kept;
+  while (!begins_sign(first)) --first;
+  while (!begins_sign(last)) ++last;
+  return text.substr(0, first) + " ... " + text.substr(last);
+}
+
 std::string message(const Place& place, const char* severity, const std::string& cause) {
   const std::string where = place.known() ? place.words() + ": " : std::string();
-  return where + severity + ": " + cause + "\n" + (place.known() ? quote(place) : std::string());
+  return where + severity + ": " + shortened(cause) + "\n" + (place.known() ? quote(place) : std::string());
 }
 
 std::string count_of(std::size_t n, const char* what) {
@@ -68,7 +79,7 @@ std::string listed(const std::vector<std::string>& words) {
 }
 
 void Diagnostics::add(Diagnostic d) {
-  if (d.severity == Severity::error) ++errors_;
+  if (d.severity == Severity::error && ++errors_ > most_errors) return;
   all_.push_back(std::move(d));
 }
 
@@ -111,7 +122,7 @@ std::vector<Diagnostic> Diagnostics::sorted(const Sources& sources) const {
 
 std::string render(const Diagnostic& d) {
   std::string out = message(d.place, word(d.severity), d.cause);
-  if (!d.hint.empty()) out += "hint: " + d.hint + "\n";
+  if (!d.hint.empty()) out += "hint: " + shortened(d.hint) + "\n";
   if (d.other.known()) out += message(d.other, "note", d.other_says);
   return out;
 }
@@ -119,7 +130,10 @@ std::string render(const Diagnostic& d) {
 std::string render(const Diagnostics& diagnostics, const Sources& sources) {
   std::string out;
   for (const Diagnostic& d : diagnostics.sorted(sources)) out += render(d);
-  if (diagnostics.errors() > 0) out += count_of(diagnostics.errors(), "error") + "\n";
+  if (diagnostics.errors() > 0) out += count_of(diagnostics.errors(), "error");
+  if (diagnostics.errors() > Diagnostics::most_errors)
+    out += "; the first " + std::to_string(Diagnostics::most_errors) + " are told above";
+  if (diagnostics.errors() > 0) out += "\n";
   return out;
 }
 

@@ -29,6 +29,8 @@ class Diagnostics {
   void warning(Place place, std::string cause, std::string hint = {});
   void note(Place place, std::string cause, std::string hint = {});
 
+  /// Errors beyond this many are counted and not kept: a file of another kind may have millions.
+  static constexpr std::size_t most_errors = 10000;
   bool has_errors() const { return errors_ > 0; }
   std::size_t errors() const { return errors_; }
   const std::vector<Diagnostic>& all() const { return all_; }

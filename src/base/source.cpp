@@ -5,14 +5,13 @@
 namespace dunnage {
 
 std::string_view SourceFile::line(std::uint32_t number) const {
-  if (number == 0) return {};
-  std::size_t begin = 0;
-  for (std::uint32_t at = 1; at < number; ++at) {
-    const std::size_t end = text.find('\n', begin);
-    if (end == std::string::npos) return {};
-    begin = end + 1;
+  if (line_begins.empty()) {
+    line_begins.push_back(0);
+    for (std::size_t end = text.find('\n'); end != std::string::npos; end = text.find('\n', end + 1))
+      line_begins.push_back(end + 1);
   }
-  std::string_view found = std::string_view(text).substr(begin);
+  if (number == 0 || number > line_begins.size()) return {};
+  std::string_view found = std::string_view(text).substr(line_begins[number - 1]);
   found = found.substr(0, found.find('\n'));
   if (!found.empty() && found.back() == '\r') found.remove_suffix(1);
   return found;

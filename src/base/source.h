@@ -7,6 +7,7 @@
 #include <string>
 #include <string_view>
 #include <utility>
+#include <vector>
 
 namespace dunnage {
 
@@ -15,8 +16,11 @@ struct SourceFile {
   std::string name;  ///< as the user named it, relative where they did
   std::string text;
 
-  /// The text of line `number` (from 1) without its line end; empty beyond the last.
+  /// The text of line `number` (from 1) without its line end; empty beyond the last. The first call finds where
+  /// the lines begin, so that a file with a mistake on each of a million lines is told in one pass.
   std::string_view line(std::uint32_t number) const;
+
+  mutable std::vector<std::size_t> line_begins = {};  ///< empty until asked for
 };
 
 /// A stretch of one line. Columns count code points from 1. `file` null: no place (a default).
@@ -39,7 +43,7 @@ struct Place {
 class Sources {
  public:
   const SourceFile* add(std::string name, std::string text) {
-    return &files_.emplace_back(SourceFile{std::move(name), std::move(text)});
+    return &files_.emplace_back(SourceFile{std::move(name), std::move(text), {}});
   }
   const std::deque<SourceFile>& files() const { return files_; }
 

@@ -67,11 +67,12 @@ class Composer {
     const Furniture furniture(setting_, layout_, section, card.w);
     const Paper top = furniture.head_height();
     const Paper room = card.h - top - furniture.foot_height();
-    if (!enough(room)) return;
+    if (!enough(room) || too_many()) return;
     std::vector<Ink> areas;  // stand on the section's first card
     set_areas(setting_, layout_, section, {{}, top, card.w, room}, areas);
     std::vector<Place> places;
     const int oversized = flow_section(section, room, [&](std::vector<Ink> ink) {
+      if (too_many()) return;
       const Box& place = next_card(places.empty() ? section.recipient : std::string());
       add_moved(page_.ink, std::exchange(areas, {}), place.x, place.y);
       add_moved(page_.ink, std::move(ink), place.x, place.y + top);
@@ -111,6 +112,13 @@ class Composer {
     if (room > 20 * paper_mm) return true;
     setting_.problem({}, "head, foot and margins leave " + plain(room / paper_mm, 1) + " mm of the page");
     return false;
+  }
+
+  /// What is beyond the limit is told once and not kept.
+  bool too_many() {
+    if (count_ < most_pages) return false;
+    setting_.problem({}, "takes more than " + std::to_string(most_pages) + " pages, and one run prints no more");
+    return true;
   }
 
   const Box& next_card(const std::string& recipient) {

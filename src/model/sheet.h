@@ -2,6 +2,7 @@
 // Where things stand on a page and how large: what layouts/*.toml says. Never what is computed.
 #pragma once
 
+#include <cstddef>
 #include <map>
 #include <optional>
 #include <string>
@@ -11,6 +12,9 @@
 #include "base/source.h"
 
 namespace dunnage {
+
+/// Of one document: all are held in memory until the last is set.
+inline constexpr std::size_t most_pages = 200000;
 
 enum class Fit { wrap, shrink, refuse, cut };  ///< cut: whole lines, and "+ N more" is said
 enum class Align { left, right, centre };

@@ -12,10 +12,16 @@
 namespace dunnage {
 namespace {
 
+/// No quantity, date or count is longer; the regular expressions below recurse once a sign.
+constexpr std::size_t most_signs = 200;
+
 ReadCell as_is(std::string text) { return {IntakeValue{std::move(text)}, {}, {}, {}}; }
 ReadCell raw(std::string text, std::string guess = {}) { return {IntakeValue{RawToml{std::move(text)}}, std::move(guess), {}, {}}; }
 ReadCell nothing() { return {}; }
 ReadCell not_read(std::string cause, std::string hint) { return {std::nullopt, {}, std::move(cause), std::move(hint)}; }
+ReadCell too_long(const std::string& cell, const std::string& kind) {
+  return not_read("a cell of " + std::to_string(cell.size()) + " signs is no " + kind, "check the quotes and the separators around it");
+}
 std::string read_as(const std::string& cell, const std::string& value) { return in_quotes(cell) + " read as " + value; }
 
 std::vector<Measure> measures_of(const std::string& kind) {
@@ -167,10 +173,11 @@ std::vector<std::string> split_words(std::string_view text) {
 }
 
 ReadCell read_quantity_cell(const std::string& cell, const std::vector<Measure>& measures, const std::string& unit, Decimals decimals) {
+  const std::string what = measures.empty() ? "quantity" : name(measures.front());
+  if (cell.size() > most_signs) return too_long(cell, what);
   for (const Measure measure : measures)
     if (parse_quantity(cell, measure).si) return as_is(cell);
   CellNumber number = read_number(cell, decimals);
-  const std::string what = measures.empty() ? "quantity" : name(measures.front());
   if (!number.ok) return not_read(in_quotes(cell) + " is no " + what, "write a number and a unit, for example " + std::string(measures.front() == Measure::mass ? "27 lb or 12.5 kg" : "29 in or 74 cm"));
   if (!number.has_unit) {
     if (unit.empty())
@@ -191,6 +198,7 @@ ReadCell read_cell(const std::string& cell, const Key& key, const std::string& u
   }
   if (says_nothing(cell)) return nothing();
   if (!measures.empty()) return read_quantity_cell(cell, measures, unit, decimals);
+  if (cell.size() > most_signs && key.kind != "list of texts") return too_long(cell, key.kind == "lengths" ? "size" : key.kind);
   if (key.kind == "lengths") return read_lengths(cell, unit, decimals);
   if (key.kind == "true or false") return read_flag(cell);
   if (key.kind == "whole number") return read_count(cell, decimals);

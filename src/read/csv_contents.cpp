@@ -29,7 +29,9 @@ ContentWords one(const std::string& text) {
   static const std::regex before("^([0-9]{1,4})\\s*(?:x\\b|\\*|pcs?\\.?\\s|ea\\.?\\s|\\s)\\s*(.+)$", std::regex::icase);
   static const std::regex after("^(.+?)\\s*(?:\\bx\\s*|\\(\\s*x?|,\\s*qty\\.?\\s*)([0-9]{1,4})\\)?$", std::regex::icase);
   static const std::regex times("^[0-9]+\\s*(?:x\\b|\\*)", std::regex::icase);
+  constexpr std::size_t most_signs = 500;  // of a name with its count; the expressions recurse once a sign
   std::smatch m;
+  if (text.size() > most_signs) return {1, text, false};
   if (std::regex_match(text, m, before) && !m[2].str().empty()) {
     const std::vector<std::string> words = split_words(m[2].str());
     const bool length = !std::regex_search(text, times) && words.size() > 1 && !unit_symbol(words.front()).empty();

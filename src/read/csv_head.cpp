@@ -228,9 +228,9 @@ CsvHead read_head(const CsvTable& table, const std::vector<Key>& keys, const Col
   for (std::size_t i = 0; i < std::min<std::size_t>(table.rows.size(), 20); ++i) {
     std::vector<IntakeColumn> columns = understand(table.rows[i], keys);
     std::size_t score = meant(columns);
-    for (const auto& [wished, key] : wishes.keys)
+    for (const auto& wish : wishes.keys)
       score += static_cast<std::size_t>(std::count_if(columns.begin(), columns.end(), [&](const IntakeColumn& c) {
-        return c.key.empty() && same_sign(c.head) == same_sign(wished);
+        return c.key.empty() && same_sign(c.head) == same_sign(wish.first);
       }));
     score += static_cast<std::size_t>(std::count_if(columns.begin(), columns.end(), [](const IntakeColumn& c) {
       const std::string words = split_head(c.head).words;

@@ -43,6 +43,19 @@ void read_sections(TableReader& top, Growing& growing) {
              [&](TableReader& section) { kit.vehicles.push_back(read_vehicle(section)); });
 }
 
+/// More pieces than any house owns are a slip of the keyboard, and would take all memory.
+bool few_enough(const Kit& kit, Diagnostics& diagnostics) {
+  constexpr long most_units = 1000000;
+  long units = 0;
+  for (const Case& box : kit.cases) {
+    units += box.count;
+    if (units <= most_units) continue;
+    diagnostics.error(box.code.place, "with this case the kit has more than " + std::to_string(most_units) + " pieces", "check each count");
+    return false;
+  }
+  return true;
+}
+
 /// The place of the kit as a whole: the folder's name alone.
 Place folder_itself(const std::string& folder, Sources& sources) {
   return {sources.add(folder, {}), 0, 0, 1};
@@ -57,6 +70,7 @@ std::optional<Kit> read_parsed(const std::string& folder, const std::vector<Toml
   kit.folder = folder;
   for (const TomlFile& file : files)
     read_top(file, {}, diagnostics, [&](TableReader& top) { read_sections(top, growing); });
+  if (!few_enough(kit, diagnostics)) return std::nullopt;
   keep_codes_once(kit, diagnostics);
   if (!complete) return std::nullopt;
   if (!growing.house)
@@ -86,6 +100,7 @@ std::pair<std::string, std::string> refusal(const fs::path& folder) {
   const fs::file_status status = fs::status(folder, error);
   if (status.type() == fs::file_type::not_found)
     return {"there is no folder " + quoted_folder, "check the name; a kit is a folder of .toml files"};
+  if (error) return {quoted_folder + " cannot be read: " + error.message(), "check the name, and where links lead"};
   if (!fs::is_directory(status)) {
     if (const Mistaken mistaken = show_named_as_kit(folder); !mistaken.cause.empty())
       return {mistaken.cause, mistaken.hint};

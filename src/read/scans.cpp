@@ -26,10 +26,11 @@ const std::regex& stamp() {
 
 bool sign_beside(char c) { return std::string_view(" \t\r,;|\"'[]<>*").find(c) != std::string_view::npos; }
 
-std::string stripped(std::string text) {
-  while (!text.empty() && sign_beside(text.front())) text.erase(0, 1);
-  while (!text.empty() && sign_beside(text.back())) text.pop_back();
-  return text;
+std::string stripped(const std::string& text) {
+  std::size_t from = 0, to = text.size();
+  while (from < to && sign_beside(text[from])) ++from;
+  while (to > from && sign_beside(text[to - 1])) --to;
+  return text.substr(from, to - from);
 }
 
 struct Line {
@@ -37,21 +38,25 @@ struct Line {
   std::uint32_t number = 0;
 };
 
-/// Takes a stamp off either end.
+/// Takes a stamp off either end. No stamp is longer than `most`, and the expressions recurse once a sign.
 Line clean(const std::string& raw, std::uint32_t number) {
+  constexpr std::size_t most = 100;
   Line line{stripped(raw), {}, number};
   std::smatch m;
-  if (std::regex_search(line.text, m, stamp(), std::regex_constants::match_continuous)) {
-    const std::string rest = m.suffix();
+  const std::string head = line.text.substr(0, most);
+  if (std::regex_search(head, m, stamp(), std::regex_constants::match_continuous)) {
+    const std::string rest = line.text.substr(static_cast<std::size_t>(m.length()));
     if (rest.empty() || sign_beside(rest.front())) {
       line.time = m.str();
       line.text = stripped(rest);
     }
   }
   static const std::regex at_end("(?:^|[ \\t,;|\"\\[(]+)(" + std::string("(?:[0-9]{4}[-/.][0-9]{1,2}[-/.][0-9]{1,2}|[0-9]{1,2}[-/.][0-9]{1,2}[-/.][0-9]{2,4})?[T, ]*[0-9]{1,2}:[0-9]{2}(?::[0-9]{2}(?:\\.[0-9]+)?)?(?: ?[AaPp]\\.?[Mm]\\.?)?(?:Z|[+-][0-9]{2}:?[0-9]{2})?") + ")[\\])\"]*$");
-  if (line.time.empty() && std::regex_search(line.text, m, at_end)) {
+  const std::size_t cut = line.text.size() > most ? line.text.size() - most : 0;
+  const std::string tail = line.text.substr(cut);
+  if (line.time.empty() && std::regex_search(tail, m, at_end, cut > 0 ? std::regex_constants::match_not_bol : std::regex_constants::match_default)) {
     line.time = stripped(m[1]);
-    line.text = stripped(m.prefix());
+    line.text = stripped(line.text.substr(0, cut + static_cast<std::size_t>(m.position())));
   }
   return line;
 }

@@ -48,7 +48,9 @@ bool well_formed_code(std::string_view code) {
                      [](char c) { return is_letter(c) || (c >= '0' && c <= '9') || c == '-'; });
 }
 
+/// Control characters, and the separators by which sheets part two languages (U+2028, U+2029).
 bool has_control(std::string_view text) {
+  if (text.find("\u2028") != std::string_view::npos || text.find("\u2029") != std::string_view::npos) return true;
   return std::any_of(text.begin(), text.end(), [](char c) {
     const auto byte = static_cast<unsigned char>(c);
     return (byte < 0x20 && c != '\n' && c != '\t' && c != '\r') || byte == 0x7F;

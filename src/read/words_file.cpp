@@ -10,6 +10,12 @@
 namespace dunnage {
 namespace {
 
+/// Where a line must begin with its figure, since it is read back from the QR code by that.
+void check_placeholders(TableReader& reader, const std::string& key, const Text& text) {
+  if (key == "label.content" && !text.value.starts_with("{n}"))
+    reader.error(text.place, "the words \"label.content\" must begin with {n}", "a line of contents is told from others by its count in front");
+}
+
 using Take = std::function<void(const std::string& key, const Text& text)>;
 
 /// Every text of a table that may be nested, its keys joined with dots.
@@ -19,6 +25,7 @@ void each_text(TableReader& reader, const std::string& before, const Take& take)
       reader.table(key.value, "\"" + before + key.value + "\"",
                    [&](TableReader& inner) { each_text(inner, before + key.value + ".", take); });
     } else if (const auto text = reader.maybe_text(key.value)) {
+      check_placeholders(reader, before + key.value, *text);
       take(before + key.value, *text);
     }
   }

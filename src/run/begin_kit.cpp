@@ -13,24 +13,32 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// Files that a version control system hides are no reason to refuse.
+constexpr const char* names[] = {"kit/house.toml", "kit/items.toml", "kit/cases.toml", "show.toml"};
+
+/// Files that a version control system hides, and empty folders, are no reason to refuse.
 bool holds_something(const fs::path& folder) {
   if (!fs::exists(folder)) return false;
   if (!fs::is_directory(folder)) return true;
-  const auto seen = [](const fs::directory_entry& entry) { return !entry.path().filename().string().starts_with("."); };
+  const auto seen = [](const fs::directory_entry& entry) {
+    const bool empty = entry.is_directory() && fs::is_empty(entry.path());
+    return !empty && !entry.path().filename().string().starts_with(".");
+  };
   return std::any_of(fs::directory_iterator(folder), fs::directory_iterator(), seen);
 }
 
 }  // namespace
 
 int begin_kit(const BeginOptions& options, Desk& desk) {
+  std::vector<fs::path> to_be;
+  for (const char* name : names) to_be.push_back(options.folder / name);
+  clear_unfinished(to_be, desk.err);
   if (holds_something(options.folder))
     throw UsageError("\"" + options.folder.string() + "\" is not empty; name a new folder. Nothing was written");
   const fs::path from = desk.share / "begin" / (options.units == UnitSystem::us ? "us" : "metric");
   Sources sources;
   Diagnostics diagnostics;
   std::vector<std::pair<fs::path, std::string>> files;
-  for (const char* name : {"kit/house.toml", "kit/items.toml", "kit/cases.toml", "show.toml"})
+  for (const char* name : names)
     if (auto text = load_bytes((from / name).string(), sources, diagnostics)) files.emplace_back(options.folder / name, std::move(*text));
   if (diagnostics.has_errors()) throw WorldError("the program's own files are not where they should be: " + from.string());
   write_new_files(files);

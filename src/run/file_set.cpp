@@ -3,6 +3,7 @@
 
 #include <fcntl.h>
 #include <sys/file.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include <cerrno>
@@ -20,6 +21,13 @@ constexpr const char* lock_name = ".dunnage-lock";
 
 [[noreturn]] void fail(const std::string& what, const fs::path& path) {
   throw WorldError(what + " " + path.string() + ": " + std::strerror(errno));
+}
+
+/// Whether the open file still stands under that name: a run that ends takes its lock away, perhaps between our opening
+/// and our locking it, and a third run would then lock another file.
+bool is_file(int open, const fs::path& path) {
+  struct stat ours {}, there {};
+  return ::fstat(open, &ours) == 0 && ::lstat(path.c_str(), &there) == 0 && ours.st_dev == there.st_dev && ours.st_ino == there.st_ino;
 }
 
 void write_synced(const fs::path& path, const std::string& bytes) {
@@ -51,7 +59,7 @@ FileSet::FileSet(fs::path folder) : folder_(std::move(folder)) {
   const fs::path lock = folder_ / lock_name;
   lock_ = ::open(lock.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW, 0644);
   if (lock_ < 0) fail("cannot write in the folder", folder_);
-  if (::flock(lock_, LOCK_EX | LOCK_NB) != 0) {
+  if (::flock(lock_, LOCK_EX | LOCK_NB) != 0 || !is_file(lock_, lock)) {
     ::close(lock_);
     throw WorldError("another run is writing into " + folder_.string() + "; wait until it has ended");
   }
@@ -77,6 +85,10 @@ void FileSet::clear_temporaries() {
     std::error_code ignored;
     if (fs::remove(path, ignored)) removed_.push_back(path.filename().string());
   }
+}
+
+void FileSet::tell_removed(std::ostream& err) const {
+  for (const std::string& name : removed_) err << "removed " << name << ", left by a run that was cut short\n";
 }
 
 void FileSet::add(std::string name, std::string bytes) { files_.push_back({std::move(name), std::move(bytes)}); }

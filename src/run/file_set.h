@@ -3,6 +3,7 @@
 #pragma once
 
 #include <filesystem>
+#include <ostream>
 #include <string>
 #include <vector>
 
@@ -22,8 +23,8 @@ class FileSet {
   /// Writes all. On failure no old file has changed, but for a failure between two renames, which the
   /// message tells.
   void commit();
-  /// Files left over from a killed run that this one removed.
-  const std::vector<std::string>& removed() const { return removed_; }
+  /// Names on `err` what a killed run had left and this one removed.
+  void tell_removed(std::ostream& err) const;
 
  private:
   struct File { std::string name, bytes; };

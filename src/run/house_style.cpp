@@ -37,7 +37,8 @@ fs::path own_folder(const std::string& kit_folder, const std::string& what) {
 /// The house's own file of that name; empty where it has none.
 fs::path own_file(const std::string& kit_folder, const std::string& what, const std::string& name) {
   const fs::path folder = own_folder(kit_folder, what), file = folder / (name + ".toml");
-  return !folder.empty() && fs::exists(file) ? file : fs::path();
+  std::error_code error;  // a link that leads in a circle is told when the file is read
+  return !folder.empty() && (fs::exists(file, error) || error) ? file : fs::path();
 }
 
 /// That, else ours.

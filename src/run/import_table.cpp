@@ -120,12 +120,19 @@ void report(const Intake& intake, const std::vector<std::string>& guesses, std::
   }
 }
 
+/// The spreadsheet's name as one that every system takes: no separators, no dash in front, none that one system reads
+/// as a device. Two spreadsheets that come to one name are told apart by whoever imports the second.
 fs::path new_file_for(const ImportOptions& options) {
   std::string stem;
-  for (const char c : utf8::lower(options.file.stem().string())) {
-    const bool plain = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-' || c == '_';
-    stem += plain ? c : '-';
+  for (const char c : utf8::lower(options.file.stem().string().substr(0, 100))) {
+    const bool plain = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '_';
+    if (plain || !stem.empty()) stem += plain ? c : '-';
   }
+  while (stem.ends_with('-')) stem.pop_back();
+  const bool numbered = stem.size() == 4 && (stem.starts_with("com") || stem.starts_with("lpt")) && stem.back() >= '0' && stem.back() <= '9';
+  const bool device = numbered || stem == "con" || stem == "prn" || stem == "aux" || stem == "nul";
+  const bool ours = stem == "house";  // which an import may have to make
+  if (stem.empty() || device || ours) stem += stem.empty() ? "spreadsheet" : "-spreadsheet";
   return options.kit / (stem + ".toml");
 }
 
@@ -161,8 +168,9 @@ int import_table(const ImportOptions& options, Desk& desk) {
   Sources sources;
   Diagnostics told;
   Standing standing;
-  if (!load_standing(options.kit, sources, standing, desk.err)) return 1;
   const fs::path target = new_file_for(options);
+  if (!options.dry_run) clear_unfinished({options.kit / "house.toml", target}, desk.err);
+  if (!load_standing(options.kit, sources, standing, desk.err)) return 1;
   if (!options.dry_run && fs::exists(fs::symlink_status(target)))
     throw UsageError(target.string() + " is there already; move it away, or rename the spreadsheet. Nothing was written");
   Intake intake;

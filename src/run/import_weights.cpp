@@ -51,7 +51,7 @@ void prove(const Catalogue& before, const WeighEdit& edit, const std::vector<Sca
     }
 }
 
-void write_over(const fs::path& folder, const WeighEdit& edit) {
+void write_over(const fs::path& folder, const WeighEdit& edit, std::ostream& err) {
   FileSet files(folder);
   std::vector<std::pair<fs::path, fs::perms>> kept;
   for (const auto& [name, text] : edit.files) {
@@ -59,6 +59,7 @@ void write_over(const fs::path& folder, const WeighEdit& edit) {
     files.add(fs::path(name).filename().string(), mark_of(name) + text);
   }
   files.commit();
+  files.tell_removed(err);
   std::error_code ignored;
   for (const auto& [name, permissions] : kept) fs::permissions(name, permissions, ignored);
 }
@@ -85,7 +86,7 @@ int import_weights(const ImportOptions& options, Desk& desk) {
     desk.out << fmt::format("{:<12} {} -> {}  ({})\n", change.code, change.before.empty() ? "not weighed" : change.before, change.after, change.place.words());
   if (!edit.same.empty()) desk.out << fmt::format("as before: {}\n", fmt::join(edit.same, ", "));
   desk.err << render(told, loaded.sources);
-  if (!options.dry_run && !edit.files.empty()) write_over(options.kit, edit);
+  if (!options.dry_run && !edit.files.empty()) write_over(options.kit, edit, desk.err);
   desk.out << fmt::format("{} masses {}\n", edit.changes.size(), options.dry_run ? "would be written" : "written");
   return told.all().empty() ? 0 : 2;
 }

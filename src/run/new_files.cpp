@@ -3,6 +3,7 @@
 
 #include <unistd.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <cstring>
 #include <fstream>
@@ -21,13 +22,32 @@ fs::path temporary(const fs::path& path) { return path.string() + temporary_endi
 void write_temporary(const fs::path& path, const std::string& bytes) {
   std::error_code error;
   if (!path.parent_path().empty()) fs::create_directories(path.parent_path(), error);
+  if (error) throw WorldError("cannot make the folder " + path.parent_path().string() + ": " + error.message());
   std::ofstream out(temporary(path), std::ios::binary | std::ios::trunc);
   out << bytes;
   out.close();
   if (!out) throw WorldError("cannot write " + path.string() + ": " + std::strerror(errno));
 }
 
+bool stands(const fs::path& path) {
+  std::error_code ignored;
+  return fs::exists(fs::symlink_status(path, ignored));
+}
+
 }  // namespace
+
+void clear_unfinished(const std::vector<fs::path>& files, std::ostream& err) {
+  std::error_code ignored;
+  // A file is put in place as a second name of its temporary: while both stand, the run had not ended.
+  const auto placed = [&](const fs::path& path) { return fs::equivalent(path, temporary(path), ignored); };
+  const bool ended = std::any_of(files.begin(), files.end(), [&](const fs::path& path) { return stands(path) && !placed(path); });
+  for (const fs::path& path : files) {
+    if (!stands(temporary(path))) continue;
+    if (!ended && placed(path)) fs::remove(path, ignored);
+    if (fs::remove(temporary(path), ignored)) err << "removed " << temporary(path).string() << ", left by a run that was cut short\n";
+    fs::remove(path.parent_path(), ignored);  // only where it is empty
+  }
+}
 
 void write_new_files(const std::vector<std::pair<fs::path, std::string>>& files) {
   for (const auto& [path, bytes] : files)

@@ -96,10 +96,18 @@ class LabelRun {
   std::vector<Handling> handling_;
 };
 
-void write_file(const std::filesystem::path& file, std::string bytes) {
+/// All sheets are held, compressed, until the last is set.
+void check_number(std::size_t labels, const Stock& stock) {
+  const std::size_t pages = labels / static_cast<std::size_t>(std::max(1, labels_on_page(stock)));
+  if (pages > most_pages)
+    throw UsageError(fmt::format("that would be {} labels on {} pages, and one run prints at most {}: name the cases, a few hundred at a time", labels, pages, most_pages));
+}
+
+void write_file(const std::filesystem::path& file, std::string bytes, Desk& desk) {
   FileSet files(file.parent_path());
   files.add(file.filename().string(), std::move(bytes));
   files.commit();
+  files.tell_removed(desk.err);
 }
 
 }  // namespace
@@ -130,7 +138,7 @@ int print_labels(const LabelOptions& options, Desk& desk) {
   if (!style.has_errors() && options.test_sheet) {
     std::vector<LayoutProblem> problems;
     const Pages sheet = test_sheet(label_test(c.kit.house, words.front()), stock, faces, problems);
-    write_file(file, pdf_bytes({sheet}, faces, {}));
+    write_file(file, pdf_bytes({sheet}, faces, {}), desk);
     desk.out << fmt::format("{}  test sheet of stock {} ({})\n", file.string(), stock.name, stock.says);
     return 0;
   }
@@ -140,6 +148,7 @@ int print_labels(const LabelOptions& options, Desk& desk) {
   SealedPages pages;
   int pages_used = 0;
   if (!style.has_errors()) {
+    check_number(units.size() * static_cast<std::size_t>(options.copies), stock);
     if (options.start_at > labels_on_page(stock))
       throw UsageError(fmt::format("--start-at {} is beyond the sheet: {} has {} labels on one", options.start_at, stock.name, labels_on_page(stock)));
     std::vector<LayoutProblem> problems;
@@ -151,7 +160,7 @@ int print_labels(const LabelOptions& options, Desk& desk) {
     desk.err << render(style, loaded.sources);
     return 1;
   }
-  write_file(file, pdf_bytes(pages, faces));
+  write_file(file, pdf_bytes(pages, faces), desk);
   const auto counted = [](std::size_t n, const std::string& one, const std::string& many) {
     return fmt::format("{} {}", n, n == 1 ? one : many);
   };

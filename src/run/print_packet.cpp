@@ -127,7 +127,7 @@ void write_files(std::vector<FileToBe> all, const fs::path& folder, Desk& desk) 
   FileSet files(folder);
   for (FileToBe& file : all) files.add(std::move(file.name), std::move(file.bytes));
   files.commit();
-  for (const std::string& name : files.removed()) desk.err << "removed " << name << ", left by a run that was cut short\n";
+  files.tell_removed(desk.err);
 }
 
 int refuse(const Diagnostics& style, const Loaded& loaded, Desk& desk) {

@@ -103,6 +103,7 @@ bool write_sheet(const TallyOptions& options, Loaded& loaded, const Plan& plan, 
       FileSet files(options.sheet.parent_path());
       files.add(options.sheet.filename().string(), pdf_bytes({pages}, faces, {}));
       files.commit();
+      files.tell_removed(desk.err);
       return true;
     }
   }
