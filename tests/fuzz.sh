@@ -48,7 +48,7 @@ for target in $targets; do
   log=$work/fuzz-$target.log
   # In a folder of its own, where nothing can be spoilt.
   (mkdir -p "$work/cwd" && cd "$work/cwd" &&
-    "$work/bin/fuzz_$target" -max_total_time="$seconds" -timeout=25 -rss_limit_mb=3000 -max_len="$longest" \
+    "$work/bin/fuzz_$target" -max_total_time="$seconds" -timeout=120 -rss_limit_mb=3000 -max_len="$longest" \
       -dict="$work/words.dict" -artifact_prefix="$work/found/$target-" -print_final_stats=1 \
       "$work/corpus/$target" "$here/fuzz/corpus/$target" "$work/seeds/$target") > "$log" 2>&1 || broken="$broken $target"
   echo "fuzz $target: $(sed -n 's/^stat::number_of_executed_units: *//p' "$log") executions in $seconds s"

@@ -3,6 +3,7 @@
 // times.
 #include "export/page_ops.h"
 
+#include <algorithm>
 #include <cassert>
 #include <cmath>
 #include <cstdlib>
@@ -16,10 +17,12 @@ namespace {
 constexpr char kHex[] = "0123456789ABCDEF";
 constexpr std::size_t kCharacters = 0x10000;
 
-/// Whole thousandths: of a point, 0.35 micrometres on paper.
+/// Whole thousandths: of a point, 0.35 micrometres on paper. What lies beyond the largest page that PDF knows was told as
+/// a problem of its layout, and its page is never written.
 long thousandths_of(double value) {
-  assert(std::isfinite(value) && std::abs(value) < 14400);
-  return std::lround(value * 1000);
+  constexpr double most = 14400;  // points (ISO 32000-1, annex C)
+  assert(std::isfinite(value));
+  return std::lround(std::clamp(value, -most, most) * 1000);
 }
 
 class Pen {

@@ -230,8 +230,11 @@ Sourced<int> TableReader::needed_count(std::string_view key, int low, int high) 
 }
 
 std::optional<Sourced<double>> TableReader::number_of(const Node& node, std::string_view key) {
-  if (node.is_number() && std::isfinite(*node.value<double>()))
-    return Sourced<double>{*node.value<double>(), at(node)};
+  // As a double the library gives no integer that it would have to round.
+  std::optional<double> number;
+  if (const auto* whole = node.as_integer()) number = static_cast<double>(whole->get());
+  if (const auto* real = node.as_floating_point()) number = real->get();
+  if (number && std::isfinite(*number)) return Sourced<double>{*number, at(node)};
   wrong_type(node, key, "a number", fmt::format("write {} = 20, without quotes or unit", key));
   return std::nullopt;
 }
@@ -286,7 +289,7 @@ void TableReader::not_a_word(const Text& typed, std::string_view key, const std:
 
 bool TableReader::table(std::string_view key, std::string section, const Fill& fill) {
   const Node* node = find(key, "section");
-  if (learning()) learn(std::move(section), fill);
+  if (learning()) learn(section, fill);
   if (!node) return false;
   const auto* table = node->as_table();
   if (!table) {
@@ -305,7 +308,7 @@ bool TableReader::table(std::string_view key, std::string section, const Fill& f
 
 void TableReader::tables(std::string_view key, std::string section, const Fill& fill) {
   const Node* node = find(key, "list of sections");
-  if (learning()) learn(std::move(section), fill);
+  if (learning()) learn(section, fill);
   if (!node) return;
   const auto* list = node->as_array();
   if (!list) {

@@ -19,7 +19,7 @@ void as_rows(const std::string& bytes, const char* section) {
   Diagnostics told;
   const CsvTable table = read_csv("gear.csv", bytes, sources, told);
   std::vector<std::string> guesses;
-  const Intake intake = read_rows(table, section, ground().catalogue().kit, {}, guesses, told);
+  const Intake intake = read_rows(table, section, ground().catalogue.kit, {}, guesses, told);
   assert(!render(told, sources).empty() || told.all().empty());
   if (told.has_errors()) return;
   const IntakeText text = intake_text(intake);
@@ -33,8 +33,8 @@ void as_weights(const std::string& bytes) {
   Sources sources;
   Diagnostics told;
   const CsvTable table = read_csv("scale.csv", bytes, sources, told);
-  const auto readings = read_weights(table, ground().catalogue(), {}, told);
-  const WeighEdit edit = weigh_edit(ground().catalogue(), readings, told);
+  const auto readings = read_weights(table, ground().catalogue, {}, told);
+  const WeighEdit edit = weigh_edit(ground().catalogue, readings, told);
   assert(edit.files.empty() == edit.changes.empty());
 }
 

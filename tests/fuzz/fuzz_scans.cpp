@@ -15,9 +15,9 @@ extern "C" int LLVMFuzzerTestOneInput(const uint8_t* data, std::size_t size) {
   Diagnostics told;
   const Ground& g = ground();
   const std::string bytes(reinterpret_cast<const char*>(data), size);
-  const auto scans = read_scans("back.txt", bytes, Stage::back, g.catalogue(), sources, told);
-  const Tally result = tally(g.catalogue(), g.plan, scans, {Stage::back});
+  const auto scans = read_scans("back.txt", bytes, Stage::back, g.catalogue, sources, told);
+  const Tally result = tally(g.catalogue, g.plan, scans, {Stage::back});
   assert(result.missing.size() <= result.expected.size());
-  tally_json(g.catalogue(), result);
+  tally_json(g.catalogue, result);
   return 0;
 }

@@ -12,7 +12,7 @@
 extern "C" int LLVMFuzzerTestOneInput(const uint8_t* data, std::size_t size) {
   using namespace dunnage;
   if (size > most_fuzzed) return -1;
-  const Catalogue& catalogue = ground().catalogue();
+  const Catalogue& catalogue = ground().catalogue;
   Sources sources;
   Diagnostics diagnostics;
   const auto show = read_show_text("show.toml", std::string(reinterpret_cast<const char*>(data), size), sources, diagnostics);

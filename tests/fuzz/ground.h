@@ -11,9 +11,11 @@
 #include "document/documents.h"
 #include "font/faces.h"
 #include "plan/plan_show.h"
+#include "read/cross_check.h"
 #include "read/faces_file.h"
+#include "read/kit_file.h"
+#include "read/show_file.h"
 #include "read/words_file.h"
-#include "run/load_show.h"
 
 namespace dunnage {
 
@@ -21,28 +23,32 @@ namespace dunnage {
 inline constexpr std::size_t most_fuzzed = 20000;
 
 struct Ground {
-  Loaded loaded;
+  Sources sources;
+  Diagnostics diagnostics;
+  Catalogue catalogue;
+  Show show;
   Plan plan;
   Findings findings;
   Words words;
-  const Catalogue& catalogue() const { return loaded.catalogue; }
   /// For documents of the ground's own show; `said` must outlive it.
   Context context(const Words& said) const {
-    return {loaded.catalogue, loaded.show, plan, findings, said, UnitSystem::us, "mph", "7", {}, {}, {}};
+    return {catalogue, show, plan, findings, said, UnitSystem::us, "mph", "7", {}, {}, {}};
   }
 };
 
 inline const Ground& ground() {
   static const Ground* const only = [] {
     auto* made = new Ground;
-    std::ostringstream err;
-    const bool read = load_show(PROJECT_DIR "/examples/outdoor-evening.toml", made->loaded, err);
-    assert(read);
-    (void)read;
-    made->plan = plan_show(made->loaded.catalogue, made->loaded.show);
-    made->findings = check_all(made->loaded.catalogue, made->loaded.show, made->plan);
-    auto words = load_words(PROJECT_DIR "/layouts/words/en.toml", made->loaded.sources, made->loaded.diagnostics);
-    assert(words);
+    auto show = read_show(PROJECT_DIR "/examples/outdoor-evening.toml", made->sources, made->diagnostics);
+    auto kit = read_kit(PROJECT_DIR "/examples/kit", made->sources, made->diagnostics);
+    auto words = load_words(PROJECT_DIR "/layouts/words/en.toml", made->sources, made->diagnostics);
+    assert(show && kit && words);
+    made->show = std::move(*show);
+    made->catalogue = make_catalogue(std::move(*kit));
+    cross_check(made->catalogue, &made->show, made->diagnostics);
+    assert(!made->diagnostics.has_errors());
+    made->plan = plan_show(made->catalogue, made->show);
+    made->findings = check_all(made->catalogue, made->show, made->plan);
     made->words = std::move(*words);
     return made;
   }();
