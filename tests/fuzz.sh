@@ -43,7 +43,7 @@ done
 
 broken=
 for target in $targets; do
-  mkdir -p "$work/corpus/$target" "$work/found" "tests/fuzz/corpus/$target"
+  mkdir -p "$work/corpus/$target" "$work/found"
   case $target in kit | words) longest=64000 ;; reckon) longest=2000 ;; csv) longest=4000 ;; *) longest=20000 ;; esac
   log=$work/fuzz-$target.log
   # In a folder of its own, where nothing can be spoilt.
