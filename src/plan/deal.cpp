@@ -134,8 +134,8 @@ std::string nearest_owned(const Draft& draft, const DemandGroup& group) {
   const std::string staying = place_words(draft, cases);
   if (!staying.empty()) return staying;
   if (group.kind.way == Way::each && group.kind.length && longest && longest->length->value < group.kind.length->value)
-    return fmt::format("the longest owned is {} ({})", longest->code.value, longest->name.value);
-  return cases.empty() ? "nothing owned serves it" : "all that is owned goes already";
+    return fmt::format("the longest owned is {} ({}): stand nearer, or borrow one that reaches", longest->code.value, longest->name.value);
+  return cases.empty() ? "nothing owned serves it: borrow or hire it" : "all that is owned goes already: borrow, hire, or want fewer";
 }
 
 /// "input 4 (Ana, voice) asks for vocal-dynamic", "the show asks for table: for the desk".

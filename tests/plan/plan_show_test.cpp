@@ -171,7 +171,7 @@ TEST_CASE("a shortage of length names the longest owned") {
   const Plan plan = plan_show(c, show);
   REQUIRE(plan.shortages.size() == 1);
   CHECK(plan.shortages[0].missing == 2);
-  CHECK(plan.shortages[0].nearest == "the longest owned is C-30 (C-30)");
+  CHECK(plan.shortages[0].nearest == "the longest owned is C-30 (C-30): stand nearer, or borrow one that reaches");
   CHECK(pulled(c, plan).empty());
 }
 
