@@ -29,6 +29,12 @@ inline Said shell(const std::string& command) {
   return said;
 }
 
+/// A whole file.
+inline std::string bytes_of(const std::filesystem::path& file) {
+  std::ifstream in(file, std::ios::binary);
+  return {std::istreambuf_iterator<char>(in), {}};
+}
+
 /// A folder of its own for one test, gone at its end.
 struct Folder {
   std::filesystem::path path;

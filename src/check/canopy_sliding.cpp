@@ -30,18 +30,8 @@ Finding finding_of(const Show& show, const CanopySite& site, std::string_view me
     say_not_given(f, missing, "Measure it and type it in the kit.");
     return f;
   }
-  if (!site.ground) {
-    say_not_given(f, {"what it stands on"}, "Type ground for the site or for the use.");
-    return f;
-  }
-  if (!site.friction) {
-    say_no_friction(f, *site.ground);
-    return f;
-  }
-  if (const auto slides = sliding_gust_of(site))
-    judge_slide(f, *slides, *site.friction, site.forecast, meter);
-  else
-    f.says = "Nothing that is typed pushes it sideways: watch the feet.";
+  if (knows_grip(f, site.ground, site.friction))
+    judge_slide(f, sliding_gust_of(site), *site.friction, site.forecast, meter);
   return f;
 }
 

@@ -28,25 +28,34 @@ void begin_slide(Finding& finding) {
   finding.caution = "Grass and wet ground act as a lubricant. Watch the feet: what walks must come down.";
 }
 
-void say_no_friction(Finding& finding, std::string_view ground) {
-  finding.says = fmt::format(
-      "Sliding: no friction is published for {}, and ballast alone is no cure. Stake and guy it, ask the maker, or "
-      "test a loaded foot (house.friction).",
-      ground);
+bool knows_grip(Finding& finding, const std::optional<std::string>& ground,
+                const std::optional<FootFriction>& friction) {
+  if (!ground)
+    say_not_given(finding, {"what it stands on"}, "Type ground for the site or for the use.");
+  else if (!friction)
+    finding.says = fmt::format(
+        "Sliding: no friction is published for {}, and ballast alone is no cure. Stake and guy it, ask the maker, or "
+        "test a loaded foot (house.friction).",
+        *ground);
+  return ground && friction;
 }
 
-void judge_slide(Finding& finding, Speed slides, const FootFriction& friction, std::optional<Speed> forecast,
-                 std::string_view meter) {
+void judge_slide(Finding& finding, std::optional<Speed> slides, const FootFriction& friction,
+                 std::optional<Speed> forecast, std::string_view meter) {
+  if (!slides) {
+    finding.says = "Nothing that is typed pushes it sideways: watch the feet.";
+    return;
+  }
   assume(finding, friction.from);
   assume(finding, "factors 0.9 and 1.5");
-  finding.limit = slides;
-  const std::string at = gust_words(slides, meter);
+  finding.limit = *slides;
+  const std::string at = gust_words(*slides, meter);
   if (!forecast) {
     finding.says = fmt::format("It may slide from {} gust. No forecast gust: ask the weather office.", at);
     return;
   }
   finding.measured = *forecast;
-  finding.outcome = *forecast <= slides * (1 + 1e-9) ? Outcome::within : Outcome::over;
+  finding.outcome = *forecast <= *slides * (1 + 1e-9) ? Outcome::within : Outcome::over;
   finding.says =
       fmt::format("It may slide from {} gust; the forecast gust is {}{}", at, forecast_words(*forecast, meter),
                   finding.outcome == Outcome::within ? "." : ": add ballast, take walls and banners off, stake and "

@@ -27,10 +27,12 @@ inline constexpr double tested_friction_share = 0.5;
 
 /// Source and caution.
 void begin_slide(Finding& finding);
-/// Neither published nor tested on this ground.
-void say_no_friction(Finding& finding, std::string_view ground);
-/// Outcome, figures and words of what may slide from `slides` on. Without a forecast not checked.
-void judge_slide(Finding& finding, Speed slides, const FootFriction& friction, std::optional<Speed> forecast,
+/// Whether the ground and a friction on it are known; where not, says so.
+bool knows_grip(Finding& finding, const std::optional<std::string>& ground,
+                const std::optional<FootFriction>& friction);
+/// Outcome, figures and words of what may slide from `slides` on; empty: nothing pushes it. Without a forecast not
+/// checked.
+void judge_slide(Finding& finding, std::optional<Speed> slides, const FootFriction& friction, std::optional<Speed> forecast,
                  std::string_view meter);
 
 }  // namespace dunnage

@@ -57,25 +57,16 @@ void derate(SupplyDetail& d, const Show& show, const Supply& supply, Judged& jud
     judged.over.push_back("Too high or too hot for the table of generators: ask its maker what it gives there.");
 }
 
-void judge_distance(const Supply& supply, UnitSystem units, Judged& judged) {
+/// What a generator keeps clear of: `missing` where it was not given, `stands` and `from` where it is too near.
+void judge_clear(const Supply& supply, const Maybe<Length>& typed, Length least, const char* missing,
+                 const char* stands, const char* from, UnitSystem units, Judged& judged) {
   if (supply.kind != "generator") return;
-  if (!supply.distance)
-    judged.missing.push_back("its distance to the nearest tent, door or window");
-  else if (supply.distance->value < generator_distance * (1 - 1e-9))
-    judged.over.push_back(fmt::format("It stands {} from a tent, door or window: move it to {} at least.",
-                                      print(supply.distance->value, units, Rounding::down).text(),
-                                      print(generator_distance, units, Rounding::up).text()));
-}
-
-/// Fuel of a generator is kept apart from tents.
-void judge_fuel(const Supply& supply, UnitSystem units, Judged& judged) {
-  if (supply.kind != "generator") return;
-  if (!supply.fuel)
-    judged.missing.push_back("how far its fuel is kept from the nearest tent");
-  else if (supply.fuel->value < fuel_distance * (1 - 1e-9))
-    judged.over.push_back(fmt::format("Its fuel is kept {} from a tent: move it to {} at least.",
-                                      print(supply.fuel->value, units, Rounding::down).text(),
-                                      print(fuel_distance, units, Rounding::up).text()));
+  if (!typed)
+    judged.missing.push_back(missing);
+  else if (typed->value < least * (1 - 1e-9))
+    judged.over.push_back(fmt::format("{} {} from {}: move it to {} at least.", stands,
+                                      print(typed->value, units, Rounding::down).text(), from,
+                                      print(least, units, Rounding::up).text()));
 }
 
 /// A leg may take its equal share of the rating and no more.
@@ -133,8 +124,10 @@ Finding finding_of(const Catalogue& c, const Show& show, int index, const std::v
   SupplyDetail d = detail_of(c, show, index, rows, judged);
   if (!supply.power) judged.missing.push_back("its rated power");
   derate(d, show, supply, judged);
-  judge_distance(supply, c.kit.house.units, judged);
-  judge_fuel(supply, c.kit.house.units, judged);
+  judge_clear(supply, supply.distance, generator_distance, "its distance to the nearest tent, door or window",
+              "It stands", "a tent, door or window", c.kit.house.units, judged);
+  judge_clear(supply, supply.fuel, fuel_distance, "how far its fuel is kept from the nearest tent", "Its fuel is kept",
+              "a tent", c.kit.house.units, judged);
   judge_legs(d, judged);
   Finding f = begin_finding("supply", supply.name.value, supply.place);
   f.source = "as rated; an operator's manual for height and heat; a fire permit page for distance";

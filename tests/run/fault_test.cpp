@@ -17,6 +17,7 @@
 
 extern char** environ;
 
+using dunnage::bytes_of;
 using dunnage::example;
 using dunnage::Folder;
 using dunnage::Said;
@@ -27,10 +28,6 @@ namespace {
 
 const std::string show = example("outdoor-evening.toml");
 
-std::string bytes_of(const fs::path& file) {
-  std::ifstream in(file, std::ios::binary);
-  return {std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
-}
 /// Every file of a folder by name, hidden ones too.
 std::map<std::string, std::string> all_of(const fs::path& folder) {
   std::map<std::string, std::string> out;

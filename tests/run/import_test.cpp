@@ -10,6 +10,7 @@
 #include "program.h"
 #include "read/csv_text.h"
 
+using dunnage::bytes_of;
 using dunnage::example;
 using dunnage::Folder;
 using dunnage::program;
@@ -17,11 +18,6 @@ using dunnage::Ran;
 namespace fs = std::filesystem;
 
 namespace {
-
-std::string bytes_of(const fs::path& file) {
-  std::ifstream in(file, std::ios::binary);
-  return {std::istreambuf_iterator<char>(in), {}};
-}
 
 struct Imported {
   Ran ran;

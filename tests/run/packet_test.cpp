@@ -18,6 +18,7 @@
 #include "run/load_show.h"
 
 
+using dunnage::bytes_of;
 using dunnage::example;
 using dunnage::program;
 using dunnage::Folder;
@@ -42,11 +43,6 @@ Ran print(const Packet& packet, const fs::path& out, std::vector<std::string> mo
   arguments.insert(arguments.end(), packet.options.begin(), packet.options.end());
   arguments.insert(arguments.end(), more.begin(), more.end());
   return program(arguments);
-}
-
-std::string bytes_of(const fs::path& file) {
-  std::ifstream in(file, std::ios::binary);
-  return {std::istreambuf_iterator<char>(in), {}};
 }
 
 std::vector<fs::path> pdfs(const fs::path& folder) {

@@ -8,6 +8,7 @@
 #include "../shell.h"
 #include "program.h"
 
+using dunnage::bytes_of;
 using dunnage::Folder;
 using dunnage::program;
 using dunnage::Ran;
@@ -15,11 +16,6 @@ using dunnage::shell;
 namespace fs = std::filesystem;
 
 namespace {
-
-std::string bytes_of(const fs::path& file) {
-  std::ifstream in(file, std::ios::binary);
-  return {std::istreambuf_iterator<char>(in), {}};
-}
 
 std::string text_of(const fs::path& pdf) { return shell("pdftotext -layout " + pdf.string() + " - 2>&1").out; }
 
