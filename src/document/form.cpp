@@ -41,6 +41,12 @@ std::size_t column_at(const block::Table& table, std::string_view id) {
   return static_cast<std::size_t>(column - table.columns.begin());
 }
 
+Row without(const Row& row, std::ptrdiff_t column) {
+  std::vector<Cell> cells = row.unpacked();
+  cells.erase(cells.begin() + column);
+  return Row(cells);
+}
+
 }  // namespace
 
 bool has_column(const block::Table& table, std::string_view id) {
@@ -52,8 +58,8 @@ void drop_column(block::Table& table, std::string_view id) {
   table.heads.erase(std::string(id));
   table.columns.erase(table.columns.begin() + at);
   for (Group& group : table.groups)
-    for (Row& row : group.rows) row.cells.erase(row.cells.begin() + at);
-  if (!table.total.empty()) table.total.erase(table.total.begin() + at);
+    for (Row& row : group.rows) row = without(row, at);
+  if (!table.total.empty()) table.total = without(table.total, at);
 }
 
 void drop_empty_columns(block::Table& table, std::initializer_list<std::string_view> ids) {
@@ -61,16 +67,15 @@ void drop_empty_columns(block::Table& table, std::initializer_list<std::string_v
     const std::size_t at = column_at(table, id);
     bool said = false;
     for (const Group& group : table.groups)
-      for (const Row& row : group.rows) said = said || !row.cells[at].text.empty();
+      for (const Row& row : group.rows) said = said || !row.cell(at).text.empty();
     if (!said) drop_column(table, id);
   }
 }
 
 void set_total(block::Table& table, std::initializer_list<std::pair<std::string_view, std::string>> texts) {
-  table.total.assign(table.columns.size(), Cell{});
-  for (const auto& [id, text] : texts) {
-    table.total[column_at(table, id)] = strong_cell(text);
-  }
+  std::vector<Cell> total(table.columns.size());
+  for (const auto& [id, text] : texts) total[column_at(table, id)] = strong_cell(text);
+  table.total = Row(total);
 }
 
 void add(Section& section, std::string id, BlockContent content) {

@@ -67,10 +67,10 @@ void fill_groups(const Context& context, block::Table& table) {
 
 /// Rows to write late changes in; the rule under a row is the line.
 void add_blank_rows(const Words& words, block::Table& table) {
-  Row row;
+  std::vector<Cell> cells;
   for (const std::string& column : table.columns)
-    row.cells.push_back(column == "patched" || column == "checked" ? tick_cell() : text_cell({}));
-  table.groups.push_back({words("input.late"), std::vector<Row>(blank_rows, row)});
+    cells.push_back(column == "patched" || column == "checked" ? tick_cell() : text_cell({}));
+  table.groups.push_back({words("input.late"), std::vector<Row>(blank_rows, Row(cells))});
 }
 
 block::Table input_table(const Context& context) {

@@ -2,7 +2,6 @@
 #include "document/pull_sheet.h"
 
 #include <algorithm>
-#include <array>
 #include <utility>
 
 #include "base/utf8.h"
@@ -29,16 +28,16 @@ Row pull_row(const Context& context, const PlanRow& row, bool say_vehicle) {
   const Words& words = context.words;
   const Handling handling = handling_of(context.findings.handling, row.unit);
   const std::string vehicle = say_vehicle ? vehicle_words(context.catalogue, row.vehicle) : std::string();
-  Row out;
-  out.cells.reserve(9);  // a list in braces would be copied
-  for (Cell& cell : std::array{tick_cell(), tick_cell(), text_cell(code_of(context.catalogue, row)),
-                               text_cell(name_in(context.catalogue.case_at(row.unit), words.language)),
-                               text_cell(context.catalogue.case_at(row.unit).looks), text_cell(number_words(context, row)),
-                               text_cell(mass_words(words, row, context.units)),
-                               text_cell(move_words(words, handling) + "\n" + lift_words(words, handling)),
-                               text_cell(joined({place_words(context.show, row.place), vehicle}, "\n"))})
-    out.cells.push_back(std::move(cell));
-  return out;
+  const Case& box = context.catalogue.case_at(row.unit);
+  return {tick_cell(),
+          tick_cell(),
+          text_cell(code_of(context.catalogue, row)),
+          text_cell(name_in(box, words.language)),
+          text_cell(box.looks),
+          text_cell(number_words(context, row)),
+          text_cell(mass_words(words, row, context.units)),
+          text_cell(move_words(words, handling) + "\n" + lift_words(words, handling)),
+          text_cell(joined({place_words(context.show, row.place), vehicle}, "\n"))};
 }
 
 block::Table pull_table(const Context& context, const std::vector<const PlanRow*>& rows) {

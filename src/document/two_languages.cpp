@@ -30,7 +30,11 @@ struct Laid {
     for (std::size_t i = 0; i < first.size(); ++i) pair(first[i], second[i]);
   }
 
-  static void pair(Row& first, const Row& second) { pair(first.cells, second.cells); }
+  static void pair(Row& first, const Row& second) {
+    std::vector<Cell> cells = first.unpacked();
+    pair(cells, second.unpacked());
+    first = Row(cells);
+  }
   static void pair(Group& first, const Group& second) {
     pair(first.title, second.title);
     pair(first.rows, second.rows);

@@ -18,7 +18,7 @@ constexpr Paper blank_width = 18 * paper_mm;  ///< of a blank in a column as wid
 constexpr Paper least_share = 12 * paper_mm;  ///< what a shared column must be left
 constexpr Paper hair = 0.01 * paper_mm;
 
-Paper cell_width(Setting& setting, const BlockSpec& spec, const TypeStyle& type, const Cell& cell,
+Paper cell_width(Setting& setting, const BlockSpec& spec, const TypeStyle& type, const CellView& cell,
                  bool strong) {
   const std::string role = cell.strong || strong ? setting.bold(type.face) : type.face;
   const Paper words = type.size * natural_ems(setting.faces, setting.face(role), cell.text);
@@ -39,14 +39,12 @@ Paper content_width(Setting& setting, const BlockSpec& spec, const block::Table&
   Paper widest = spec.head.size * widest_word_ems(setting.faces, setting.face(spec.head.face), column.head);
   for (const Group& group : table.groups)
     for (const Row& row : group.rows)
-      if (column.source < row.cells.size())
-        widest = std::max(widest, cell_width(setting, spec, type, row.cells[column.source], false));
+      widest = std::max(widest, cell_width(setting, spec, type, row.cell(column.source), false));
   for (const Group& group : table.groups)
     for (const Row& row : group.rows)
-      if (column.under && column.under_source < row.cells.size())
-        widest = std::max(widest, cell_width(setting, spec, column.under->type, row.cells[column.under_source], false));
-  if (column.source < table.total.size())
-    widest = std::max(widest, cell_width(setting, spec, type, table.total[column.source], true));
+      if (column.under)
+        widest = std::max(widest, cell_width(setting, spec, column.under->type, row.cell(column.under_source), false));
+  widest = std::max(widest, cell_width(setting, spec, type, table.total.cell(column.source), true));
   return widest + 0.02 * paper_mm;  // what rounding may cost
 }
 

@@ -134,7 +134,7 @@ class TableSetter {
           (i == 0 && gap_before) || (i > 0 && spec.rows_per_group > 0 && i % spec.rows_per_group == 0);
       const bool heavy = spec.heavy_every > 0 && (i + 1) % spec.heavy_every == 0;
       Strip strip =
-          row_strip(group.rows[static_cast<std::size_t>(i)].cells, false, heavy ? heavy_rule : row_rule);
+          row_strip(group.rows[static_cast<std::size_t>(i)], false, heavy ? heavy_rule : row_rule);
       if (after_gap) {
         strip.before = gap();
         rule(strip, row_rule / 2, row_rule);
@@ -155,25 +155,26 @@ class TableSetter {
     galley.strips.push_back(std::move(strip));
   }
 
-  TypeStyle cell_style(const Column& column, const Cell& cell, bool strong) const {
+  TypeStyle cell_style(const Column& column, const CellView& cell, bool strong) const {
     TypeStyle style = column.spec->type;
     if (strong || cell.strong) style.face = setting.bold(style.face);
     return style;
   }
 
   /// Where a cell's words begin, from the left of its text, and how wide they may be.
-  std::pair<Paper, Paper> words_at(const Column& column, const Cell& cell) const {
+  std::pair<Paper, Paper> words_at(const Column& column, const CellView& cell) const {
     const Paper lead = cell.kind == Cell::Kind::tick ? tick_side(spec) + tick_gap(spec) : Paper{};
     return {lead, std::max(column.text_width - lead, 1 * paper_mm)};
   }
 
-  Strip row_strip(const std::vector<Cell>& cells, bool strong, Paper below) {
+  Strip row_strip(const Row& row, bool strong, Paper below) {
+    const std::vector<CellView> cells = row.cells();
     std::vector<Lines> words(columns.size()), under(columns.size());
     Strip strip;
     strip.height = spec.row_height;
     for (std::size_t i = 0; i < columns.size(); ++i) {
       if (columns[i].source >= cells.size()) continue;
-      const Cell& cell = cells[columns[i].source];
+      const CellView& cell = cells[columns[i].source];
       if (cell.kind == Cell::Kind::tick)
         strip.height = std::max(strip.height, tick_side(spec) + 2 * paper_mm);
       under[i] = lines_under(columns[i], cells);
@@ -190,21 +191,21 @@ class TableSetter {
   }
 
   /// What another column says in the same cell, below; only words can.
-  Lines lines_under(const Column& column, const std::vector<Cell>& cells) {
+  Lines lines_under(const Column& column, const std::vector<CellView>& cells) {
     if (!column.under || column.under_source >= cells.size() || cells[column.under_source].text.empty()) return {};
     return fit_width(setting, column.under->type, cells[column.under_source].text, column.text_width);
   }
 
   /// A row of blanks has its own lines to write on: a rule below them would look like a second one.
-  static bool only_to_write_on(const std::vector<Cell>& cells) {
-    const auto said = [](const Cell& cell) {
+  static bool only_to_write_on(const std::vector<CellView>& cells) {
+    const auto said = [](const CellView& cell) {
       return cell.kind == Cell::Kind::text && cell.text.find_first_not_of("0123456789") != std::string::npos;
     };
-    const auto blank = [](const Cell& cell) { return cell.kind == Cell::Kind::blank; };
+    const auto blank = [](const CellView& cell) { return cell.kind == Cell::Kind::blank; };
     return std::any_of(cells.begin(), cells.end(), blank) && std::none_of(cells.begin(), cells.end(), said);
   }
 
-  void put_cell(Strip& strip, const Column& column, const Cell& cell, const Lines& words, const Lines& under, bool strong) {
+  void put_cell(Strip& strip, const Column& column, const CellView& cell, const Lines& words, const Lines& under, bool strong) {
     const Paper top = (strip.height - words.height() - under.height()) / 2;
     if (!under.lines.empty())
       put_lines(setting, strip.ink, under, column.under->type, {column.text_x, top + words.height()}, column.text_width);
@@ -217,7 +218,7 @@ class TableSetter {
     put_lines(setting, strip.ink, words, style, {column.text_x + lead, top}, room);
   }
 
-  void put_tick(Strip& strip, const Column& column, const Cell& cell) const {
+  void put_tick(Strip& strip, const Column& column, const CellView& cell) const {
     const Paper side = tick_side(spec);
     const Align align = cell.text.empty() ? column.spec->type.align : Align::left;
     const double where = align == Align::left ? 0.0 : align == Align::right ? 1.0 : 0.5;

@@ -10,6 +10,7 @@
 
 #include "model/kit.h"
 #include "model/picture.h"
+#include "model/row.h"
 
 namespace dunnage {
 
@@ -24,13 +25,6 @@ std::pair<std::string, std::string> apart(const std::string& text);
 /// For bookmarks and messages: "first / second".
 std::string on_one_line(const std::string& text);
 
-/// What stands in one cell of a table. A tick box and a blank to write in are cells too.
-struct Cell {
-  enum class Kind { text, tick, blank } kind = Kind::text;
-  std::string text;
-  bool strong = false;              ///< bold whatever the column says
-};
-struct Row { std::vector<Cell> cells; };
 struct Group { std::string title; std::vector<Row> rows; };
 
 namespace block {
@@ -44,7 +38,7 @@ struct Table {
   std::vector<std::string> columns;
   std::map<std::string, std::string> heads;
   std::vector<Group> groups;
-  std::vector<Cell> total;          ///< empty, or one cell a column
+  Row total;                        ///< empty, or one cell a column
 };
 /// Lines to write on: label, then a rule.
 struct Fill { std::vector<std::string> labels; };

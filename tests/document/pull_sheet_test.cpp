@@ -71,7 +71,7 @@ TEST_CASE("every unit pulled stands on exactly one team's section") {
     for (const Block& b : section.blocks)
       if (b.id == "rows")
         for (const Group& group : std::get<block::Table>(b.content).groups)
-          for (const Row& row : group.rows) codes.push_back(row.cells[2].text);
+          for (const Row& row : group.rows) codes.emplace_back(row.cell(2).text);
   }
   CHECK(recipients == std::vector<std::string>{"Two", "One", "no team"});
   std::sort(codes.begin(), codes.end());

@@ -121,9 +121,9 @@ struct SmallHouse {
   Findings findings;
 };
 
-inline std::string as_text(const Cell& cell) {
-  if (cell.kind == Cell::Kind::tick) return "[ ]" + cell.text;
-  if (cell.kind == Cell::Kind::blank) return "___" + cell.text;
+inline std::string as_text(const CellView& cell) {
+  if (cell.kind == Cell::Kind::tick) return "[ ]" + std::string(cell.text);
+  if (cell.kind == Cell::Kind::blank) return "___" + std::string(cell.text);
   std::string text;
   for (const char c : cell.text) text += c == '\n' ? '/' : c;
   return text;
@@ -137,14 +137,15 @@ inline std::string as_text(const std::vector<std::string>& lines) {
 
 inline std::string as_text(const block::Table& table) {
   std::string out;
-  const auto row_text = [](const std::vector<Cell>& cells) {
+  const auto row_text = [](const Row& row) {
     std::string line;
-    for (const Cell& cell : cells) line += (&cell == &cells.front() ? "" : " | ") + as_text(cell);
+    const std::vector<CellView> cells = row.cells();
+    for (const CellView& cell : cells) line += (&cell == &cells.front() ? "" : " | ") + as_text(cell);
     return line;
   };
   for (const Group& group : table.groups) {
     out += "\n " + (group.title.empty() ? std::string("-") : group.title);
-    for (const Row& row : group.rows) out += "\n  " + row_text(row.cells);
+    for (const Row& row : group.rows) out += "\n  " + row_text(row);
   }
   if (!table.total.empty()) out += "\n =" + row_text(table.total);
   return out;
