@@ -214,9 +214,11 @@ HPDF_STATUS take_bytes(HPDF_Stream stream, const HPDF_BYTE* bytes, HPDF_UINT siz
   return HPDF_OK;
 }
 
-/// The library would keep the file in pieces of 4 KB; a stream of ours gathers it at once.
-std::string saved(HPDF_Doc document) {
+/// The library would keep the file in pieces of 4 KB; a stream of ours gathers it at once. `about`: bytes to expect,
+/// since a string that grows holds twice what it says.
+std::string saved(HPDF_Doc document, std::size_t about) {
   std::string bytes;
+  bytes.reserve(about);
   document->stream = HPDF_CallbackWriter_New(document->mmgr, take_bytes, &bytes);
   HPDF_SaveToStream(document);
   return bytes;
@@ -234,8 +236,11 @@ std::string pdf_bytes(SealedPages& pages, const Faces& faces, const std::string&
   HPDF_UseUTFEncodings(document);
   describe(document, pages, title);
   add_faces(document, pages, faces);
+  constexpr std::size_t faces_take = 200'000, page_takes = 700;
+  std::size_t about = faces_take;
+  for (const SealedPages::Sealed& page : pages.pages()) about += page.body.bytes.size() + page_takes;
   draw(document, pages);
-  return saved(document);
+  return saved(document, about);
 }
 
 std::string pdf_bytes(const std::vector<Pages>& documents, const Faces& faces, const PdfOptions& options) {
