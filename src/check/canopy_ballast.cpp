@@ -2,9 +2,6 @@
 // Rule canopy-ballast: required against actual on each leg, the down level, and what would raise it.
 #include "check/canopy_ballast.h"
 
-#include <fmt/format.h>
-#include <fmt/ranges.h>
-
 #include <algorithm>
 
 #include "check/canopy_site.h"
@@ -15,11 +12,10 @@
 namespace dunnage {
 namespace {
 
-std::string pieces_words(const LegLoad& leg) {
-  std::string words;
-  for (const auto& [code, count] : leg.pieces)
-    words += fmt::format("{}{} x {}", words.empty() ? "" : ", ", count, code);
-  return words.empty() ? "nothing" : words;
+Sentence pieces_words(const LegLoad& leg) {
+  std::vector<Sentence> words;
+  for (const auto& [code, count] : leg.pieces) words.push_back(said("{} x {}", count, code));
+  return strung(words, ", ");
 }
 
 std::vector<LegRow> leg_rows(const CanopySite& site, const std::vector<SpareWeight>& weights) {
@@ -44,9 +40,9 @@ std::vector<LegRow> leg_rows(const CanopySite& site, const std::vector<SpareWeig
 }
 
 /// The lightest weight that raises the down level by a whole unit when one more stands on every leg.
-std::string improvement_of(const CanopySite& site, const std::vector<SpareWeight>& weights, Speed now,
-                           std::string_view meter) {
-  std::vector<std::string> ways;
+Sentence improvement_of(const CanopySite& site, const std::vector<SpareWeight>& weights, Speed now,
+                        std::string_view meter) {
+  std::vector<Sentence> ways;
   const SpareWeight* best = nullptr;
   for (const SpareWeight& w : weights) {
     const Speed then = whole_units_down(*holding_gust_of(site, w.mass), meter);
@@ -54,21 +50,22 @@ std::string improvement_of(const CanopySite& site, const std::vector<SpareWeight
   }
   if (best) {
     const int legs = static_cast<int>(site.legs.size());
-    std::string way = fmt::format("one more {} a leg: down at {}", best->code,
-                                  gust_words(*holding_gust_of(site, best->mass), meter));
-    if (best->free < legs) way += fmt::format(" ({} more needed, {} free)", legs, free_words(best->free));
-    ways.push_back(way);
+    const std::string then = gust_words(*holding_gust_of(site, best->mass), meter);
+    ways.push_back(best->free < legs ? said("one more {} a leg: down at {} ({} more needed, {} free)", best->code, then, legs,
+                                            free_words(best->free))
+                                     : said("one more {} a leg: down at {}", best->code, then));
   }
-  const auto bare = [&](bool there, const CanopySite& without, const char* what) {
+  const auto better = [&](bool there, const CanopySite& without) {
     const auto then = there ? holding_gust_of(without) : std::nullopt;
-    if (then && whole_units_down(*then, meter) > now)
-      ways.push_back(fmt::format("{} off: down at {}", what, gust_words(*then, meter)));
+    return then && whole_units_down(*then, meter) > now ? gust_words(*then, meter) : std::string();
   };
-  bare(site.shape.walls > 0, without_walls(site), "walls");
-  bare(!site.shape.hung.empty(), without_hung(site), "what hangs on it");
+  if (const std::string then = better(site.shape.walls > 0, without_walls(site)); !then.empty())
+    ways.push_back(said("walls off: down at {}", then));
+  if (const std::string then = better(!site.shape.hung.empty(), without_hung(site)); !then.empty())
+    ways.push_back(said("what hangs on it off: down at {}", then));
   if (ways.empty() && site.maker && whole_units_down(*site.maker, meter) == now)
-    return "more ballast does not help: the maker's limit governs";
-  return fmt::format("{}", fmt::join(ways, "; "));
+    return said("more ballast does not help: the maker's limit governs");
+  return strung(ways, "; ");
 }
 
 std::vector<CurvePoint> curve_of(Speed holds, Speed down, const CanopySite& site, std::string_view meter) {
@@ -94,7 +91,7 @@ CanopyDetail detail_of(const Catalogue& c, const Plan& plan, const CanopySite& s
   d.forecast = site.forecast;
   d.uplift_coefficient = site.reading.force.up;
   if (site.forecast) d.pressed = pressed_at(site, *site.forecast);
-  d.assumption = fmt::format("{}", fmt::join(site.assumptions, "; "));
+  d.assumption = strung(site.assumptions, "; ");
   const auto holds = holding_gust_of(site);
   d.card = wind_card(*site.structure, holds, governs_of(site), meter);
   d.card.sliding_known = sliding_gust_of(site).has_value();
@@ -112,20 +109,20 @@ CanopyDetail detail_of(const Catalogue& c, const Plan& plan, const CanopySite& s
 }
 
 /// "add 1 BAG at SW (none free)", "add 2 BAG at each leg"; what the kit has no weight for is only named.
-std::string add_words(const CanopyDetail& d, const std::vector<SpareWeight>& weights) {
-  std::vector<std::string> legs;
+Sentence add_words(const CanopyDetail& d, const std::vector<SpareWeight>& weights) {
+  std::vector<Sentence> legs;
   int total = 0;
   bool alike = true;
   for (const LegRow& row : d.legs) {
     alike = alike && row.more == d.legs.front().more;
     total += row.more;
-    if (row.more > 0) legs.push_back(fmt::format("{} {} at {}", row.more, row.more_of, row.leg));
+    if (row.more > 0) legs.push_back(said("{} {} at {}", row.more, row.more_of, row.leg));
   }
-  if (total == 0) return "add what is lacking";
+  if (total == 0) return said("add what is lacking");
   const SpareWeight& weight = weights.front();
-  const std::string what = alike ? fmt::format("{} {} at each leg", d.legs.front().more, weight.code)
-                                 : fmt::format("{}", fmt::join(legs, ", "));
-  return fmt::format("add {}{}", what, weight.free < total ? fmt::format(" ({} free)", free_words(weight.free)) : "");
+  const Sentence what =
+      alike ? said("{} {} at each leg", d.legs.front().more, weight.code) : strung(legs, ", ");
+  return weight.free < total ? said("add {} ({} free)", what, free_words(weight.free)) : said("add {}", what);
 }
 
 bool any_unknown(const CanopySite& site) {
@@ -138,7 +135,7 @@ void set_limit(Finding& f, const CanopySite& site) {
   if (site.maker) limit = limit ? std::min(*limit, *site.maker) : *site.maker;
   if (limit) f.limit = *limit;
   if (const auto slides = sliding_gust_of(site); slides && limit && *slides < *limit)
-    assume(f, "the down level comes from sliding");
+    assume(f, said("the down level comes from sliding"));
 }
 
 /// Outcome, figures and words, once everything needed is there.
@@ -149,7 +146,7 @@ void judge(Finding& f, const CanopySite& site, const CanopyDetail& d, const Hous
   set_limit(f, site);
   if (!site.forecast) {
     f.outcome = Outcome::not_checked;
-    f.says = fmt::format(
+    f.says = said(
         "No forecast gust, so the ballast asked was not worked out: ask the weather office. Down at {} gust.", down);
     return;
   }
@@ -161,50 +158,50 @@ void judge(Finding& f, const CanopySite& site, const CanopyDetail& d, const Hous
   const std::string least = print(least_ballast(site), house.units, Rounding::down).text();
   if (site.maker && *site.forecast > *site.maker * (1 + 1e-9)) {
     f.outcome = Outcome::over;
-    f.says = fmt::format(
+    f.says = said(
         "The forecast gust of {} is above the maker's limit of {}: leave it down, no ballast cures that.",
         forecast, gust_words(*site.maker, meter));
   } else if (!enough && any_unknown(site)) {
     f.outcome = Outcome::not_checked;
-    f.says = fmt::format("A ballast piece has no mass given: weigh it. Each leg needs {} at {} gust. Down at {} gust.",
+    f.says = said("A ballast piece has no mass given: weigh it. Each leg needs {} at {} gust. Down at {} gust.",
                          needs, forecast, down);
   } else if (!enough) {
     f.outcome = Outcome::over;
-    f.says = fmt::format(
+    f.says = said(
         "Each leg needs {} at the forecast gust of {}; the least has {}: {}, or leave it down. Down at {} gust.", needs,
         forecast, least, add_words(d, weights), down);
   } else {
     f.outcome = Outcome::within;
-    f.says = fmt::format("Each leg has the {} that the forecast gust of {} asks. Down at {} gust.", needs,
+    f.says = said("Each leg has the {} that the forecast gust of {} asks. Down at {} gust.", needs,
                          forecast, down);
   }
 }
 
 Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const CanopySite& site) {
   Finding f = begin_finding("canopy-ballast", site.name, show.uses[static_cast<std::size_t>(site.use)].place);
-  f.source = "EN 1991-1-4 7.3; EN 1990 A1.2(A)";
+  f.source = as_is("EN 1991-1-4 7.3; EN 1990 A1.2(A)");
   f.caution =
-      "For the canopy alone, ballast tied tight at the foot. Maker, venue and a competent person decide.";
+      said("For the canopy alone, ballast tied tight at the foot. Maker, venue and a competent person decide.");
   if (site.indoor) {
-    say_does_not_apply(f, setting_place(show), "Indoors: no wind load.");
+    say_does_not_apply(f, setting_place(show), said("Indoors: no wind load."));
     return f;
   }
   if (!site.missing.empty()) {
-    say_not_given(f, site.missing, "Measure it and type it; until then it stays down.");
+    say_not_given(f, site.missing, said("Measure it and type it; until then it stays down."));
     return f;
   }
   const CanopyDetail detail = detail_of(c, plan, site);
   assume(f, detail.assumption);
-  assume(f, "factors 0.9 and 1.5");
-  if (!site.maker) assume(f, "maker's limit not given");
-  if (!detail.card.strike) assume(f, "minutes and people to bring it down not given");
+  assume(f, said("factors 0.9 and 1.5"));
+  if (!site.maker) assume(f, said("maker's limit not given"));
+  if (!detail.card.strike) assume(f, said("minutes and people to bring it down not given"));
   f.detail = detail;
   if (!detail.down_at) {
     f.outcome = Outcome::not_checked;
-    f.says =
-        "No table covers this roof and the maker's gust limit is not given: ask the maker; until then it stays down.";
-    if (!site.forecast) f.says += " No forecast gust is given.";
-    if (least_ballast(site) <= Mass{}) f.says += " A leg has no ballast.";
+    f.says = said(
+        "No table covers this roof and the maker's gust limit is not given: ask the maker; until then it stays down.");
+    if (!site.forecast) f.says.then(said("No forecast gust is given."));
+    if (least_ballast(site) <= Mass{}) f.says.then(said("A leg has no ballast."));
     return f;
   }
   judge(f, site, detail, c.kit.house, spare_weights(c, plan, site.use));

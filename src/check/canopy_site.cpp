@@ -52,16 +52,16 @@ void read_hung(CanopySite& site, const Use& use) {
     if (hung.area)
       site.shape.hung.push_back({hung.area->value, value(hung.at)});
     else
-      site.missing.push_back("the area of " + hung.what.value);
+      site.missing.push_back(said("the area of {}", hung.what.value));
   }
   for (const Carried& carried : use.carries) {
     if (carried.area)
       site.shape.hung.push_back({carried.area->value * carried.count, value(carried.at)});
     else
-      site.missing.push_back("the area of " + carried.code.value);
+      site.missing.push_back(said("the area of {}", carried.code.value));
   }
   if (!use.hung.empty() || !use.carries.empty())
-    site.assumptions.push_back("what hangs on it adds its area");
+    site.assumptions.push_back(said("what hangs on it adds its area"));
 }
 
 void read_shape(CanopySite& site, const Use& use) {
@@ -71,9 +71,9 @@ void read_shape(CanopySite& site, const Use& use) {
     site.shape.length = s.plan_length->value;
     site.shape.width = s.plan_width->value;
   } else {
-    site.missing.push_back("plan");
+    site.missing.push_back(said("plan"));
   }
-  if (s.legs.empty()) site.missing.push_back("legs");
+  if (s.legs.empty()) site.missing.push_back(said("legs"));
   site.shape.eaves = value(s.eaves);
   site.shape.peak = value(s.peak);
   site.shape.blockage = blockage_of(use.under);
@@ -101,7 +101,7 @@ void read_legs(CanopySite& site, const Catalogue& catalogue, const Plan& plan) {
     else
       leg.unknown = true;
     estimated = estimated || (mass.estimated && !box.filled);
-    const std::string& code = box.code.value;
+    const Sentence code = box.code.value;
     const auto same = std::find_if(leg.pieces.begin(), leg.pieces.end(),
                                    [&](const auto& known) { return known.first == code; });
     if (same != leg.pieces.end())
@@ -109,8 +109,8 @@ void read_legs(CanopySite& site, const Catalogue& catalogue, const Plan& plan) {
     else
       leg.pieces.emplace_back(code, 1);
   }
-  if (estimated) site.assumptions.push_back("ballast added up, not weighed");
-  if (off_leg) site.assumptions.push_back("ballast that stands on no leg is not counted");
+  if (estimated) site.assumptions.push_back(said("ballast added up, not weighed"));
+  if (off_leg) site.assumptions.push_back(said("ballast that stands on no leg is not counted"));
 }
 
 /// Stakes count only where the house pulled one, in the ground that is here.
@@ -118,7 +118,7 @@ void read_stakes(CanopySite& site, const Catalogue& catalogue, const Use& use) {
   if (use.stakes.empty()) return;
   const auto& tested = catalogue.kit.house.stake;
   if (!tested || !site.ground || tested->ground != *site.ground) {
-    site.assumptions.push_back("stakes not counted: no tested hold for this ground");
+    site.assumptions.push_back(said("stakes not counted: no tested hold for this ground"));
     return;
   }
   for (const BallastLine& line : use.stakes)
@@ -126,9 +126,9 @@ void read_stakes(CanopySite& site, const Catalogue& catalogue, const Use& use) {
       const auto named = [&](const Text& one) { return one.value == leg.name; };
       if (!line.each_leg && std::none_of(line.legs.begin(), line.legs.end(), named)) continue;
       leg.staked += tested->holds * (stake_share * line.count);
-      leg.pieces.emplace_back("stake", line.count);
+      leg.pieces.emplace_back(said("stake"), line.count);
     }
-  site.assumptions.push_back("stakes at half their tested hold (" + tested->tested + ")");
+  site.assumptions.push_back(said("stakes at half their tested hold ({})", tested->tested));
 }
 
 }  // namespace
@@ -154,7 +154,7 @@ std::vector<CanopySite> canopy_sites(const Catalogue& catalogue, const Show& sho
     site.structure = structure;
     site.name = use.as.value.empty() ? use.structure.value : use.as.value;
     site.indoor = is_indoor(show);
-    if (!show.setting) site.assumptions.push_back("setting not stated: taken as outdoors");
+    if (!show.setting) site.assumptions.push_back(said("setting not stated: taken as outdoors"));
     site.ground = ground_of(show, use);
     site.friction = foot_friction(catalogue.kit.house, site.ground);
     site.maker = value(structure->maker_gust);
@@ -163,8 +163,8 @@ std::vector<CanopySite> canopy_sites(const Catalogue& catalogue, const Show& sho
     read_legs(site, catalogue, plan);
     read_stakes(site, catalogue, use);
     if (site.missing.empty()) site.reading = read_canopy(site.shape);
-    for (const std::string& m : site.reading.missing) site.missing.push_back(m);
-    for (const std::string& a : site.reading.assumptions) site.assumptions.push_back(a);
+    for (const Sentence& m : site.reading.missing) site.missing.push_back(m);
+    for (const Sentence& a : site.reading.assumptions) site.assumptions.push_back(a);
     sites.push_back(std::move(site));
   }
   return sites;
@@ -193,12 +193,12 @@ std::optional<Speed> sliding_gust_of(const CanopySite& site, Mass more) {
                       site.friction->share);
 }
 
-std::string governs_of(const CanopySite& site) {
+Sentence governs_of(const CanopySite& site) {
   const auto holds = holding_gust_of(site);
   if (!holds) return {};
-  if (site.maker && *site.maker <= *holds) return "maker's limit";
+  if (site.maker && *site.maker <= *holds) return said("maker's limit");
   const auto slides = sliding_gust_of(site);
-  return slides && *slides <= *holds ? "sliding" : "ballast";
+  return slides && *slides <= *holds ? said("sliding") : said("ballast");
 }
 
 CanopySite without_walls(const CanopySite& site) {

@@ -21,7 +21,7 @@ struct LegLoad {
   std::string name;
   Mass mass;
   Mass staked;                                      ///< what tested stakes count for; not part of `mass`
-  std::vector<std::pair<std::string, int>> pieces;  ///< case code and how many
+  std::vector<std::pair<Sentence, int>> pieces;     ///< case code and how many
   bool unknown = false;                             ///< a unit's mass is not given
 };
 
@@ -32,8 +32,8 @@ struct CanopySite {
   CanopyShape shape;
   CanopyReading reading;
   std::vector<LegLoad> legs;
-  std::vector<std::string> missing;  ///< what is not given, so that nothing can be worked out
-  std::vector<std::string> assumptions;
+  std::vector<Sentence> missing;  ///< what is not given, so that nothing can be worked out
+  std::vector<Sentence> assumptions;
   std::optional<Speed> forecast, maker;
   std::optional<std::string> ground;
   std::optional<FootFriction> friction;  ///< of its feet on that ground
@@ -61,7 +61,7 @@ std::optional<Speed> lifting_gust_of(const CanopySite& site, Mass more = {});
 /// Factored gust at which it slides; empty where friction or heights are not known, or nothing pushes.
 std::optional<Speed> sliding_gust_of(const CanopySite& site, Mass more_a_leg = {});
 /// What the down level comes from: "ballast", "sliding" or "maker's limit"; empty where there is none.
-std::string governs_of(const CanopySite& site);
+Sentence governs_of(const CanopySite& site);
 /// The same canopy with its walls off, or with nothing hung on it.
 CanopySite without_walls(const CanopySite& site);
 CanopySite without_hung(const CanopySite& site);

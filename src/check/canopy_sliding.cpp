@@ -13,9 +13,9 @@
 namespace dunnage {
 namespace {
 
-std::vector<std::string> not_given(const CanopySite& site) {
+std::vector<Sentence> not_given(const CanopySite& site) {
   if (!site.missing.empty()) return site.missing;
-  if (!site.reading.side_known) return {"eaves and peak heights"};
+  if (!site.reading.side_known) return {said("eaves and peak heights")};
   return {};
 }
 
@@ -23,11 +23,11 @@ Finding finding_of(const Show& show, const CanopySite& site, std::string_view me
   Finding f = begin_finding("canopy-sliding", site.name, show.uses[static_cast<std::size_t>(site.use)].place);
   begin_slide(f);
   if (site.indoor) {
-    say_does_not_apply(f, setting_place(show), "Indoors: no wind load.");
+    say_does_not_apply(f, setting_place(show), said("Indoors: no wind load."));
     return f;
   }
   if (const auto missing = not_given(site); !missing.empty()) {
-    say_not_given(f, missing, "Measure it and type it in the kit.");
+    say_not_given(f, missing, said("Measure it and type it in the kit."));
     return f;
   }
   if (knows_grip(f, site.ground, site.friction))

@@ -2,9 +2,6 @@
 // Rule circuit: load, cable and voltage drop of each circuit.
 #include "check/circuit_load.h"
 
-#include <fmt/format.h>
-#include <fmt/ranges.h>
-
 #include "check/canopy_site.h"
 #include "check/power_rows.h"
 #include "check/say.h"
@@ -12,46 +9,54 @@
 namespace dunnage {
 namespace {
 
-constexpr const char* source = "NEC 210.20(A), 400.5, Ch. 9 Table 8; IEC 60364-5-52 Annex G";
-constexpr const char* caution =
-    "Test every residual-current device before doors. A licensed electrician and the inspector decide.";
+Finding begin_circuit(const Sentence& subject, const Place& place) {
+  Finding f = begin_finding("circuit", subject, place);
+  f.source = as_is("NEC 210.20(A), 400.5, Ch. 9 Table 8; IEC 60364-5-52 Annex G");
+  f.caution =
+      said("Test every residual-current device before doors. A licensed electrician and the inspector decide.");
+  return f;
+}
 
-std::string says_of(const CircuitRow& row, bool continuous) {
-  std::string says;
+/// What it draws, what that counts as, and what protects it.
+Sentence draws_words(const CircuitRow& row, bool continuous) {
+  const std::string draws = amps_up(*row.current);
+  if (!continuous)
+    return row.protection ? said("Draws {}, of {}.", draws, amps_down(*row.protection)) : said("Draws {}.", draws);
+  const std::string counted = amps_up(*row.need);
+  return row.protection ? said("Draws {}, counted as {} for long use, of {}.", draws, counted, amps_down(*row.protection))
+                        : said("Draws {}, counted as {} for long use.", draws, counted);
+}
+
+Sentence says_of(const CircuitRow& row, bool continuous) {
+  constexpr double slack = 1 + 1e-9;
+  Sentence says;
   if (row.current) {
-    says = fmt::format("Draws {}", amps_up(*row.current));
-    if (continuous) says += fmt::format(", counted as {} for long use", amps_up(*row.need));
-    if (row.protection) says += fmt::format(", of {}", amps_down(*row.protection));
-    says += ".";
-    if (row.ampacity && *row.need > *row.ampacity * (1 + 1e-9))
-      says += fmt::format(" {} carries only {}: take a thicker cable, or load off.", row.cable,
-                          amps_down(*row.ampacity));
-    if (row.protection && *row.need > *row.protection * (1 + 1e-9))
-      says += " More than its breaker takes: move load to another circuit.";
+    says = draws_words(row, continuous);
+    if (row.ampacity && *row.need > *row.ampacity * slack)
+      says.then(said("{} carries only {}: take a thicker cable, or load off.", row.cable, amps_down(*row.ampacity)));
+    if (row.protection && *row.need > *row.protection * slack)
+      says.then(said("More than its breaker takes: move load to another circuit."));
   }
   if (row.drop_share)
-    says += fmt::format(" Loses {} to its farthest outlet: {}, {} at most.", volts_up(*row.drop),
-                        percent_up(*row.drop_share), percent_up(*row.drop_limit));
-  if (row.drop_share && *row.drop_share > *row.drop_limit * (1 + 1e-9))
-    says += " Take a thicker or a shorter cable, or load off.";
+    says.then(said("Loses {} to its farthest outlet: {}, {} at most.", volts_up(*row.drop),
+                   percent_up(*row.drop_share), percent_up(*row.drop_limit)));
+  if (row.drop_share && *row.drop_share > *row.drop_limit * slack)
+    says.then(said("Take a thicker or a shorter cable, or load off."));
   if (!row.missing.empty())
-    says += fmt::format("{}Not given: {}. Read it off the plate or measure it, and type it.",
-                        says.empty() ? "" : " ", fmt::join(row.missing, ", "));
+    says.then(said("Not given: {}. Read it off the plate or measure it, and type it.", strung(row.missing, ", ")));
   return says;
 }
 
 Finding finding_of(const Show& show, const CircuitRow& row) {
   const Circuit& circuit = show.circuits[static_cast<std::size_t>(row.circuit)];
-  Finding f = begin_finding("circuit", row.name, circuit.place);
-  f.source = source;
-  f.caution = caution;
+  Finding f = begin_circuit(row.name, circuit.place);
   f.outcome = row.outcome;
   f.says = says_of(row, circuit.continuous);
   if (row.need) f.measured = *row.need;
   if (row.protection) f.limit = *row.protection;
-  if (!circuit.power_factor) assume(f, "power factor 0.8");
-  if (row.current && !row.ampacity) assume(f, "no ampacity known for " + row.cable);
-  if (row.drop_share) assume(f, "cable unrolled, voltage drop by " + row.drop_method);
+  if (!circuit.power_factor) assume(f, said("power factor 0.8"));
+  if (row.current && !row.ampacity) assume(f, said("no ampacity known for {}", row.cable));
+  if (row.drop_share) assume(f, said("cable unrolled, voltage drop by {}", row.drop_method));
   f.detail = CircuitDetail{row};
   return f;
 }
@@ -61,17 +66,15 @@ void no_circuits(const Catalogue& c, const Show& show, const Plan& plan, Finding
   int drawing = 0;
   for (int unit : plan.pulled())
     drawing += draws_of(c, c.units[static_cast<std::size_t>(unit)].case_index).has_value();
-  Finding f = begin_finding("circuit", "power", show.show_place);
-  f.source = source;
-  f.caution = caution;
-  f.says = fmt::format(
+  Finding f = begin_circuit(said("power"), show.show_place);
+  f.says = said(
       "No circuit is listed, and {} power: nothing was added up. Type a [[supply]] and its [[circuit]]s, or have an "
       "electrician lay it out.",
-      drawing == 1 ? "1 piece that goes draws" : fmt::format("{} pieces that go draw", drawing));
+      drawing == 1 ? said("1 piece that goes draws") : said("{} pieces that go draw", drawing));
   if (drawing == 0)
-    say_does_not_apply(f, show.show_place, "No circuit is listed, and nothing that goes is said to draw power.");
+    say_does_not_apply(f, show.show_place, said("No circuit is listed, and nothing that goes is said to draw power."));
   else if (is_indoor(show))
-    say_does_not_apply(f, setting_place(show), "Indoors, no circuit listed: the building's own.");
+    say_does_not_apply(f, setting_place(show), said("Indoors, no circuit listed: the building's own."));
   findings.list.push_back(f);
 }
 

@@ -2,9 +2,6 @@
 // Rule noise: the dose of a day by NIOSH, with OSHA's beside it.
 #include "check/crew_noise.h"
 
-#include <fmt/format.h>
-#include <fmt/ranges.h>
-
 #include <algorithm>
 
 #include "check/say.h"
@@ -18,7 +15,7 @@ struct Day {
   Text who;
   Place place;
   std::vector<HeardFor> heard;
-  std::vector<std::string> missing;
+  std::vector<Sentence> missing;
 };
 
 std::vector<Day> days_of(const Show& show) {
@@ -28,44 +25,44 @@ std::vector<Day> days_of(const Show& show) {
         std::find_if(days.begin(), days.end(), [&](const Day& d) { return d.who.value == line.who.value; });
     if (day == days.end()) day = days.insert(day, Day{line.who, line.place, {}, {}});
     if (line.level && line.time) day->heard.emplace_back(line.level->value, line.time->value);
-    if (!line.level) day->missing.push_back("a level");
-    if (!line.time) day->missing.push_back("the hours of a level");
+    if (!line.level) day->missing.push_back(said("a level"));
+    if (!line.time) day->missing.push_back(said("the hours of a level"));
   }
   return days;
 }
 
 std::string whole(double percent) { return plain(steps_up(percent), 0) + " %"; }
 
-Finding begin_noise(std::string subject, Place place) {
-  Finding f = begin_finding("noise", std::move(subject), place);
-  f.source = "NIOSH 98-126; OSHA 29 CFR 1910.95 App. A";
+Finding begin_noise(const Sentence& subject, Place place) {
+  Finding f = begin_finding("noise", subject, place);
+  f.source = as_is("NIOSH 98-126; OSHA 29 CFR 1910.95 App. A");
   f.caution =
-      "For people at work: hearing protection and shorter turns. The audience is the licence's matter.";
+      said("For people at work: hearing protection and shorter turns. The audience is the licence's matter.");
   return f;
 }
 
 /// No level is typed: is there anything loud listed?
 Finding nothing_heard(const Show& show) {
-  Finding f = begin_noise("crew", show.show_place);
+  Finding f = begin_noise(said("crew"), show.show_place);
   if (show.mixes.empty())
-    say_does_not_apply(f, show.show_place, "No mix is listed, so no speaker is said to be near anybody.");
+    say_does_not_apply(f, show.show_place, said("No mix is listed, so no speaker is said to be near anybody."));
   else
-    say_not_given(f, {"what the crew hears"},
-                  "Read a level meter at the sound check and type level and hours under [[noise]]; until then ear "
-                  "plugs for all.");
+    say_not_given(f, {said("what the crew hears")},
+                  said("Read a level meter at the sound check and type level and hours under [[noise]]; until then ear "
+                       "plugs for all."));
   return f;
 }
 
 /// "92 dBA for 1.5 h, 88 dBA for 40 min".
-std::string heard_words(const std::vector<HeardFor>& heard) {
-  std::string words;
+Sentence heard_words(const std::vector<HeardFor>& heard) {
+  std::vector<Sentence> words;
   for (const auto& [level, time] : heard) {
     const bool minutes = time < 1 * unit::hour;
-    words += fmt::format("{}{} dBA for {}", words.empty() ? "" : ", ", plain(level / unit::decibel_a, 1),
+    words.push_back(said("{} dBA for {}", plain(level / unit::decibel_a, 1),
                          minutes ? plain(steps_up(time / unit::minute), 0) + " min"
-                                 : plain(time / unit::hour, 2) + " h");
+                                 : plain(time / unit::hour, 2) + " h"));
   }
-  return words;
+  return strung(words, ", ");
 }
 
 Finding finding_of(const Day& day) {
@@ -75,16 +72,14 @@ Finding finding_of(const Day& day) {
   const std::string osha = whole(osha_dose(day.heard));
   if (!dose) {
     f.outcome = Outcome::over;
-    f.says = fmt::format("A level above 115 dBA, the ceiling: nobody stays there, protected or not. OSHA dose {}.",
-                         osha);
+    f.says = said("A level above 115 dBA, the ceiling: nobody stays there, protected or not. OSHA dose {}.", osha);
   } else {
     f.measured = *dose;
     f.outcome = *dose <= 100 * (1 + 1e-9) ? Outcome::within : Outcome::over;
-    f.says = fmt::format("{}: {} of a day's dose by NIOSH (3 dB), {} by OSHA (5 dB).", heard_words(day.heard),
-                         whole(*dose), osha);
-    if (f.outcome == Outcome::over) f.says += " Ear plugs and shorter turns, or turn it down.";
+    f.says = said("{}: {} of a day's dose by NIOSH (3 dB), {} by OSHA (5 dB).", heard_words(day.heard), whole(*dose), osha);
+    if (f.outcome == Outcome::over) f.says.then(said("Ear plugs and shorter turns, or turn it down."));
   }
-  if (!day.missing.empty() && f.outcome == Outcome::within) say_not_given(f, day.missing, "Read a level meter and type it.");
+  if (!day.missing.empty() && f.outcome == Outcome::within) say_not_given(f, day.missing, said("Read a level meter and type it."));
   return f;
 }
 

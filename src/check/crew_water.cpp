@@ -2,8 +2,6 @@
 // Rule water: what the crew drinks against what goes.
 #include "check/crew_water.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "check/canopy_site.h"
@@ -54,34 +52,34 @@ void judge(Finding& f, const Catalogue& c, const Show& show, const Plan& plan) {
   const Volume least = least_water(people, show.hours->value);
   f.measured = have;
   f.limit = least;
-  f.says = fmt::format("{} people for {} h ask {}, {} better; {} goes.", people,
+  f.says = said("{} people for {} h ask {}, {} better; {} goes.", people,
                        plain(show.hours->value / unit::hour, 1), print(least, units, Rounding::up).text(),
                        print(good_water(people, show.hours->value), units, Rounding::up).text(),
                        print(have, units, Rounding::down).text());
   if (measured)
-    f.says += fmt::format(" {} of it is the site's.", print(tap->volume->value, units, Rounding::down).text());
+    f.says.then(said("{} of it is the site's.", print(tap->volume->value, units, Rounding::down).text()));
   else if (tap)
-    f.says += tap->from.empty() ? " The site has more." : fmt::format(" The site has more: {}.", tap->from);
+    f.says.then(tap->from.empty() ? said("The site has more.") : said("The site has more: {}.", tap->from));
   f.outcome = (tap && !measured) || have.si() >= least.si() * (1 - 1e-9) ? Outcome::within : Outcome::over;
   if (f.outcome == Outcome::over)
-    f.says += fmt::format(" Bring {} more, or find a tap.", print(least - have, units, Rounding::up).text());
-  if (!show.volunteers) assume(f, "volunteers not stated: none counted");
+    f.says.then(said("Bring {} more, or find a tap.", print(least - have, units, Rounding::up).text()));
+  if (!show.volunteers) assume(f, said("volunteers not stated: none counted"));
 }
 
 }  // namespace
 
 void check_water(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
-  Finding f = begin_finding("water", "crew", show.forecast ? show.forecast->place : show.show_place);
-  f.source = "OSHA/NIOSH, 8 oz each 20 minutes";
-  f.caution = "For crew and volunteers, not for the audience. Nobody drinks more than 48 oz (1.4 l) an hour.";
+  Finding f = begin_finding("water", said("crew"), show.forecast ? show.forecast->place : show.show_place);
+  f.source = said("OSHA/NIOSH, 8 oz each 20 minutes");
+  f.caution = said("For crew and volunteers, not for the audience. Nobody drinks more than 48 oz (1.4 l) an hour.");
   if (is_indoor(show)) {
-    say_does_not_apply(f, setting_place(show), "Indoors: taps are the building's.");
+    say_does_not_apply(f, setting_place(show), said("Indoors: taps are the building's."));
   } else if (!show.forecast || !show.forecast->temperature) {
     return;
   } else if (!warm(*show.forecast)) {
-    say_does_not_apply(f, show.forecast->temperature->place, "Not warm enough to ask for more than usual.");
+    say_does_not_apply(f, show.forecast->temperature->place, said("Not warm enough to ask for more than usual."));
   } else if (!show.crew || !show.hours) {
-    say_not_given(f, {"crew and hours"}, "Type them under [show].");
+    say_not_given(f, {said("crew and hours")}, said("Type them under [show]."));
   } else {
     judge(f, catalogue, show, plan);
   }

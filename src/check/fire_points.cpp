@@ -2,8 +2,6 @@
 // Rule extinguishers: one for each 3000 square feet of canopies or part.
 #include "check/fire_points.h"
 
-#include <fmt/format.h>
-
 #include "check/canopy_site.h"
 #include "check/say.h"
 #include "formula/access.h"
@@ -14,18 +12,20 @@ namespace {
 /// Number first, then the walk to the nearest one.
 void judge(Finding& f, const Show& show, Area area, int have, int needed, UnitSystem units) {
   f.outcome = have >= needed ? Outcome::within : Outcome::over;
-  f.says = fmt::format("{} for {} of canopies: {} asked{}", have, print(area, units, Rounding::up).text(), needed,
-                       have >= needed ? "." : fmt::format(": bring {} more.", needed - have));
+  const std::string covered = print(area, units, Rounding::up).text();
+  f.says = have >= needed ? said("{} for {} of canopies: {} asked.", have, covered, needed)
+                          : said("{} for {} of canopies: {} asked: bring {} more.", have, covered, needed, needed - have);
   const std::string most = print(extinguisher_reach_a, units, Rounding::down).text();
   if (!show.site.extinguisher_walk) {
-    assume(f, fmt::format("every point within {} of an extinguisher: pace it out", most));
+    assume(f, said("every point within {} of an extinguisher: pace it out", most));
     return;
   }
   const Length walk = show.site.extinguisher_walk->value;
   const bool far = walk > extinguisher_reach_a * (1 + 1e-9);
   if (far) f.outcome = Outcome::over;
-  f.says += fmt::format(" The longest walk to one is {}, {} at most{}", print(walk, units, Rounding::up).text(), most,
-                        far ? ": move one nearer, or bring another." : ".");
+  const std::string longest = print(walk, units, Rounding::up).text();
+  f.says.then(far ? said("The longest walk to one is {}, {} at most: move one nearer, or bring another.", longest, most)
+                  : said("The longest walk to one is {}, {} at most.", longest, most));
 }
 
 }  // namespace
@@ -52,20 +52,20 @@ void check_extinguishers(const Catalogue& catalogue, const Show& show, const Pla
       provided = true;
     }
   const UnitSystem units = catalogue.kit.house.units;
-  Finding f = begin_finding("extinguishers", "canopies", show.show_place);
-  f.source = "a city's tent permit page; 29 CFR 1910.157(d)";
-  f.caution = fmt::format("Within {} of one where fuel is. The fire marshal's list wins.",
-                          print(extinguisher_reach_b, units, Rounding::down).text());
+  Finding f = begin_finding("extinguishers", said("canopies"), show.show_place);
+  f.source = strung({said("a city's tent permit page"), as_is("29 CFR 1910.157(d)")}, "; ");
+  f.caution = said("Within {} of one where fuel is. The fire marshal's list wins.",
+                   print(extinguisher_reach_b, units, Rounding::down).text());
   const int needed = extinguishers(area);
   f.measured = static_cast<double>(have);
   f.limit = static_cast<double>(needed);
   if (is_indoor(show))
-    say_does_not_apply(f, setting_place(show), "Indoors: the building's own. Know where they hang.");
+    say_does_not_apply(f, setting_place(show), said("Indoors: the building's own. Know where they hang."));
   else if (unknown > 0)
-    say_not_given(f, {"the plan of a canopy"}, "Measure it and type it in the kit.");
+    say_not_given(f, {said("the plan of a canopy")}, said("Measure it and type it in the kit."));
   else if (!provided && !catalogue.knows(word))
-    say_not_given(f, {"an extinguisher: nothing in the kit serves as \"extinguisher\" and the site has none"},
-                  "Ask the venue or bring one, and type it.");
+    say_not_given(f, {said("an extinguisher: nothing in the kit serves as \"extinguisher\" and the site has none")},
+                  said("Ask the venue or bring one, and type it."));
   else
     judge(f, show, area, have, needed, units);
   findings.list.push_back(f);

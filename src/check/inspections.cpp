@@ -2,8 +2,6 @@
 // Rule inspection: dates that run out before the show.
 #include "check/inspections.h"
 
-#include <fmt/format.h>
-
 #include "check/say.h"
 
 namespace dunnage {
@@ -17,15 +15,16 @@ void check_inspections(const Catalogue& catalogue, const Show& show, const Plan&
       going += goes(plan, unit);
     if (going == 0) continue;
     Finding f = begin_finding("inspection", box.code.value, box.inspect_by->place);
-    f.source = "the date in the kit";
-    f.caution = "A date is no inspection: look at it as well.";
+    f.source = said("the date in the kit");
+    f.caution = said("A date is no inspection: look at it as well.");
     if (!show.date) {
-      say_not_given(f, {"the show's date"}, "Type it under [show].");
+      say_not_given(f, {said("the show's date")}, said("Type it under [show]."));
     } else {
       const bool late = box.inspect_by->value < show.date->value;
       f.outcome = late ? Outcome::over : Outcome::within;
-      f.says = fmt::format("To be inspected by {}; the show is on {}{}", box.inspect_by->value.iso(),
-                           show.date->value.iso(), late ? ": have it inspected, or leave it at home." : ".");
+      const std::string by = box.inspect_by->value.iso(), day = show.date->value.iso();
+      f.says = late ? said("To be inspected by {}; the show is on {}: have it inspected, or leave it at home.", by, day)
+                    : said("To be inspected by {}; the show is on {}.", by, day);
     }
     findings.list.push_back(f);
   }

@@ -2,9 +2,6 @@
 // Rule ways: steps, ramps and crossed cables against the accessible route.
 #include "check/level_ways.h"
 
-#include <fmt/format.h>
-#include <fmt/ranges.h>
-
 #include <algorithm>
 
 #include "check/say.h"
@@ -15,9 +12,13 @@ namespace {
 
 constexpr Length least_width = 36 * unit::inch;
 constexpr Length most_rise_flush = 0.25 * unit::inch, most_rise_bevelled = 0.5 * unit::inch;
-constexpr const char* source = "ADA Standards 303, 405";
-constexpr const char* caution =
-    "Walk every route with a wheel and in the dark. The venue and the fire marshal decide.";
+/// Source and caution.
+Finding begin_way(const Sentence& subject, Place place) {
+  Finding f = begin_finding("ways", subject, place);
+  f.source = as_is("ADA Standards 303, 405");
+  f.caution = said("Walk every route with a wheel and in the dark. The venue and the fire marshal decide.");
+  return f;
+}
 
 std::string small(Length length, UnitSystem units, Rounding way) {
   // A quarter of an inch must not round to none.
@@ -33,16 +34,17 @@ void judge_ramp(Finding& f, const Passage& way, UnitSystem units) {
   f.limit = most_rise_bevelled;
   if (!way.ramp) {
     f.outcome = Outcome::over;
-    f.says = fmt::format("A step of {} and no ramp: lay one of {} at 1:12, or show another way.",
-                         small(way.rise->value, units, Rounding::up), asks);
+    f.says = said("A step of {} and no ramp: lay one of {} at 1:12, or show another way.",
+                  small(way.rise->value, units, Rounding::up), asks);
     return;
   }
   const bool short_ramp = way.ramp->value < needed.slope * (1 - 1e-9);
-  f.says = fmt::format("Ramp of {} for {}: {} at 1:12 is asked, with landings {}{}",
-                       print(way.ramp->value, units, Rounding::down).text(),
-                       small(way.rise->value, units, Rounding::up), asks,
-                       print(needed.total, units, Rounding::up).text(),
-                       short_ramp ? ": lay a longer one." : ".");
+  const std::string lies = print(way.ramp->value, units, Rounding::down).text(),
+                    rise = small(way.rise->value, units, Rounding::up),
+                    landings = print(needed.total, units, Rounding::up).text();
+  f.says = short_ramp
+               ? said("Ramp of {} for {}: {} at 1:12 is asked, with landings {}: lay a longer one.", lies, rise, asks, landings)
+               : said("Ramp of {} for {}: {} at 1:12 is asked, with landings {}.", lies, rise, asks, landings);
   f.outcome = short_ramp ? Outcome::over : Outcome::within;
 }
 
@@ -53,11 +55,11 @@ void judge_rise(Finding& f, const Passage& way, UnitSystem units) {
   switch (level_change(way.rise->value)) {
     case LevelChange::none_needed:
       f.limit = most_rise_flush;
-      f.says = fmt::format("{}: nothing is asked.", rise);
+      f.says = said("{}: nothing is asked.", rise);
       break;
     case LevelChange::bevel:
       f.limit = most_rise_bevelled;
-      f.says = fmt::format("{}: its edge is bevelled 1:2.", rise);
+      f.says = said("{}: its edge is bevelled 1:2.", rise);
       break;
     case LevelChange::ramp:
       judge_ramp(f, way, units);
@@ -74,23 +76,21 @@ void judge_width(Finding& f, const Passage& way, UnitSystem units) {
       f.limit = least_width;
     }
     f.outcome = Outcome::over;
-    f.says += fmt::format("{}It is {} wide: clear it to {}, or show another way.", f.says.empty() ? "" : " ",
-                          print(way.width->value, units, Rounding::down).text(), least);
+    f.says.then(said("It is {} wide: clear it to {}, or show another way.",
+                     print(way.width->value, units, Rounding::down).text(), least));
   } else if (!way.width && way.ramp) {
     if (f.outcome == Outcome::within) f.outcome = Outcome::not_checked;
-    f.says += fmt::format(" Not given: its width. Measure it: {} at least.", least);
+    f.says.then(said("Not given: its width. Measure it: {} at least.", least));
   } else if (way.width && !way.rise) {
-    f.says = fmt::format("{} wide, {} at least. Not given: its rise. Measure it and type it, 0 where it is level.",
-                         print(way.width->value, units, Rounding::down).text(), least);
+    f.says = said("{} wide, {} at least. Not given: its rise. Measure it and type it, 0 where it is level.",
+                  print(way.width->value, units, Rounding::down).text(), least);
   }
 }
 
 Finding way_finding(const Passage& way, UnitSystem units) {
-  Finding f = begin_finding("ways", way.what.value, way.place);
-  f.source = source;
-  f.caution = caution;
+  Finding f = begin_way(way.what.value, way.place);
   if (!way.rise && !way.width) {
-    say_not_given(f, {"its rise"}, "Measure it and type it, 0 where it is level.");
+    say_not_given(f, {said("its rise")}, said("Measure it and type it, 0 where it is level."));
     return f;
   }
   if (way.rise) judge_rise(f, way, units);
@@ -116,25 +116,23 @@ void crossings(const Show& show, UnitSystem units, Findings& findings) {
       highest = highest ? std::max(*highest, part.rise->value) : part.rise->value;
     }
   if (known + unknown == 0) return;
-  Finding f = begin_finding("ways", "cables crossed on foot", highest ? place : first);
-  f.source = source;
-  f.caution = caution;
+  Finding f = begin_way(said("cables crossed on foot"), highest ? place : first);
   f.limit = most_rise_bevelled;
   if (highest) f.measured = *highest;
   if (highest && *highest > most_rise_bevelled * (1 + 1e-9)) {
     f.outcome = Outcome::over;
-    f.says =
-        fmt::format("The highest stands {} high, above {}: lay a ramp of {} at 1:12, or lead people another way.",
-                    small(*highest, units, Rounding::up), small(most_rise_bevelled, units, Rounding::down),
-                    print(ramp(*highest).slope, units, Rounding::up).text());
+    f.says = said("The highest stands {} high, above {}: lay a ramp of {} at 1:12, or lead people another way.",
+                  small(*highest, units, Rounding::up), small(most_rise_bevelled, units, Rounding::down),
+                  print(ramp(*highest).slope, units, Rounding::up).text());
   } else if (unknown > 0) {
     say_not_given(f,
-                  {fmt::format("how high the cable stands at {} of {} crossings", unknown, known + unknown)},
-                  "Measure it with its cover on and type rise.");
+                  {said("how high the cable stands at {} of {} crossings", unknown, known + unknown)},
+                  said("Measure it with its cover on and type rise."));
   } else {
     f.outcome = Outcome::within;
-    f.says = fmt::format("The highest of {} stands {} high{}.", known, small(*highest, units, Rounding::up),
-                         *highest > most_rise_flush ? ": its edges are bevelled 1:2" : "");
+    const std::string high = small(*highest, units, Rounding::up);
+    f.says = *highest > most_rise_flush ? said("The highest of {} stands {} high: its edges are bevelled 1:2.", known, high)
+                                        : said("The highest of {} stands {} high.", known, high);
   }
   findings.list.push_back(f);
 }

@@ -2,8 +2,6 @@
 // The lifting rule: mass and grips against what a team may lift.
 #include "check/lifting.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "check/say.h"
@@ -12,24 +10,38 @@
 namespace dunnage {
 namespace {
 
-constexpr int kLargestTeam = 4;
-
 bool aid_typed(const HouseLift& lift) { return !lift.aid.empty() && lift.aid != HouseLift{}.aid; }
 
-const char* count_word(int people) {
-  constexpr const char* words[] = {"nobody", "one person", "two people", "three people", "four people"};
-  return words[std::clamp(people, 0, kLargestTeam)];
+Sentence count_words(int people) {
+  switch (people) {
+    case 1: return said("one person");
+    case 2: return said("two people");
+    case 3: return said("three people");
+    default: return said("four people");
+  }
+}
+
+Sentence lifts_words(int people, const std::string& limit) {
+  switch (people) {
+    case 1: return said("One person lifts it: limit {}.", limit);
+    case 2: return said("Two people lift it: limit {}.", limit);
+    case 3: return said("Three people lift it: limit {}.", limit);
+    default: return said("Four people lift it: limit {}.", limit);
+  }
 }
 
 /// A house may set its own limits; where they are above the published screen, the sheet says so.
 void say_of_house_limit(Finding& f, const Handling& handling, const House& house) {
   if (!handling.above_screen) return;
-  const std::string who = count_word(handling.people);
+  const Sentence who = count_words(handling.people);
   const std::string limit = print(handling.limit, house.units, Rounding::down).text();
-  assume(f, handling.screen
-                ? fmt::format("house limit of {} for {}, above the published screen of {}", limit, who,
-                              print(*handling.screen, house.units, Rounding::down).text())
-                : fmt::format("house limit of {} for {}; nothing is published for that many", limit, who));
+  if (handling.screen) {
+    assume(f, said("house limit of {} for {}, above the published screen of {}", limit, who,
+                   print(*handling.screen, house.units, Rounding::down).text()));
+    return;
+  }
+  assume(f, said("house limit of {} for {}", limit, who));
+  assume(f, said("nothing is published for that many"));
 }
 
 Finding lifting_finding(const Catalogue& c, int unit, const Handling& handling) {
@@ -39,34 +51,32 @@ Finding lifting_finding(const Catalogue& c, int unit, const Handling& handling) 
   Finding f;
   f.rule = "lifting";
   f.subject = c.units[static_cast<std::size_t>(unit)].code;
-  f.source = handling.house_limit ? "house limit" : "HSE INDG143, L23";
+  f.source = handling.house_limit ? said("house limit") : as_is("HSE INDG143, L23");
   f.caution =
-      "A screen for an easy lift, not a legal maximum: wide, low, wet, steps or a turn need a new look.";
+      said("A screen for an easy lift, not a legal maximum: wide, low, wet, steps or a turn need a new look.");
   f.place = box.place;
   f.detail = handling;
   if (!handling.known) {
     f.outcome = Outcome::not_checked;
-    f.says = "Its mass, or that of a part of it, is not given: weigh it before anybody lifts it.";
+    f.says = said("Its mass, or that of a part of it, is not given: weigh it before anybody lifts it.");
     return f;
   }
   f.measured = mass.mass;
   const std::string limit = print(handling.limit, units, Rounding::down).text();
-  if (mass.estimated) f.assumption = "mass added up, not weighed";
+  if (mass.estimated) f.assumption = said("mass added up, not weighed");
   if (handling.people > 0) {
     f.outcome = Outcome::within;
     f.limit = handling.limit;
     say_of_house_limit(f, handling, c.kit.house);
-    f.says = fmt::format("{} lift{} it: limit {}.", count_word(handling.people),
-                         handling.people == 1 ? "s" : "", limit);
-    f.says[0] = static_cast<char>(f.says[0] - 'a' + 'A');
+    f.says = lifts_words(handling.people, limit);
   } else if (box.wheels || aid_typed(c.kit.house.lift)) {
     f.outcome = Outcome::does_not_apply;
     f.place = box.wheels ? box.place : c.kit.house.lift.place;
-    f.says = fmt::format("Not lifted by hand, beyond {}: {}.", limit, handling.aid);
+    f.says = said("Not lifted by hand, beyond {}: {}.", limit, handling.aid);
   } else {
     f.outcome = Outcome::over;
     f.limit = handling.limit;
-    f.says = fmt::format("Beyond {} by hand, and it has neither wheels nor an aid: carry it in parts, or bring a ramp or a lift.", limit);
+    f.says = said("Beyond {} by hand, and it has neither wheels nor an aid: carry it in parts, or bring a ramp or a lift.", limit);
   }
   return f;
 }
@@ -91,7 +101,7 @@ Handling handling_of(const Case& box, const UnitMass& mass, const HouseLift& lif
   h.people = found.people;
   h.limit = found.limit;
   h.house_limit = found.own;
-  if (h.known && h.people == 0) h.aid = lift.aid;
+  if (h.known && h.people == 0) h.aid = aid_typed(lift) ? Sentence(lift.aid) : said("lifting aid");
   if (box.wheels) h.ramp_people = h.people == 1 ? 1 : 2;
   if (h.house_limit && h.people > 0) {
     TeamLimits published = team_limits(lift);

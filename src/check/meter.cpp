@@ -33,7 +33,7 @@ std::string forecast_words(Speed gust, std::string_view meter) {
   return plain(steps_up(gust / meter_step(meter) * 10) / 10, 1) + " " + std::string(meter);
 }
 
-WindCard wind_card(const Structure& structure, std::optional<Speed> down, std::string governs,
+WindCard wind_card(const Structure& structure, std::optional<Speed> down, Sentence governs,
                    std::string_view meter) {
   WindCard card;
   card.meter = std::string(meter);

@@ -31,13 +31,13 @@ std::optional<Power> draws_of_code(const Catalogue& c, const std::string& code) 
 
 /// A cable of a circuit: what it is called, its conductor, its maker's ampacity.
 struct Cable {
-  std::string name;
+  Sentence name;
   std::optional<Conductor> conductor;
   std::optional<Current> carries;
 };
 
 Cable cable_of(const Catalogue& c, const Maybe<std::string>& code, const Maybe<Conductor>& typed) {
-  Cable cable{code ? code->value : "the cable", {}, {}};
+  Cable cable{code ? Sentence(code->value) : said("the cable"), {}, {}};
   const auto take = [&](const auto& thing) {
     if (thing.conductor) cable.conductor = thing.conductor->value;
     if (thing.carries) cable.carries = thing.carries->value;
@@ -66,8 +66,8 @@ std::optional<Current> ampacity_of(const Cable& cable, Phases phases) {
 /// Adds the loss over one segment; false where it cannot be worked out, and then says why.
 bool add_loss(CircuitRow& row, const Cable& cable, const Maybe<Length>& length, Phases phases,
               Current current, double power_factor) {
-  if (!length) row.missing.push_back("the length of " + cable.name);
-  if (!cable.conductor) row.missing.push_back("the conductor of " + cable.name);
+  if (!length) row.missing.push_back(said("the length of {}", cable.name));
+  if (!cable.conductor) row.missing.push_back(said("the conductor of {}", cable.name));
   if (!length || !cable.conductor) return false;
   std::optional<Voltage> drop;
   if (!cable.conductor->awg.empty()) {
@@ -80,7 +80,7 @@ bool add_loss(CircuitRow& row, const Cable& cable, const Maybe<Length>& length, 
     row.drop_method = "IEC 60364-5-52 Annex G";
   }
   if (!drop) {
-    row.missing.push_back("a conductor of " + cable.name + " that a table has");
+    row.missing.push_back(said("a conductor of {} that a table has", cable.name));
     return false;
   }
   row.drop = row.drop.value_or(Voltage{}) + *drop;
@@ -112,7 +112,7 @@ void read_cables(CircuitRow& row, const Catalogue& c, const Circuit& circuit, co
     whole = add_loss(row, cable, segment.length, phases, flows, factor) && whole;
     if (const auto ampacity = ampacity_of(cable, phases); ampacity && !segment.carries)
       row.ampacity = row.ampacity ? std::min(*row.ampacity, *ampacity) : *ampacity;
-    row.cable += " + " + cable.name;
+    row.cable = strung({row.cable, cable.name}, " + ");
   }
   if (!whole) {
     row.drop.reset();
@@ -146,12 +146,12 @@ CircuitRow loaded_row(const Catalogue& c, const Show& show, int index) {
   if (circuit.protection)
     row.protection = circuit.protection->value;
   else
-    row.missing.push_back("its protection");
+    row.missing.push_back(said("its protection"));
   const Supply* supply = supply_of(show, circuit);
   const Phases phases = phases_of(supply, circuit);
   const auto voltage = voltage_of(supply, phases);
   if (!voltage) {
-    row.missing.push_back("its supply's voltage");
+    row.missing.push_back(said("its supply's voltage"));
     return row;
   }
   const double factor = circuit.power_factor ? circuit.power_factor->value : assumed_power_factor;
@@ -192,13 +192,13 @@ std::optional<Voltage> voltage_of(const Supply* supply, Phases phases) {
 
 FedPower fed_power(const Catalogue& catalogue, const Circuit& circuit) {
   FedPower fed;
-  if (circuit.feeds.empty()) fed.missing.push_back("what it feeds");
+  if (circuit.feeds.empty()) fed.missing.push_back(said("what it feeds"));
   for (const CircuitLoad& load : circuit.feeds) {
     const auto draws =
         load.draws ? std::optional<Power>(load.draws->value) : draws_of_code(catalogue, load.code.value);
     const std::string name = fmt::format("{} x {}", load.count, load.code.value);
     if (!draws) {
-      fed.missing.push_back("what " + load.code.value + " draws");
+      fed.missing.push_back(said("what {} draws", load.code.value));
       fed.words.push_back(name);
       continue;
     }

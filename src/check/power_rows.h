@@ -28,7 +28,8 @@ std::optional<Voltage> voltage_of(const Supply* supply, Phases phases);
 /// Running and starting power of what a circuit feeds; what is not known is named in `missing`.
 struct FedPower {
   Power running, largest_start;  ///< largest_start: beyond running, of the one that asks most
-  std::vector<std::string> words, missing;
+  std::vector<std::string> words;
+  std::vector<Sentence> missing;
 };
 FedPower fed_power(const Catalogue& catalogue, const Circuit& circuit);
 

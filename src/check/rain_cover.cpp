@@ -2,8 +2,6 @@
 // Rule rain: what draws power in the open, and the covers that go.
 #include "check/rain_cover.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "check/canopy_site.h"
@@ -45,24 +43,23 @@ void judge(Finding& f, const Catalogue& c, const Show& show, const Plan& plan) {
   f.measured = static_cast<double>(open);
   f.limit = static_cast<double>(covers);
   f.outcome = chance <= 0 || open <= covers ? Outcome::within : Outcome::over;
-  f.says = fmt::format("Chance of rain {} %: {} {} under no canopy; {} {} go.", plain(chance, 0), open,
-                       open == 1 ? "piece that draws power stands" : "pieces that draw power stand", covers,
-                       covers == 1 ? "cover" : "covers");
-  if (f.outcome == Outcome::over)
-    f.says += fmt::format(" Bring {} more, or move it under a canopy.", open - covers);
-  assume(f, "a canopy at a place is taken to keep dry what stands at that place");
+  f.says = said("Chance of rain {} %: {} under no canopy; {} go.", plain(chance, 0),
+                open == 1 ? said("{} piece that draws power stands", open) : said("{} pieces that draw power stand", open),
+                covers == 1 ? said("{} cover", covers) : said("{} covers", covers));
+  if (f.outcome == Outcome::over) f.says.then(said("Bring {} more, or move it under a canopy.", open - covers));
+  assume(f, said("a canopy at a place is taken to keep dry what stands at that place"));
 }
 
 }  // namespace
 
 void check_rain(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
-  Finding f = begin_finding("rain", "equipment", show.forecast ? show.forecast->place : show.show_place);
-  f.source = "common practice, no source";
-  f.caution = "Wet plugs and racks: power off before anybody touches them. Rain blows in under a roof.";
+  Finding f = begin_finding("rain", said("equipment"), show.forecast ? show.forecast->place : show.show_place);
+  f.source = said("common practice, no source");
+  f.caution = said("Wet plugs and racks: power off before anybody touches them. Rain blows in under a roof.");
   if (is_indoor(show))
-    say_does_not_apply(f, setting_place(show), "Indoors: no rain on equipment.");
+    say_does_not_apply(f, setting_place(show), said("Indoors: no rain on equipment."));
   else if (!show.forecast || !show.forecast->rain)
-    say_not_given(f, {"the chance of rain"}, "Ask the weather office and type it; until then cover everything.");
+    say_not_given(f, {said("the chance of rain")}, said("Ask the weather office and type it; until then cover everything."));
   else
     judge(f, catalogue, show, plan);
   findings.list.push_back(f);

@@ -2,9 +2,6 @@
 // Words and counts that several rules share.
 #include "check/say.h"
 
-#include <fmt/format.h>
-#include <fmt/ranges.h>
-
 #include <algorithm>
 
 namespace dunnage {
@@ -20,29 +17,28 @@ bool serves(const std::vector<Text>& words, std::string_view word) {
 
 }  // namespace
 
-Finding begin_finding(std::string_view rule, std::string subject, Place place) {
+Finding begin_finding(std::string_view rule, const Sentence& subject, Place place) {
   Finding f;
   f.rule = std::string(rule);
-  f.subject = std::move(subject);
+  f.subject = subject.english();
+  if (!subject.patterns().empty()) f.about = subject;
   f.place = place;
   return f;
 }
 
-void say_not_given(Finding& finding, const std::vector<std::string>& missing, std::string_view next) {
+void say_not_given(Finding& finding, const std::vector<Sentence>& missing, const Sentence& next) {
   finding.outcome = Outcome::not_checked;
-  finding.says = fmt::format("Not given: {}. {}", fmt::join(missing, ", "), next);
+  finding.says = said("Not given: {}.", strung(missing, ", ")).then(next);
 }
 
-void say_does_not_apply(Finding& finding, const Place& place, std::string says) {
+void say_does_not_apply(Finding& finding, const Place& place, Sentence says) {
   finding.outcome = Outcome::does_not_apply;
   finding.place = place;
   finding.says = std::move(says);
 }
 
-void assume(Finding& finding, std::string_view words) {
-  if (words.empty()) return;
-  if (!finding.assumption.empty()) finding.assumption += "; ";
-  finding.assumption += words;
+void assume(Finding& finding, const Sentence& assumption) {
+  finding.assumption = strung({finding.assumption, assumption}, "; ");
 }
 
 std::string amps_up(Current current) { return tenths_up(current / unit::ampere, "A"); }

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "check/slide.h"
 
-#include <fmt/format.h>
-
 #include "check/meter.h"
 #include "check/say.h"
 #include "formula/overturning.h"
@@ -14,26 +12,25 @@ std::optional<FootFriction> foot_friction(const House& house, const std::optiona
   for (const TestedFriction& tested : house.friction)
     if (tested.ground == *ground)
       return FootFriction{tested.share * tested_friction_share,
-                          fmt::format("friction {}, half of what the house tested ({})",
-                                      plain(tested.share * tested_friction_share, 3), tested.tested)};
+                          said("friction {}, half of what the house tested ({})",
+                               plain(tested.share * tested_friction_share, 3), tested.tested)};
   if (const auto listed = steel_friction(*ground))
-    return FootFriction{*listed, fmt::format("friction {}, the least listed for a steel foot (from memory, "
-                                             "after EN 13814)",
-                                             plain(*listed, 3))};
+    return FootFriction{*listed, said("friction {}, the least listed for a steel foot (from memory, after EN 13814)",
+                                      plain(*listed, 3))};
   return std::nullopt;
 }
 
 void begin_slide(Finding& finding) {
-  finding.source = "statics; EN 1990 A1.2(A)";
-  finding.caution = "Grass and wet ground act as a lubricant. Watch the feet: what walks must come down.";
+  finding.source = strung({said("statics"), as_is("EN 1990 A1.2(A)")}, "; ");
+  finding.caution = said("Grass and wet ground act as a lubricant. Watch the feet: what walks must come down.");
 }
 
 bool knows_grip(Finding& finding, const std::optional<std::string>& ground,
                 const std::optional<FootFriction>& friction) {
   if (!ground)
-    say_not_given(finding, {"what it stands on"}, "Type ground for the site or for the use.");
+    say_not_given(finding, {said("what it stands on")}, said("Type ground for the site or for the use."));
   else if (!friction)
-    finding.says = fmt::format(
+    finding.says = said(
         "Sliding: no friction is published for {}, and ballast alone is no cure. Stake and guy it, ask the maker, or "
         "test a loaded foot (house.friction).",
         *ground);
@@ -43,23 +40,25 @@ bool knows_grip(Finding& finding, const std::optional<std::string>& ground,
 void judge_slide(Finding& finding, std::optional<Speed> slides, const FootFriction& friction,
                  std::optional<Speed> forecast, std::string_view meter) {
   if (!slides) {
-    finding.says = "Nothing that is typed pushes it sideways: watch the feet.";
+    finding.says = said("Nothing that is typed pushes it sideways: watch the feet.");
     return;
   }
   assume(finding, friction.from);
-  assume(finding, "factors 0.9 and 1.5");
+  assume(finding, said("factors 0.9 and 1.5"));
   finding.limit = *slides;
   const std::string at = gust_words(*slides, meter);
   if (!forecast) {
-    finding.says = fmt::format("It may slide from {} gust. No forecast gust: ask the weather office.", at);
+    finding.says = said("It may slide from {} gust. No forecast gust: ask the weather office.", at);
     return;
   }
   finding.measured = *forecast;
   finding.outcome = *forecast <= *slides * (1 + 1e-9) ? Outcome::within : Outcome::over;
-  finding.says =
-      fmt::format("It may slide from {} gust; the forecast gust is {}{}", at, forecast_words(*forecast, meter),
-                  finding.outcome == Outcome::within ? "." : ": add ballast, take walls and banners off, stake and "
-                                                             "guy it, or leave it down.");
+  const std::string gust = forecast_words(*forecast, meter);
+  finding.says = finding.outcome == Outcome::within
+                     ? said("It may slide from {} gust; the forecast gust is {}.", at, gust)
+                     : said("It may slide from {} gust; the forecast gust is {}: add ballast, take walls and banners off, "
+                            "stake and guy it, or leave it down.",
+                            at, gust);
 }
 
 }  // namespace dunnage

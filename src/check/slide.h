@@ -15,7 +15,7 @@ namespace dunnage {
 /// A friction that counts, and where it is from.
 struct FootFriction {
   double share = 0;
-  std::string from;
+  Sentence from;
 };
 /// The house's own test on this ground at half, else the least published for a steel foot there. Empty where
 /// there is neither, as on grass.

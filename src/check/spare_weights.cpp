@@ -26,7 +26,7 @@ void add_weight(std::vector<SpareWeight>& weights, const Catalogue& c, const Pla
 
 }  // namespace
 
-std::string free_words(int free) { return free == 0 ? "none" : std::to_string(free); }
+Sentence free_words(int free) { return free == 0 ? said("none") : Sentence(free); }
 
 std::vector<SpareWeight> spare_weights(const Catalogue& c, const Plan& plan, int use) {
   std::vector<SpareWeight> weights;

@@ -17,7 +17,7 @@ struct SpareWeight {
   int free = 0;
 };
 /// "none", "3".
-std::string free_words(int free);
+Sentence free_words(int free);
 /// Weights of the kinds already on the use of this index; else what serves as "ballast".
 std::vector<SpareWeight> spare_weights(const Catalogue& catalogue, const Plan& plan, int use);
 

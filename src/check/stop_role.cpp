@@ -2,8 +2,6 @@
 // Rule stop-person: a role is named, and somebody bears it.
 #include "check/stop_role.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "check/canopy_site.h"
@@ -12,21 +10,21 @@
 namespace dunnage {
 
 void check_stop_person(const Catalogue&, const Show& show, const Plan&, Findings& findings) {
-  Finding f = begin_finding("stop-person", "show", show.show_place);
-  f.source = "common practice, no source";
-  f.caution = "Anyone may call a stop. Only the person named calls the restart.";
+  Finding f = begin_finding("stop-person", said("show"), show.show_place);
+  f.source = said("common practice, no source");
+  f.caution = said("Anyone may call a stop. Only the person named calls the restart.");
   if (show.stop_person) {
     const std::string& role = show.stop_person->value;
     f.place = show.stop_person->place;
     f.outcome = Outcome::within;
-    f.says = fmt::format("{} may stop the show, and alone restarts it.", role);
+    f.says = said("{} may stop the show, and alone restarts it.", role);
     const auto bears = [&](const Contact& contact) { return contact.role.value == role; };
     if (std::none_of(show.site.contacts.begin(), show.site.contacts.end(), bears))
-      assume(f, "no contact of that role is listed");
+      assume(f, said("no contact of that role is listed"));
   } else if (is_indoor(show)) {
-    say_does_not_apply(f, setting_place(show), "Indoors: no stop for weather. Name one all the same.");
+    say_does_not_apply(f, setting_place(show), said("Indoors: no stop for weather. Name one all the same."));
   } else {
-    say_not_given(f, {"who may stop the show (stop_person)"}, "Name somebody before doors.");
+    say_not_given(f, {said("who may stop the show (stop_person)")}, said("Name somebody before doors."));
   }
   findings.list.push_back(f);
 }

@@ -2,8 +2,6 @@
 // Rule lightning: how far off a storm still is when clearing must begin.
 #include "check/storm_plan.h"
 
-#include <fmt/format.h>
-
 #include "check/canopy_site.h"
 #include "check/say.h"
 #include "formula/lightning.h"
@@ -14,9 +12,10 @@ namespace {
 /// Storms mostly move slower; a fast one leaves the least time. Common practice, no source.
 constexpr Speed assumed_storm = 50 * unit::mile_per_hour;
 
-std::string far(Length distance, UnitSystem units) {
+Sentence far(Length distance, UnitSystem units) {
   const bool us = units == UnitSystem::us;
-  return plain(steps_up(distance / (us ? unit::mile : unit::kilometre)), 0) + (us ? " miles" : " km");
+  const std::string count = plain(steps_up(distance / (us ? unit::mile : unit::kilometre)), 0);
+  return us ? said("{} miles", count) : Sentence(count + " km");
 }
 
 LightningDetail begin_detail(const Site& site) {
@@ -35,29 +34,29 @@ void judge(Finding& f, LightningDetail& d, const Show& show, UnitSystem units) {
   d.clear_from = clearing_distance(*d.storm, *d.time_to_clear);
   f.measured = *d.time_to_clear;
   f.outcome = Outcome::within;
-  f.says = fmt::format(
+  f.says = said(
       "Begin to clear when lightning is {} away: all in shelter ({}) before it is {} away. Again {} minutes "
       "after the last.",
       far(*d.clear_from, units), d.shelter, far(d.shelter_by, units), plain(d.wait / unit::minute, 0));
-  if (!typed) assume(f, "a storm that moves at 50 mph (80 km/h), common practice, no source");
+  if (!typed) assume(f, said("a storm that moves at 50 mph (80 km/h), common practice, no source"));
 }
 
 }  // namespace
 
 void check_lightning(const Catalogue& catalogue, const Show& show, const Plan&, Findings& findings) {
-  Finding f = begin_finding("lightning", "site", show.site.place.known() ? show.site.place : show.show_place);
-  f.source = "NWS; event-safety guidance citing NWS (8 miles, 30 minutes)";
-  f.caution =
+  Finding f = begin_finding("lightning", said("site"), show.site.place.known() ? show.site.place : show.show_place);
+  f.source = strung({as_is("NWS"), said("event-safety guidance citing NWS (8 miles, 30 minutes)")}, "; ");
+  f.caution = said(
       "Thunder is heard too late for a crowd: somebody watches a lightning service. Canopies and stages are "
-      "no shelter.";
+      "no shelter.");
   LightningDetail d = begin_detail(show.site);
-  std::vector<std::string> missing;
-  if (!show.site.clear) missing.push_back("how long it takes to clear the site");
-  if (!show.site.shelter) missing.push_back("the shelter");
+  std::vector<Sentence> missing;
+  if (!show.site.clear) missing.push_back(said("how long it takes to clear the site"));
+  if (!show.site.shelter) missing.push_back(said("the shelter"));
   if (is_indoor(show)) {
-    say_does_not_apply(f, setting_place(show), "Indoors: in shelter already.");
+    say_does_not_apply(f, setting_place(show), said("Indoors: in shelter already."));
   } else if (!missing.empty()) {
-    say_not_given(f, missing, "Walk it, agree it with the site, and type it; until then stop at the first thunder.");
+    say_not_given(f, missing, said("Walk it, agree it with the site, and type it; until then stop at the first thunder."));
     f.detail = d;
   } else {
     judge(f, d, show, catalogue.kit.house.units);

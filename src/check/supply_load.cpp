@@ -2,9 +2,6 @@
 // Rule supply: rating, balance of the legs, and what a generator has left.
 #include "check/supply_load.h"
 
-#include <fmt/format.h>
-#include <fmt/ranges.h>
-
 #include <algorithm>
 
 #include "check/power_rows.h"
@@ -18,7 +15,7 @@ std::string volt_amperes_up(Power apparent) { return plain(steps_up(apparent / u
 
 /// What is judged besides the rating.
 struct Judged {
-  std::vector<std::string> missing, over;
+  std::vector<Sentence> missing, over;
 };
 
 void add_leg(SupplyDetail& d, const CircuitRow& row, Power apparent) {
@@ -32,48 +29,53 @@ void add_leg(SupplyDetail& d, const CircuitRow& row, Power apparent) {
 
 void add_tests(SupplyDetail& d) {
   if (d.kind == "generator")
-    d.tests.push_back(
-        "Generator: fenced off, exhaust away from people; refuelled off and cooled; extinguisher 25 to 75 ft away.");
+    d.tests.push_back(said(
+        "Generator: fenced off, exhaust away from people; refuelled off and cooled; extinguisher 25 to 75 ft away."));
   for (const CircuitRow& row : d.circuits)
-    d.tests.push_back(row.name +
-                      ": press the test button of its residual-current device; it trips; reset it.");
-  d.tests.push_back("Outlet tester at the farthest outlet of each circuit: earth, line and neutral right.");
+    d.tests.push_back(said("{}: press the test button of its residual-current device; it trips; reset it.", row.name));
+  d.tests.push_back(said("Outlet tester at the farthest outlet of each circuit: earth, line and neutral right."));
   if (d.voltage)
-    d.tests.push_back(fmt::format("Voltage at the farthest outlet under load: {} or more.",
-                                  plain(steps_up(*d.voltage / unit::volt * 0.95), 0) + " V"));
+    d.tests.push_back(said("Voltage at the farthest outlet under load: {} or more.",
+                           plain(steps_up(*d.voltage / unit::volt * 0.95), 0) + " V"));
 }
 
 /// What height and heat leave of a generator.
 void derate(SupplyDetail& d, const Show& show, const Supply& supply, Judged& judged) {
   d.left = d.rated;
   if (supply.kind != "generator" || !d.rated) return;
-  if (!show.site.altitude) judged.missing.push_back("the site's altitude");
-  if (!show.forecast || !show.forecast->temperature) judged.missing.push_back("the temperature");
+  if (!show.site.altitude) judged.missing.push_back(said("the site's altitude"));
+  if (!show.forecast || !show.forecast->temperature) judged.missing.push_back(said("the temperature"));
   if (!judged.missing.empty()) return;
   const auto share = generator_share(show.site.altitude->value, show.forecast->temperature->value);
   if (share)
     d.left = *d.rated * *share;
   else
-    judged.over.push_back("Too high or too hot for the table of generators: ask its maker what it gives there.");
+    judged.over.push_back(said("Too high or too hot for the table of generators: ask its maker what it gives there."));
 }
 
-/// What a generator keeps clear of: `missing` where it was not given, `stands` and `from` where it is too near.
-void judge_clear(const Supply& supply, const Maybe<Length>& typed, Length least, const char* missing,
-                 const char* stands, const char* from, UnitSystem units, Judged& judged) {
+/// What a generator keeps clear of: true where it is too near; `missing` where that was not given.
+bool too_near(const Maybe<Length>& typed, Length least, const Sentence& missing, Judged& judged) {
+  if (!typed) judged.missing.push_back(missing);
+  return typed && typed->value < least * (1 - 1e-9);
+}
+
+void judge_clear(const Supply& supply, UnitSystem units, Judged& judged) {
   if (supply.kind != "generator") return;
-  if (!typed)
-    judged.missing.push_back(missing);
-  else if (typed->value < least * (1 - 1e-9))
-    judged.over.push_back(fmt::format("{} {} from {}: move it to {} at least.", stands,
-                                      print(typed->value, units, Rounding::down).text(), from,
-                                      print(least, units, Rounding::up).text()));
+  const auto is = [&](Length length) { return print(length, units, Rounding::down).text(); };
+  const auto least = [&](Length length) { return print(length, units, Rounding::up).text(); };
+  if (too_near(supply.distance, generator_distance, said("its distance to the nearest tent, door or window"), judged))
+    judged.over.push_back(said("It stands {} from a tent, door or window: move it to {} at least.",
+                               is(supply.distance->value), least(generator_distance)));
+  if (too_near(supply.fuel, fuel_distance, said("how far its fuel is kept from the nearest tent"), judged))
+    judged.over.push_back(said("Its fuel is kept {} from a tent: move it to {} at least.", is(supply.fuel->value),
+                               least(fuel_distance)));
 }
 
 /// A leg may take its equal share of the rating and no more.
 void judge_legs(SupplyDetail& d, Judged& judged) {
   if (d.legs.empty()) return;
   if (std::any_of(d.circuits.begin(), d.circuits.end(), [](const CircuitRow& r) { return r.leg.empty(); }))
-    judged.missing.push_back("the leg of every circuit");
+    judged.missing.push_back(said("the leg of every circuit"));
   const auto [least, most] =
       std::minmax_element(d.legs.begin(), d.legs.end(),
                           [](const LegPower& a, const LegPower& b) { return a.apparent < b.apparent; });
@@ -81,15 +83,24 @@ void judge_legs(SupplyDetail& d, Judged& judged) {
   const Power smallest = static_cast<int>(d.legs.size()) < has ? Power{} : least->apparent;
   if (most->apparent > Power{}) d.imbalance = (most->apparent - smallest) / most->apparent;
   if (d.left && most->apparent > *d.left / has * (1 + 1e-9))
-    judged.over.push_back(fmt::format("Leg {} takes {}, its share is {}: move a circuit to another leg.", most->leg,
-                                      volt_amperes_up(most->apparent), watts_down(*d.left / has)));
+    judged.over.push_back(said("Leg {} takes {}, its share is {}: move a circuit to another leg.", most->leg,
+                               volt_amperes_up(most->apparent), watts_down(*d.left / has)));
 }
 
-std::string legs_words(const SupplyDetail& d) {
-  std::string words;
-  for (const LegPower& leg : d.legs)
-    words += fmt::format("{}leg {} {}", words.empty() ? "" : ", ", leg.leg, watts_up(leg.load));
-  return words;
+Sentence legs_words(const SupplyDetail& d) {
+  std::vector<Sentence> words;
+  for (const LegPower& leg : d.legs) words.push_back(said("leg {} {}", leg.leg, watts_up(leg.load)));
+  return strung(words, ", ");
+}
+
+/// "Carries 2400 W, 3000 VA and 800 W more while starting, of 5000 W: leg A 1200 W, leg B 1200 W."
+Sentence carries_words(const SupplyDetail& d) {
+  const std::string load = watts_up(d.load), apparent = volt_amperes_up(d.apparent);
+  Sentence words = d.starting > Power{}
+                       ? said("Carries {}, {} and {} more while starting", load, apparent, watts_up(d.starting))
+                       : said("Carries {}, {}", load, apparent);
+  if (d.left) words = said("{}, of {}", words, watts_down(*d.left));
+  return d.legs.empty() ? said("{}.", words) : said("{}: {}.", words, legs_words(d));
 }
 
 SupplyDetail detail_of(const Catalogue& c, const Show& show, int index, const std::vector<CircuitRow>& rows,
@@ -109,7 +120,7 @@ SupplyDetail detail_of(const Catalogue& c, const Show& show, int index, const st
     d.load += row.load;
     const FedPower fed = fed_power(c, circuit);
     d.starting = std::max(d.starting, fed.largest_start);
-    for (const std::string& what : fed.missing) judged.missing.push_back(what);
+    for (const Sentence& what : fed.missing) judged.missing.push_back(what);
     const double factor = circuit.power_factor ? circuit.power_factor->value : assumed_power_factor;
     d.apparent += row.load / factor;
     add_leg(d, row, row.load / factor);
@@ -122,36 +133,29 @@ Finding finding_of(const Catalogue& c, const Show& show, int index, const std::v
   const Supply& supply = show.supplies[static_cast<std::size_t>(index)];
   Judged judged;
   SupplyDetail d = detail_of(c, show, index, rows, judged);
-  if (!supply.power) judged.missing.push_back("its rated power");
+  if (!supply.power) judged.missing.push_back(said("its rated power"));
   derate(d, show, supply, judged);
-  judge_clear(supply, supply.distance, generator_distance, "its distance to the nearest tent, door or window",
-              "It stands", "a tent, door or window", c.kit.house.units, judged);
-  judge_clear(supply, supply.fuel, fuel_distance, "how far its fuel is kept from the nearest tent", "Its fuel is kept",
-              "a tent", c.kit.house.units, judged);
+  judge_clear(supply, c.kit.house.units, judged);
   judge_legs(d, judged);
   Finding f = begin_finding("supply", supply.name.value, supply.place);
-  f.source = "as rated; an operator's manual for height and heat; a fire permit page for distance";
-  f.caution = "Its own plate and manual win. Earthing and the neutral's bond are the electrician's.";
+  f.source = strung({said("as rated"), said("an operator's manual for height and heat"),
+                     said("a fire permit page for distance")}, "; ");
+  f.caution = said("Its own plate and manual win. Earthing and the neutral's bond are the electrician's.");
   const Power all = d.apparent + d.starting;
   f.measured = all;
-  f.says = fmt::format("Carries {}, {}", watts_up(d.load), volt_amperes_up(d.apparent));
-  if (d.starting > Power{}) f.says += fmt::format(" and {} more while starting", watts_up(d.starting));
-  if (d.left) {
-    f.limit = *d.left;
-    f.says += fmt::format(", of {}", watts_down(*d.left));
-    if (all > *d.left * (1 + 1e-9)) judged.over.insert(judged.over.begin(), "That is more than it has: take load off, or bring another.");
-  }
-  f.says += d.legs.empty() ? "." : fmt::format(": {}.", legs_words(d));
-  for (const std::string& words : judged.over) f.says += " " + words;
-  if (!judged.missing.empty()) f.says += fmt::format(" Not given: {}. Read its plate or measure, and type it.",
-                          fmt::join(judged.missing, ", "));
+  if (d.left) f.limit = *d.left;
+  if (d.left && all > *d.left * (1 + 1e-9))
+    judged.over.insert(judged.over.begin(), said("That is more than it has: take load off, or bring another."));
+  f.says = carries_words(d);
+  for (const Sentence& words : judged.over) f.says.then(words);
+  if (!judged.missing.empty())
+    f.says.then(said("Not given: {}. Read its plate or measure, and type it.", strung(judged.missing, ", ")));
   f.outcome = !judged.over.empty()     ? Outcome::over
               : judged.missing.empty() ? Outcome::within
                                        : Outcome::not_checked;
   if (d.imbalance && *d.imbalance > 0.2)
-    f.caution = fmt::format("The legs differ by {} of the larger: even them out. {}",
-                            percent_up(*d.imbalance), f.caution);
-  if (d.phases == 3 && !d.legs.empty()) assume(f, "the voltage typed is taken between lines");
+    f.caution = said("The legs differ by {} of the larger: even them out.", percent_up(*d.imbalance)).then(f.caution);
+  if (d.phases == 3 && !d.legs.empty()) assume(f, said("the voltage typed is taken between lines"));
   f.detail = std::move(d);
   return f;
 }

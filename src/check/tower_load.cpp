@@ -2,8 +2,6 @@
 // Rule tower-load: load on the head against the maker's rating.
 #include "check/tower_load.h"
 
-#include <fmt/format.h>
-
 #include "check/say.h"
 #include "check/tower_site.h"
 
@@ -13,15 +11,15 @@ namespace {
 Finding finding_of(const Catalogue& c, const Use& use, const Structure& s) {
   const UnitSystem units = c.kit.house.units;
   Finding f = begin_finding("tower-load", use.as.value.empty() ? use.structure.value : use.as.value, use.place);
-  f.source = "maker's rating";
-  f.caution = "Cable and fittings count as load. Never above people without the venue's consent.";
+  f.source = said("maker's rating");
+  f.caution = said("Cable and fittings count as load. Never above people without the venue's consent.");
   const HeadLoad load = head_load(c, s, use);
   if (!s.rated_load) {
-    say_not_given(f, {"its rated load"}, "Ask the maker; until then nothing hangs on it.");
+    say_not_given(f, {said("its rated load")}, said("Ask the maker; until then nothing hangs on it."));
     return f;
   }
   if (!load.missing.empty()) {
-    say_not_given(f, load.missing, "Weigh it and type it before it goes up.");
+    say_not_given(f, load.missing, said("Weigh it and type it before it goes up."));
     return f;
   }
   f.measured = load.mass;
@@ -29,14 +27,15 @@ Finding finding_of(const Catalogue& c, const Use& use, const Structure& s) {
   const bool heavy = load.mass > s.rated_load->value * (1 + 1e-9);
   const bool high = s.rated_height && load.highest && *load.highest > s.rated_height->value * (1 + 1e-9);
   f.outcome = heavy || high ? Outcome::over : Outcome::within;
-  f.says = fmt::format("Carries {} of {} rated{}", print(load.mass, units, Rounding::up).text(),
-                       print(s.rated_load->value, units, Rounding::down).text(),
-                       heavy ? ": take load off before it goes up." : ".");
+  const std::string carries = print(load.mass, units, Rounding::up).text(),
+                    rated = print(s.rated_load->value, units, Rounding::down).text();
+  f.says = heavy ? said("Carries {} of {} rated: take load off before it goes up.", carries, rated)
+                 : said("Carries {} of {} rated.", carries, rated);
   if (high)
-    f.says += fmt::format(" It stands above its rated height of {}: lower it.",
-                          print(s.rated_height->value, units, Rounding::down).text());
-  f.assumption = use.cable ? "only what the show lists is counted"
-                           : "only what the show lists is counted; cable and fittings are not given";
+    f.says.then(said("It stands above its rated height of {}: lower it.",
+                     print(s.rated_height->value, units, Rounding::down).text()));
+  assume(f, said("only what the show lists is counted"));
+  if (!use.cable) assume(f, said("cable and fittings are not given"));
   return f;
 }
 

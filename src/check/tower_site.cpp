@@ -22,11 +22,11 @@ void read_base(TowerSite& site) {
     if (const auto lever = tipping_lever(s.feet->value, s.foot_radius->value))
       site.lever = *lever;
     else
-      site.missing.push_back("three feet or more");
+      site.missing.push_back(said("three feet or more"));
   } else if (s.base_length && s.base_width) {
     site.lever = tipping_lever(s.base_length->value, s.base_width->value);
   } else {
-    site.missing.push_back("feet and their radius, or the base");
+    site.missing.push_back(said("feet and their radius, or the base"));
   }
 }
 
@@ -61,14 +61,14 @@ void read_carried(TowerSite& site, const Catalogue& c, const Use& use, Mass& mid
     if (area && height)
       site.areas.push_back({*area * carried.count, panel_coefficient, *height});
     else
-      site.missing.push_back((area ? "the height of " : "the wind area of ") + carried.code.value);
+      site.missing.push_back(area ? said("the height of {}", carried.code.value) : said("the wind area of {}", carried.code.value));
   }
   for (const Hung& hung : use.hung) {
     const auto height = hung.at ? std::optional<Length>(hung.at->value) : head_height(*site.structure);
     if (hung.area && height)
       site.hung.push_back({hung.area->value, panel_coefficient, *height});
     else
-      site.missing.push_back((hung.area ? "the height of " : "the area of ") + hung.what.value);
+      site.missing.push_back(hung.area ? said("the height of {}", hung.what.value) : said("the area of {}", hung.what.value));
   }
   site.areas.insert(site.areas.end(), site.hung.begin(), site.hung.end());
 }
@@ -79,16 +79,16 @@ void read_own_area(TowerSite& site) {
   if (s.head_area && height)
     site.areas.push_back({s.head_area->value, panel_coefficient, *height});
   else if (s.head_area)
-    site.missing.push_back("the head's height");
-  if (site.areas.empty()) site.missing.push_back("head area");
+    site.missing.push_back(said("the head's height"));
+  if (site.areas.empty()) site.missing.push_back(said("head area"));
   if (!s.mast_height) {
-    site.missing.push_back("mast height");
+    site.missing.push_back(said("mast height"));
     return;
   }
   const Length mast = s.mast_height->value;
   site.areas.push_back({mast * assumed_mast_width(s.kind), kTubeCoefficient, mast / 2.0});
-  site.assumptions.push_back(s.kind == StructureKind::tower ? "mast taken as 100 mm wide"
-                                                            : "mast taken as 50 mm wide");
+  site.assumptions.push_back(s.kind == StructureKind::tower ? said("mast taken as 100 mm wide")
+                                                            : said("mast taken as 50 mm wide"));
 }
 
 void read_ballast(TowerSite& site, const Catalogue& c, const Plan& plan, Mass middle) {
@@ -97,7 +97,7 @@ void read_ballast(TowerSite& site, const Catalogue& c, const Plan& plan, Mass mi
     if (piece.use != site.use) continue;
     const UnitMass mass = c.mass_of(piece.unit);
     if (!mass.known && !c.case_at(piece.unit).filled) {
-      site.assumptions.push_back("a ballast piece without a mass is not counted");
+      site.assumptions.push_back(said("a ballast piece without a mass is not counted"));
       continue;
     }
     site.ballast += mass.as_ballast;
@@ -112,7 +112,7 @@ void read_ballast(TowerSite& site, const Catalogue& c, const Plan& plan, Mass mi
   const double off = std::hypot(east, north);
   site.weight = middle + site.ballast;
   site.holds = centred - Moment::from_si(off * standard_gravity.si());
-  if (off > 1e-9) site.assumptions.push_back("ballast off the middle: the worst wind direction counts");
+  if (off > 1e-9) site.assumptions.push_back(said("ballast off the middle: the worst wind direction counts"));
 }
 
 }  // namespace
@@ -125,13 +125,13 @@ HeadLoad head_load(const Catalogue& c, const Structure& structure, const Use& us
     if (const auto mass = carried_mass(c, carried))
       load.mass += *mass * carried.count;
     else
-      load.missing.push_back("the mass of " + carried.code.value);
+      load.missing.push_back(said("the mass of {}", carried.code.value));
   }
   for (const Hung& hung : use.hung)
     if (hung.mass)
       load.mass += hung.mass->value;
     else
-      load.missing.push_back("the mass of " + hung.what.value);
+      load.missing.push_back(said("the mass of {}", hung.what.value));
   if (use.cable) load.mass += use.cable->value;
   return load;
 }
@@ -189,14 +189,14 @@ std::vector<TowerSite> tower_sites(const Catalogue& catalogue, const Show& show,
     site.indoor = is_indoor(show);
     site.ground = ground_of(show, use);
     site.friction = foot_friction(catalogue.kit.house, site.ground);
-    if (!show.setting) site.assumptions.push_back("setting not stated: taken as outdoors");
+    if (!show.setting) site.assumptions.push_back(said("setting not stated: taken as outdoors"));
     if (structure->maker_gust) site.maker = structure->maker_gust->value;
     if (show.forecast && show.forecast->gust) site.forecast = show.forecast->gust->value;
     Mass middle;
     if (structure->standing)
       middle = structure->standing->value;
     else
-      site.assumptions.push_back("the structure's own mass is not stated: none counted");
+      site.assumptions.push_back(said("the structure's own mass is not stated: none counted"));
     read_base(site);
     read_carried(site, catalogue, use, middle);
     read_own_area(site);

@@ -28,8 +28,8 @@ struct TowerSite {
   Mass weight;   ///< of everything, on the ground
   std::optional<std::string> ground;
   std::optional<FootFriction> friction;  ///< of its feet on that ground
-  std::vector<std::string> missing;  ///< for tipping
-  std::vector<std::string> assumptions;
+  std::vector<Sentence> missing;  ///< for tipping
+  std::vector<Sentence> assumptions;
   std::optional<Speed> forecast, maker;
   bool indoor = false;
 };
@@ -38,7 +38,7 @@ struct TowerSite {
 struct HeadLoad {
   Mass mass;
   std::optional<Length> highest;     ///< of what it carries
-  std::vector<std::string> missing;  ///< masses that are not given
+  std::vector<Sentence> missing;  ///< masses that are not given
 };
 HeadLoad head_load(const Catalogue& catalogue, const Structure& structure, const Use& use);
 

@@ -15,11 +15,11 @@ Finding finding_of(const Show& show, const TowerSite& site, std::string_view met
   Finding f = begin_finding("tower-sliding", site.name, show.uses[static_cast<std::size_t>(site.use)].place);
   begin_slide(f);
   if (site.indoor) {
-    say_does_not_apply(f, setting_place(show), "Indoors: no wind load.");
+    say_does_not_apply(f, setting_place(show), said("Indoors: no wind load."));
     return f;
   }
   if (!site.missing.empty()) {
-    say_not_given(f, site.missing, "Measure it and type it.");
+    say_not_given(f, site.missing, said("Measure it and type it."));
     return f;
   }
   if (knows_grip(f, site.ground, site.friction))

@@ -2,9 +2,6 @@
 // Rule tower-tip: overturning about the nearest tipping line, both ways.
 #include "check/tower_tip.h"
 
-#include <fmt/format.h>
-#include <fmt/ranges.h>
-
 #include <algorithm>
 
 #include "check/canopy_site.h"
@@ -16,32 +13,33 @@
 namespace dunnage {
 namespace {
 
-std::string governs_of(const TowerSite& site, Speed holds) {
-  if (site.maker && *site.maker <= holds) return "maker's limit";
+Sentence governs_of(const TowerSite& site, Speed holds) {
+  if (site.maker && *site.maker <= holds) return said("maker's limit");
   const auto slides = sliding_gust_of(site);
-  return slides && *slides <= holds ? "sliding" : "tipping";
+  return slides && *slides <= holds ? said("sliding") : said("tipping");
 }
 
 /// The lightest weight that raises the down level by a whole unit, one more of it in the middle of the base; and
 /// what the banners cost.
-std::string improvement_of(const TowerSite& site, const std::vector<SpareWeight>& weights, Speed now,
-                           std::string_view meter) {
-  std::vector<std::string> ways;
+Sentence improvement_of(const TowerSite& site, const std::vector<SpareWeight>& weights, Speed now,
+                        std::string_view meter) {
+  std::vector<Sentence> ways;
   const SpareWeight* best = nullptr;
   for (const SpareWeight& w : weights) {
     const Speed then = whole_units_down(*holding_gust_of(with_more(site, w.mass)), meter);
     if (then > now && (!best || w.mass < best->mass)) best = &w;
   }
-  if (best)
-    ways.push_back(fmt::format("one more {} in the middle: down at {}{}", best->code,
-                               gust_words(*holding_gust_of(with_more(site, best->mass)), meter),
-                               best->free < 1 ? " (none free)" : ""));
+  if (best) {
+    const std::string then = gust_words(*holding_gust_of(with_more(site, best->mass)), meter);
+    ways.push_back(best->free < 1 ? said("one more {} in the middle: down at {} (none free)", best->code, then)
+                                  : said("one more {} in the middle: down at {}", best->code, then));
+  }
   const auto bare = site.hung.empty() ? std::nullopt : holding_gust_of(without_hung(site));
   if (bare && whole_units_down(*bare, meter) > now)
-    ways.push_back(fmt::format("what hangs on it off: down at {}", gust_words(*bare, meter)));
+    ways.push_back(said("what hangs on it off: down at {}", gust_words(*bare, meter)));
   if (ways.empty() && site.maker && whole_units_down(*site.maker, meter) == now)
-    return "more ballast does not help: the maker's limit governs";
-  return fmt::format("{}", fmt::join(ways, "; "));
+    return said("more ballast does not help: the maker's limit governs");
+  return strung(ways, "; ");
 }
 
 TowerDetail detail_of(const Catalogue& c, const Plan& plan, const TowerSite& site) {
@@ -74,11 +72,11 @@ void judge(Finding& f, const TowerSite& site, const TowerDetail& detail, const H
   // Sliding has a finding of its own; here tipping and the maker are judged.
   std::optional<Speed> limit = tipping_gust_of(site);
   if (site.maker) limit = limit ? std::min(*limit, *site.maker) : *site.maker;
-  if (detail.card.governs == "sliding") assume(f, "the down level comes from sliding");
+  if (detail.card.governs == said("sliding")) assume(f, said("the down level comes from sliding"));
   f.limit = *limit;
   const std::string down = gust_words(*detail.down_at, meter);
   if (!site.forecast) {
-    f.says = fmt::format(
+    f.says = said(
         "No forecast gust, so the ballast asked was not worked out: ask the weather office. Down at {} gust.", down);
     return;
   }
@@ -86,16 +84,16 @@ void judge(Finding& f, const TowerSite& site, const TowerDetail& detail, const H
   const std::string forecast = forecast_words(*site.forecast, meter);
   if (*site.forecast <= *limit * (1 + 1e-9)) {
     f.outcome = Outcome::within;
-    f.says = fmt::format("Stands in the forecast gust of {}. Down at {} gust.", forecast, down);
+    f.says = said("Stands in the forecast gust of {}. Down at {} gust.", forecast, down);
     return;
   }
   f.outcome = Outcome::over;
   if (site.maker && *site.forecast > *site.maker * (1 + 1e-9))
-    f.says = fmt::format(
+    f.says = said(
         "The forecast gust of {} is above the maker's limit of {}: leave it down, no ballast cures that.",
         forecast, gust_words(*site.maker, meter));
   else
-    f.says = fmt::format(
+    f.says = said(
         "Lacks {} in the middle of its base at the forecast gust of {}: add it, take banners off, or leave it down. "
         "Down at {} gust.",
         print(detail.more, house.units, Rounding::up).text(), forecast, down);
@@ -103,21 +101,21 @@ void judge(Finding& f, const TowerSite& site, const TowerDetail& detail, const H
 
 Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const TowerSite& site) {
   Finding f = begin_finding("tower-tip", site.name, show.uses[static_cast<std::size_t>(site.use)].place);
-  f.source = "EN 1991-1-4 7.4.3; EN 1990 A1.2(A)";
+  f.source = as_is("EN 1991-1-4 7.4.3; EN 1990 A1.2(A)");
   f.caution =
-      "Level, outriggers locked, cables tied at the foot. Maker, venue and a competent person decide.";
+      said("Level, outriggers locked, cables tied at the foot. Maker, venue and a competent person decide.");
   if (site.indoor) {
-    say_does_not_apply(f, setting_place(show), "Indoors: no wind load.");
+    say_does_not_apply(f, setting_place(show), said("Indoors: no wind load."));
     return f;
   }
   if (!site.missing.empty()) {
-    say_not_given(f, site.missing, "Measure it and type it; until then it stays down.");
+    say_not_given(f, site.missing, said("Measure it and type it; until then it stays down."));
     return f;
   }
-  f.assumption = fmt::format("{}{}factors 0.9 and 1.5", fmt::join(site.assumptions, "; "),
-                             site.assumptions.empty() ? "" : "; ");
-  if (!site.maker) assume(f, "maker's limit not given");
-  if (!site.structure->strike_minutes) assume(f, "minutes and people to bring it down not given");
+  assume(f, strung(site.assumptions, "; "));
+  assume(f, said("factors 0.9 and 1.5"));
+  if (!site.maker) assume(f, said("maker's limit not given"));
+  if (!site.structure->strike_minutes) assume(f, said("minutes and people to bring it down not given"));
   const TowerDetail detail = detail_of(c, plan, site);
   judge(f, site, detail, c.kit.house);
   f.detail = detail;

@@ -2,9 +2,6 @@
 // Rule vehicle: payload, gross, train; axles and tongue by moments; tie-downs by number and strength.
 #include "check/vehicle_mass.h"
 
-#include <fmt/format.h>
-#include <fmt/ranges.h>
-
 #include <algorithm>
 
 #include "check/say.h"
@@ -19,10 +16,8 @@ constexpr double least_steered = 0.2;
 /// Share of a loaded trailer on its tongue where nothing says: the upper end of the owners' manuals.
 constexpr double assumed_tongue = 0.15;
 
-constexpr const char* take_off = "take it off, or send another vehicle";
-
 struct Judged {
-  std::vector<std::string> over, missing;
+  std::vector<Sentence> over, missing;
 };
 
 /// One vehicle with what goes in it.
@@ -69,11 +64,11 @@ std::optional<Mass> sum(const Maybe<Mass>& a, const Maybe<Mass>& b) {
 class Judge {
  public:
   Judge(UnitSystem units, Judged& judged) : units_(units), judged_(judged) {}
-  void above(const char* what, const std::optional<Mass>& is, const std::optional<Mass>& limit,
-             const char* next) {
+  void above(const Sentence& what, const std::optional<Mass>& is, const std::optional<Mass>& limit,
+             const Sentence& next) {
     if (is && limit && *is > *limit * slack)
       judged_.over.push_back(
-          fmt::format("{} {} of {}, {} too much: {}.", what, up(*is), down(*limit), up(*is - *limit), next));
+          said("{} {} of {}, {} too much: {}.", what, up(*is), down(*limit), up(*is - *limit), next));
   }
   std::string up(Mass mass) const { return print(mass, units_, Rounding::up).text(); }
   std::string down(Mass mass) const { return print(mass, units_, Rounding::down).text(); }
@@ -116,7 +111,7 @@ void judge_trailer_axle(VehicleDetail& d, const Loaded& l, Judge& judge, Judged&
   const Vehicle& v = *l.vehicle;
   if (!d.positions) return;
   if (!v.coupling_to_axle || !v.coupling_to_cargo || !v.empty_tongue || !d.empty) {
-    judged.missing.push_back("coupling to axle, coupling to cargo, empty axle and tongue");
+    judged.missing.push_back(said("coupling to axle, coupling to cargo, empty axle and tongue"));
     return;
   }
   std::vector<PlacedMass> load = l.pieces;
@@ -125,14 +120,14 @@ void judge_trailer_axle(VehicleDetail& d, const Loaded& l, Judge& judge, Judged&
   d.axle = f.axle;
   d.tongue = f.tongue;
   d.tongue_share = f.share;
-  judge.above("Axle", d.axle, d.limit_axle, "take load off");
-  judge.above("Tongue", d.tongue, d.limit_tongue, "move load back, or take it off");
+  judge.above(said("Axle"), d.axle, d.limit_axle, said("take load off"));
+  judge.above(said("Tongue"), d.tongue, d.limit_tongue, said("move load back, or take it off"));
   if (d.tongue_from && f.share < *d.tongue_from * (1 - 1e-9))
-    judged.over.push_back(fmt::format("Tongue {} % of the whole, {} % at least: move mass forward.",
+    judged.over.push_back(said("Tongue {} % of the whole, {} % at least: move mass forward.",
                                       plain(steps_down(f.share * 1000) / 10, 1),
                                       plain(*d.tongue_from * 100, 1)));
   if (d.tongue_to && f.share > *d.tongue_to * slack)
-    judged.over.push_back(fmt::format("Tongue {} of the whole, {} % at most: move mass back.",
+    judged.over.push_back(said("Tongue {} of the whole, {} % at most: move mass back.",
                                       percent_up(f.share), plain(*d.tongue_to * 100, 1)));
 }
 
@@ -140,7 +135,7 @@ void judge_van_axles(VehicleDetail& d, const Loaded& l, Mass tongue, Judge& judg
   const Vehicle& v = *l.vehicle;
   if (!d.positions) return;
   if (!v.empty_front || !v.empty_rear || !v.wheelbase || !v.front_to_cargo) {
-    judged.missing.push_back("empty axles, wheelbase and front axle to cargo");
+    judged.missing.push_back(said("empty axles, wheelbase and front axle to cargo"));
     return;
   }
   std::vector<PlacedMass> load = l.pieces;
@@ -152,10 +147,10 @@ void judge_van_axles(VehicleDetail& d, const Loaded& l, Mass tongue, Judge& judg
       axle_loads(v.empty_front->value, v.empty_rear->value, v.wheelbase->value, load, tongue, hitch);
   d.front = bare.front + people;
   d.rear = bare.rear + people;
-  judge.above("Front axle", d.front, d.limit_front, "move load back, or take it off");
-  judge.above("Rear axle", d.rear, d.limit_rear, "move load forward, or take it off");
+  judge.above(said("Front axle"), d.front, d.limit_front, said("move load back, or take it off"));
+  judge.above(said("Rear axle"), d.rear, d.limit_rear, said("move load forward, or take it off"));
   if (bare.front < bare.total * least_steered)
-    judged.over.push_back("The front axle carries less than a fifth: it hardly steers. Move mass forward.");
+    judged.over.push_back(said("The front axle carries less than a fifth: it hardly steers. Move mass forward."));
 }
 
 void judge_straps(const Loaded& l, Judge& judge, Judged& judged) {
@@ -169,14 +164,14 @@ void judge_straps(const Loaded& l, Judge& judge, Judged& judged) {
     const TieDownRoute route = strap.over ? TieDownRoute::over_to_other_side : TieDownRoute::vehicle_to_cargo;
     if (strap.limit) holds += working_load_counted(strap.limit->value, route) * strap.count;
   }
-  if (!known) judged.missing.push_back("the working load limit of its straps");
-  if (!l.load->length) judged.missing.push_back("the length of the load");
+  if (!known) judged.missing.push_back(said("the working load limit of its straps"));
+  if (!l.load->length) judged.missing.push_back(said("the length of the load"));
   if (!known || !l.load->length) return;
   const int needed = tie_downs(l.load->length->value, l.mass, l.load->blocked);
   if (count < needed) judged.over.push_back(
-        fmt::format("{} straps, {} are asked: add {}.", count, needed, needed - count));
+        said("{} straps, {} are asked: add {}.", count, needed, needed - count));
   if (holds * slack < working_load_needed(l.mass))
-    judged.over.push_back(fmt::format("Straps count {}, half the load is {}: add straps, or stronger ones.", judge.down(holds),
+    judged.over.push_back(said("Straps count {}, half the load is {}: add straps, or stronger ones.", judge.down(holds),
                                       judge.up(working_load_needed(l.mass))));
 }
 
@@ -211,23 +206,34 @@ void judge_masses(VehicleDetail& d, const Towed& towed, Finding& f, Judge& judge
   if (d.total) d.total = *d.total + tongue;
   f.measured = aboard;
   if (d.payload) f.limit = *d.payload;
-  if (!d.payload && !(d.gross && d.total)) judged.missing.push_back("payload, or gross and empty masses");
-  if (d.unknown > 0) judged.missing.push_back(fmt::format("the mass of {} pieces", d.unknown));
-  judge.above("Payload", aboard, d.payload, take_off);
-  judge.above("Gross", d.total, d.gross, take_off);
+  if (!d.payload && !(d.gross && d.total)) judged.missing.push_back(said("payload, or gross and empty masses"));
+  if (d.unknown > 0) judged.missing.push_back(said("the mass of {} pieces", d.unknown));
+  const Sentence take_off = said("take it off, or send another vehicle");
+  judge.above(said("Payload"), aboard, d.payload, take_off);
+  judge.above(said("Gross"), d.total, d.gross, take_off);
   if (!towed.any) return;
   if (d.total && towed.total) d.train = *d.total - tongue + *towed.total;
-  if (!d.train || !d.train_limit) judged.missing.push_back("what it may weigh with its trailer");
-  judge.above("Van and trailer", d.train, d.train_limit, take_off);
-  if (towed.assumed) assume(f, "the trailer's tongue at the upper end of its window");
+  if (!d.train || !d.train_limit) judged.missing.push_back(said("what it may weigh with its trailer"));
+  judge.above(said("Van and trailer"), d.train, d.train_limit, take_off);
+  if (towed.assumed) assume(f, said("the trailer's tongue at the upper end of its window"));
+}
+
+/// "3 pieces, 450 lb; 900 lb aboard of 1200 lb payload": what was given of it.
+Sentence load_words(const VehicleDetail& d, Mass aboard, const Judge& judge) {
+  std::vector<Sentence> words{d.pieces == 1 ? said("1 piece, {}", judge.up(d.load))
+                                            : said("{} pieces, {}", d.pieces, judge.up(d.load))};
+  if (d.payload) words.push_back(said("{} aboard of {} payload", judge.up(aboard), judge.down(*d.payload)));
+  if (d.total && d.gross) words.push_back(said("{} of {} gross", judge.up(*d.total), judge.down(*d.gross)));
+  if (d.tongue) words.push_back(said("tongue {}, {}", judge.up(*d.tongue), percent_up(*d.tongue_share)));
+  return strung(words, "; ");
 }
 
 Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const Loaded& l) {
   const UnitSystem units = c.kit.house.units;
   const bool van = l.vehicle->kind == Vehicle::Kind::van;
   Finding f = begin_finding("vehicle", l.vehicle->code.value, l.load ? l.load->place : l.vehicle->place);
-  f.source = "its plates as typed; 49 CFR 393.106, 393.110";
-  f.caution = "The plate, the tyre placard and the hitch plate win. Weigh it once loaded.";
+  f.source = strung({said("its plates as typed"), as_is("49 CFR 393.106, 393.110")}, "; ");
+  f.caution = said("The plate, the tyre placard and the hitch plate win. Weigh it once loaded.");
   Judged judged;
   Judge judge(units, judged);
   VehicleDetail d = begin_detail(l);
@@ -238,25 +244,19 @@ Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const
   else
     judge_trailer_axle(d, l, judge, judged);
   judge_straps(l, judge, judged);
-  f.says = fmt::format("{} {}, {}", l.count, l.count == 1 ? "piece" : "pieces", judge.up(d.load));
-  if (d.payload)
-    f.says += fmt::format("; {} aboard of {} payload", judge.up(std::get<Mass>(f.measured)),
-                          judge.down(*d.payload));
-  if (d.total && d.gross) f.says += fmt::format("; {} of {} gross", judge.up(*d.total), judge.down(*d.gross));
-  if (d.tongue) f.says += fmt::format("; tongue {}, {}", judge.up(*d.tongue), percent_up(*d.tongue_share));
-  f.says += ".";
-  for (const std::string& words : judged.over) f.says += " " + words;
-  if (!judged.missing.empty()) f.says += fmt::format(" Not given: {}. Weigh it or read its plate, and type it.",
-                          fmt::join(judged.missing, ", "));
+  f.says = said("{}.", load_words(d, std::get<Mass>(f.measured), judge));
+  for (const Sentence& words : judged.over) f.says.then(words);
+  if (!judged.missing.empty())
+    f.says.then(said("Not given: {}. Weigh it or read its plate, and type it.", strung(judged.missing, ", ")));
   f.outcome = !judged.over.empty()     ? Outcome::over
               : judged.missing.empty() ? Outcome::within
                                        : Outcome::not_checked;
   if (!d.positions)
-    assume(f, van ? "axles not worked out: no positions" : "axle and tongue not worked out: no positions");
+    assume(f, van ? said("axles not worked out: no positions") : said("axle and tongue not worked out: no positions"));
   if (!l.load || l.load->straps.empty())
-    assume(f, fmt::format("tie-downs not given: straps that hold {} together are asked",
+    assume(f, said("tie-downs not given: straps that hold {} together are asked",
                           judge.up(working_load_needed(l.mass))));
-  if (van && !d.people_and_fuel) assume(f, "people not counted: not given");
+  if (van && !d.people_and_fuel) assume(f, said("people not counted: not given"));
   f.detail = std::move(d);
   return f;
 }

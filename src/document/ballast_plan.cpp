@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "document/phrase.h"
+#include "document/use_line.h"
 
 namespace dunnage {
 namespace {
@@ -98,7 +99,7 @@ picture::Stand leg_stand(const Context& context, const LegRow& row) {
   const auto mass = [&](Mass m, Rounding way) { return print(m, context.units, way).text(); };
   picture::Stand stand;
   stand.name = row.leg;
-  stand.lines.push_back(row.stands.empty() ? words("use.nothing") : row.stands);
+  stand.lines.push_back(stands_words(words, row));
   stand.lines.push_back(words.say("ballast.has", {{"mass", mass(row.actual, Rounding::down)}}));
   if (!row.required_known) {
     stand.lines.push_back(words("ballast.need-unknown"));

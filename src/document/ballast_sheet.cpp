@@ -44,7 +44,7 @@ block::Table leg_table(const Context& context, const CanopyDetail& canopy) {
       state = words.say("ballast.more", {{"n", std::to_string(row.more)}, {"code", row.more_of}});
     group.rows.push_back(
         {{strong_cell(row.leg),
-          text_cell(row.stands.empty() ? words("use.nothing") : row.stands),
+          text_cell(stands_words(words, row)),
           text_cell(print(row.actual, context.units, Rounding::down).text()),
           text_cell(row.required_known ? print(row.required, context.units, Rounding::up).text()
                                        : words("outcome.not-checked")),
@@ -106,29 +106,29 @@ block::Facts improvement_facts(const Context& context, const WindUse& wind) {
                words.say("ballast.tower-needs",
                          {{"mass", print(*wind.tower->required, context.units, Rounding::up).text()},
                           {"gust", forecast_gust_words(context)}}));
-    add_fact(facts, words("ballast.improve"), wind.tower->improvement);
+    add_fact(facts, words("ballast.improve"), words.say(wind.tower->improvement));
   }
   if (wind.canopy) {
-    add_fact(facts, words("ballast.improve"), wind.canopy->improvement);
+    add_fact(facts, words("ballast.improve"), words.say(wind.canopy->improvement));
     if (wind.canopy->pressed)
       add_fact(facts, words("ballast.presses"),
                words.say("ballast.presses-leg",
                          {{"mass", print(*wind.canopy->pressed, context.units, Rounding::up).text()},
                           {"gust", forecast_gust_words(context)}}));
   }
-  add_fact(facts, words("ballast.governs"), wind.card.governs);
+  add_fact(facts, words("ballast.governs"), words.say(wind.card.governs));
   add_fact(facts, words("ballast.to-strike"), strike_words(context, wind));
   return facts;
 }
 
-std::string texts_of(const WindUse& wind, std::string Finding::*text, std::string_view separator) {
-  std::vector<std::string> all;
+std::string texts_of(const Context& context, const WindUse& wind, Sentence Finding::*text, std::string_view separator) {
+  std::vector<Sentence> all;
   for (const Finding* finding : wind.findings) all.push_back(finding->*text);
-  return joined(parts_once(all), separator);
+  return parts_words(all, separator, context.words);
 }
 
 std::vector<std::string> unchecked_lines(const Context& context, const WindUse& wind) {
-  std::vector<std::string> lines = sentences_of(wind, Outcome::not_checked);
+  std::vector<std::string> lines = sentences_of(context, wind, Outcome::not_checked);
   if (wind.findings.empty()) lines.push_back(context.words("ballast.no-check"));
   const bool levels = down_of(wind).has_value();
   if (levels && !wind.card.maker_known) lines.push_back(context.words("ballast.no-maker"));
@@ -139,7 +139,7 @@ std::vector<std::string> unchecked_lines(const Context& context, const WindUse& 
 Section section_of(const Context& context, const WindUse& wind) {
   const Words& words = context.words;
   Section section{wind.use->as.value, {}};
-  add_notice(section, "over", words("notice.over"), sentences_of(wind, Outcome::over));
+  add_notice(section, "over", words("notice.over"), sentences_of(context, wind, Outcome::over));
   add_facts(section, "levels", level_facts(context, wind));
   if (wind.structure) add(section, "plan", block::Picture{plan_picture(context, wind)});
   if (std::optional<picture::Chart> chart = chart_picture(context, wind))
@@ -150,13 +150,13 @@ Section section_of(const Context& context, const WindUse& wind) {
     add(section, "weights", weight_table(context, *wind.use));
   add_notice(section, "unchecked", {}, unchecked_lines(context, wind));
   add_facts(section, "facts", improvement_facts(context, wind));
-  const std::string cautions = texts_of(wind, &Finding::caution, " "),
-                    assumed = texts_of(wind, &Finding::assumption, "; ");
+  const std::string cautions = texts_of(context, wind, &Finding::caution, " "),
+                    assumed = texts_of(context, wind, &Finding::assumption, "; ");
   if (!cautions.empty()) add(section, "cautions", block::Paragraph{cautions});
   add(section, "end",
       block::Signature{words("ballast.complete"),
                        {words("ballast.by"), words("sign.signature"), words("sign.time")}});
-  const std::string sources = texts_of(wind, &Finding::source, "; ");
+  const std::string sources = texts_of(context, wind, &Finding::source, "; ");
   if (!sources.empty())
     add(section, "sources",
         block::Paragraph{words.say("ballast.sources", {{"sources", sources}, {"assumed", assumed}})});

@@ -36,7 +36,7 @@ picture::Branch branch_of(const Context& context, const CircuitRow& row) {
   const std::string leg = row.leg.empty() ? std::string() : words.say("power.leg", {{"leg", row.leg}});
   branch.breaker = {row.name, joined({protection, leg}, ", ")};
   branch.cable = {joined(
-      {row.cable.empty() ? words("power.no-cable") : row.cable, length_words(context, row.length)}, ", ")};
+      {row.cable.empty() ? words("power.no-cable") : words.say(row.cable), length_words(context, row.length)}, ", ")};
   branch.cable.push_back(row.drop_share
                              ? words.say("power.drop", {{"drop", per_cent(*row.drop_share, Rounding::up)}})
                              : words("power.drop-unknown"));

@@ -46,9 +46,9 @@ std::vector<std::string> short_lines(const Context& context) {
                                  {{"what", what_words(context.catalogue, shortage.what, words.language)},
                                   {"wanted", std::to_string(shortage.wanted)},
                                   {"missing", std::to_string(shortage.missing)}});
-    if (!shortage.because.empty()) line += words.say("say.for", {{"because", shortage.because}});
+    if (!shortage.because.empty()) line += words.say("say.for", {{"because", words.say(shortage.because)}});
     if (!shortage.nearest.empty())
-      line += words.say("cover.nearest", {{"what", what_words(context.catalogue, shortage.nearest, words.language)}});
+      line += words.say("cover.nearest", {{"what", words.say(shortage.nearest)}});
     lines.push_back(std::move(line));
   }
   return lines;
@@ -58,10 +58,12 @@ std::vector<std::string> short_lines(const Context& context) {
 void add_notices(const Context& context, Section& section) {
   const Words& words = context.words;
   const std::size_t before = section.blocks.size();
-  add_notice(section, "over", words("notice.over"), said_lines(context.findings, Outcome::over));
+  add_notice(section, "over", words("notice.over"), said_lines(context.findings, Outcome::over, words));
   add_notice(section, "short", words("notice.short"), short_lines(context));
-  add_notice(section, "unchecked", words("notice.unchecked"), said_lines(context.findings, Outcome::not_checked));
-  add_notice(section, "remarks", words("notice.remarks"), context.plan.remarks);
+  add_notice(section, "unchecked", words("notice.unchecked"), said_lines(context.findings, Outcome::not_checked, words));
+  std::vector<std::string> remarks;
+  for (const Sentence& remark : context.plan.remarks) remarks.push_back(words.say(remark));
+  add_notice(section, "remarks", words("notice.remarks"), std::move(remarks));
   if (section.blocks.size() == before) add(section, "clear", block::Paragraph{words("cover.clear")});
 }
 
@@ -177,12 +179,12 @@ std::vector<std::string> not_applying(const Context& context) {
   std::vector<std::pair<std::string, std::vector<std::string>>> by_reason;
   for (const Finding& finding : context.findings.list) {
     if (finding.outcome != Outcome::does_not_apply) continue;
-    const std::string reason = finding.rule + ": " + finding.says +
+    const std::string reason = finding.rule + ": " + context.words.say(finding.says) +
                                (finding.place.known() ? " (" + finding.place.short_words() + ")" : std::string());
     const auto same = [&](const auto& line) { return line.first == reason; };
     auto line = std::find_if(by_reason.begin(), by_reason.end(), same);
     if (line == by_reason.end()) line = by_reason.insert(line, {reason, {}});
-    line->second.push_back(finding.subject);
+    line->second.push_back(about(finding, context.words));
   }
   std::vector<std::string> lines;
   for (const auto& [reason, subjects] : by_reason) lines.push_back(joined(subjects, ", ") + ", " + reason);
@@ -221,9 +223,11 @@ Made cover(const Context& context) {
   const std::string estimates = estimate_words(context);
   if (!estimates.empty()) add(section, "estimates", block::Paragraph{estimates});
   add_listing(section, "not-applying", words("cover.not-applying"), not_applying(context));
+  std::vector<Sentence> assumptions;
   std::vector<std::string> assumed;
-  for (const Finding& finding : context.findings.list) assumed.push_back(finding.assumption);
-  add_listing(section, "assumed", words("cover.assumed"), parts_once(assumed));
+  for (const Finding& finding : context.findings.list) assumptions.push_back(finding.assumption);
+  for (const Sentence& part : parts_once(assumptions)) assumed.push_back(words.say(part));
+  add_listing(section, "assumed", words("cover.assumed"), std::move(assumed));
   add(section, "proof", block::Paragraph{proof_words(context)});
   add(section, "decide", block::Paragraph{who_decides(context)});
   document.sections.push_back(std::move(section));

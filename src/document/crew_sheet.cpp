@@ -85,9 +85,9 @@ std::vector<std::string> water_lines(const Context& context) {
     std::string word;
     if (finding.outcome == Outcome::over) word = words("notice.over") + "  ";
     if (finding.outcome == Outcome::not_checked) word = words("notice.unchecked") + "  ";
-    lines.push_back(word + said(finding));
+    lines.push_back(word + said(finding, words));
     if (const auto* weather = std::get_if<WeatherDetail>(&finding.detail); weather && !weather->measures.empty())
-      lines.push_back(joined(weather->measures, " "));
+      lines.push_back(words.say(strung(weather->measures, " ")));
   }
   return lines;
 }

@@ -13,7 +13,6 @@
 #include "document/patch_sheet.h"
 #include "document/place_tag.h"
 #include "document/power_sheet.h"
-#include "document/phrase.h"
 #include "document/pull_sheet.h"
 #include "document/return_sheet.h"
 #include "document/safety_walk.h"
@@ -22,18 +21,10 @@
 
 namespace dunnage {
 
-Made make_sheet(const DocumentKind& kind, const Context& context) {
-  Made made = kind.make(context);
-  Document* document = std::get_if<Document>(&made);
-  if (document && kind.checks && context.words.language != "en")
-    document->revision = joined({document->revision, context.words("page.checks-english")}, " ");
-  return made;
-}
-
 const std::vector<DocumentKind>& document_kinds() {
   static const std::vector<DocumentKind> kinds = {
-      {"cover", "cover.title", "hand.runs-show", cover, true, false, true},
-      {"crew-sheet", "crew.title", "hand.everyone", crew_sheet, true, true, true},
+      {"cover", "cover.title", "hand.runs-show", cover, true},
+      {"crew-sheet", "crew.title", "hand.everyone", crew_sheet, true, true},
       {"pull-sheet", "pull.title", "hand.team", pull_sheet, true},
       {"load-sheet", "load.title", "hand.loads", load_sheet, true},
       {"place-tag", "tag.title", "hand.case-show", place_tag, false},
@@ -44,10 +35,10 @@ const std::vector<DocumentKind>& document_kinds() {
       {"patch-sheet", "patch.title", "hand.stage", patch_sheet, true},
       {"mix-sheet", "mix.title", "hand.monitors", mix_sheet, true},
       {"fader-strip", "strip.title", "hand.console", fader_strip, true},
-      {"power-sheet", "power.title", "hand.plugs-power", power_sheet, true, true, true},
-      {"ballast-sheet", "ballast.title", "hand.builds", ballast_sheet, true, true, true},
-      {"weather-card", "weather.title", "hand.watches", weather_card, true, true, true},
-      {"safety-walk", "walk.title", "hand.signs", safety_walk, true, true, true},
+      {"power-sheet", "power.title", "hand.plugs-power", power_sheet, true, true},
+      {"ballast-sheet", "ballast.title", "hand.builds", ballast_sheet, true, true},
+      {"weather-card", "weather.title", "hand.watches", weather_card, true, true},
+      {"safety-walk", "walk.title", "hand.signs", safety_walk, true, true},
       {"return-sheet", "return.title", "hand.load-out", return_sheet, true},
   };
   return kinds;

@@ -15,11 +15,7 @@ struct DocumentKind {
   Made (*make)(const Context&);
   bool in_packet = true;          ///< made where the house names no packet
   bool apart = false;             ///< in two languages: a part in each, since it must stay on its page
-  bool checks = false;            ///< prints the sentences of the checks, which are in English
 };
-
-/// The sheet; where it prints the sentences of checks in another language than theirs, its foot says so.
-Made make_sheet(const DocumentKind& kind, const Context& context);
 
 /// In the order of the packet. The cover comes first and is made last: `Context::made` and `Context::skipped` must
 /// be filled by then. Skipped::document holds the printed title.

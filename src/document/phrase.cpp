@@ -48,7 +48,7 @@ std::string move_words(const Words& words, const Handling& handling) {
 
 std::string lift_words(const Words& words, const Handling& handling) {
   if (!handling.known) return words("handling.weigh-first");
-  if (handling.people == 0) return words.say("handling.aid", {{"aid", handling.aid}});
+  if (handling.people == 0) return words.say("handling.aid", {{"aid", words.say(handling.aid)}});
   return count_words(words, "handling.person", "handling.people", handling.people);
 }
 

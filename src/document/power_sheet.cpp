@@ -42,7 +42,7 @@ Source source_of(const Context& context, const Supply& supply) {
 std::vector<std::string> lines_of(const Context& context, const Source& source, Outcome outcome) {
   std::vector<std::string> lines;
   for (const Finding* finding : source.all)
-    if (finding->outcome == outcome) lines.push_back(said(*finding));
+    if (finding->outcome == outcome) lines.push_back(said(*finding, context.words));
   if (outcome == Outcome::not_checked && !source.detail) lines.push_back(context.words("power.no-check"));
   return first_lines(std::move(lines), lines_an_outcome, context.words);
 }
@@ -71,7 +71,8 @@ block::Table test_table(const Context& context, const SupplyDetail* detail) {
   block::Table table =
       make_table(context.words, {{"test", "power.tests"}, {"value", "power.value"}, {"done", "power.done"}});
   std::vector<std::string> tests;
-  if (detail) tests = detail->tests;
+  if (detail)
+    for (const Sentence& test : detail->tests) tests.push_back(context.words.say(test));
   if (tests.empty()) tests.push_back(context.words("power.test-each"));
   tests.push_back(context.words("power.test-dry"));
   Group group;
@@ -80,10 +81,10 @@ block::Table test_table(const Context& context, const SupplyDetail* detail) {
   return table;
 }
 
-std::string texts_of(const Source& source, std::string Finding::*text) {
-  std::vector<std::string> all;
+std::string texts_of(const Context& context, const Source& source, Sentence Finding::*text) {
+  std::vector<Sentence> all;
   for (const Finding* finding : source.all) all.push_back(finding->*text);
-  return joined(parts_once(all), text == &Finding::caution ? " " : "; ");
+  return parts_words(all, text == &Finding::caution ? " " : "; ", context.words);
 }
 
 /// Why there is no sheet, as the check of circuits came out.
@@ -107,13 +108,13 @@ Section section_of(const Context& context, const Source& source) {
     if (!legs.groups.empty()) add(section, "legs", std::move(legs));
   }
   add(section, "tests", test_table(context, source.detail));
-  const std::string cautions = texts_of(source, &Finding::caution);
+  const std::string cautions = texts_of(context, source, &Finding::caution);
   if (!cautions.empty()) add(section, "cautions", block::Paragraph{cautions});
   add(section, "end",
       block::Signature{words("power.complete"),
                        {words("power.by"), words("sign.signature"), words("sign.time")}});
-  const std::string sources = texts_of(source, &Finding::source),
-                    assumed = texts_of(source, &Finding::assumption);
+  const std::string sources = texts_of(context, source, &Finding::source),
+                    assumed = texts_of(context, source, &Finding::assumption);
   if (!sources.empty())
     add(section, "sources",
         block::Paragraph{words.say("power.sources", {{"sources", sources}, {"assumed", assumed}})});

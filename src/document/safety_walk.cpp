@@ -38,38 +38,40 @@ std::vector<std::string> stop_lines(const Context& context) {
 /// What the findings on the walk leave out, each sentence once.
 std::string cautions(const Context& context) {
   std::vector<std::string> told;
-  for (const Finding* finding : findings_on_walk(context))
-    for (std::size_t begin = 0; begin < finding->caution.size();) {
-      const std::size_t end = std::min(finding->caution.find(". ", begin), finding->caution.size() - 1) + 1;
-      std::string sentence = finding->caution.substr(begin, end - begin);
+  for (const Finding* finding : findings_on_walk(context)) {
+    const std::string caution = context.words.say(finding->caution);
+    for (std::size_t begin = 0; begin < caution.size();) {
+      const std::size_t end = std::min(caution.find(". ", begin), caution.size() - 1) + 1;
+      std::string sentence = caution.substr(begin, end - begin);
       if (std::find(told.begin(), told.end(), sentence) == told.end()) told.push_back(std::move(sentence));
       begin = end + 1;
     }
+  }
   return joined(told, " ");
 }
 
 /// The sentence of what was not checked, once for all subjects alike, where the walk has no room for it: of
 /// structures and lifts. The rest has a line of the walk that says it, and stands here by name.
 std::vector<std::string> unchecked(const Context& context) {
-  std::vector<std::pair<std::string, std::vector<std::string>>> by_sentence;
+  std::vector<std::pair<const Sentence*, std::vector<std::string>>> by_sentence;
   std::vector<std::string> lines, names;
   for (const Finding& finding : context.findings.list) {
     if (finding.outcome != Outcome::not_checked) continue;
-    const std::string& name = finding.subject.empty() ? finding.says : finding.subject;
+    const std::string name = finding.subject.empty() ? context.words.say(finding.says) : about(finding, context.words);
     if (has_line_of_its_own(context, finding)) {
       if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
       continue;
     }
-    const auto same = [&](const auto& line) { return line.first == finding.says; };
+    const auto same = [&](const auto& line) { return *line.first == finding.says; };
     auto line = std::find_if(by_sentence.begin(), by_sentence.end(), same);
-    if (line == by_sentence.end()) line = by_sentence.insert(line, {finding.says, {}});
+    if (line == by_sentence.end()) line = by_sentence.insert(line, {&finding.says, {}});
     line->second.push_back(name);
   }
   for (const auto& [says, subjects] : by_sentence)
     lines.push_back((subjects.size() > most_names
                          ? context.words.say("walk.in-all", {{"n", std::to_string(subjects.size())}})
                          : joined(subjects, ", ")) +
-                    ": " + says);
+                    ": " + context.words.say(*says));
   if (!names.empty()) lines.push_back(joined(names, "; "));
   return first_lines(std::move(lines), lines_an_outcome, context.words);
 }
@@ -100,16 +102,16 @@ std::vector<std::string> house_limits(const Context& context) {
 std::vector<std::string> first_to_decide(const Context& context) {
   const Words& words = context.words;
   std::vector<std::string> lines;
-  for (const std::string& line : first_lines(said_lines(context.findings, Outcome::over), lines_an_outcome, words))
+  for (const std::string& line : first_lines(said_lines(context.findings, Outcome::over, words), lines_an_outcome, words))
     lines.push_back(words("notice.over") + "  " + line);
   for (const std::string& line : unchecked(context)) lines.push_back(words("notice.unchecked") + "  " + line);
   return lines;
 }
 
-std::string texts_of(const Context& context, std::string Finding::*text) {
-  std::vector<std::string> all;
+std::string texts_of(const Context& context, Sentence Finding::*text) {
+  std::vector<Sentence> all;
   for (const Finding* finding : findings_on_walk(context)) all.push_back(finding->*text);
-  return joined(parts_once(all), "; ");
+  return parts_words(all, "; ", context.words);
 }
 
 }  // namespace

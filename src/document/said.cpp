@@ -8,24 +8,28 @@
 
 namespace dunnage {
 
-std::string said(const Finding& finding) {
-  if (finding.subject.empty() || finding.says.starts_with(finding.subject)) return finding.says;
-  return finding.subject + ": " + finding.says;
+std::string about(const Finding& finding, const Words& words) {
+  return finding.about.empty() ? finding.subject : words.say(finding.about);
 }
 
-std::vector<std::string> said_lines(const Findings& findings, Outcome outcome) {
-  std::vector<std::pair<std::string, std::vector<std::string>>> by_sentence;
+std::string said(const Finding& finding, const Words& words) {
+  const std::string subject = about(finding, words), sentence = words.say(finding.says);
+  return subject.empty() || sentence.starts_with(subject) ? sentence : subject + ": " + sentence;
+}
+
+std::vector<std::string> said_lines(const Findings& findings, Outcome outcome, const Words& words) {
+  std::vector<std::pair<const Sentence*, std::vector<std::string>>> by_sentence;
   for (const Finding& finding : findings.list) {
     if (finding.outcome != outcome) continue;
-    const auto same = [&](const auto& line) { return line.first == finding.says; };
+    const auto same = [&](const auto& line) { return *line.first == finding.says; };
     auto line = std::find_if(by_sentence.begin(), by_sentence.end(), same);
-    if (line == by_sentence.end()) line = by_sentence.insert(line, {finding.says, {}});
-    if (!finding.subject.empty() && !finding.says.starts_with(finding.subject))
-      line->second.push_back(finding.subject);
+    if (line == by_sentence.end()) line = by_sentence.insert(line, {&finding.says, {}});
+    const std::string subject = about(finding, words);
+    if (!subject.empty() && !words.say(finding.says).starts_with(subject)) line->second.push_back(subject);
   }
   std::vector<std::string> lines;
   for (const auto& [sentence, subjects] : by_sentence)
-    lines.push_back(joined({joined(subjects, ", "), sentence}, ": "));
+    lines.push_back(joined({joined(subjects, ", "), words.say(*sentence)}, ": "));
   return lines;
 }
 
@@ -61,16 +65,16 @@ std::vector<const Finding*> worst_lifts(const Findings& findings) {
   return list;
 }
 
-std::vector<std::string> parts_once(const std::vector<std::string>& texts) {
-  std::vector<std::string> parts;
-  for (const std::string& text : texts)
-    for (std::size_t begin = 0; begin < text.size();) {
-      const std::size_t end = std::min(text.find("; ", begin), text.size());
-      const std::string part = text.substr(begin, end - begin);
-      if (std::find(parts.begin(), parts.end(), part) == parts.end()) parts.push_back(part);
-      begin = end + 2;
-    }
+std::vector<Sentence> parts_once(const std::vector<Sentence>& texts) {
+  std::vector<Sentence> parts;
+  for (const Sentence& text : texts)
+    for (Sentence& part : text.parted("; "))
+      if (std::find(parts.begin(), parts.end(), part) == parts.end()) parts.push_back(std::move(part));
   return parts;
+}
+
+std::string parts_words(const std::vector<Sentence>& texts, std::string_view separator, const Words& words) {
+  return words.say(strung(parts_once(texts), separator));
 }
 
 std::string who_decides(const Context& context) {

@@ -30,14 +30,21 @@ std::string under_words(const Words& words, Under under) {
   return {};
 }
 
+}  // namespace
+
+std::string stands_words(const Words& words, const LegRow& leg) {
+  return leg.stands.empty() ? words("use.nothing") : words.say(leg.stands);
+}
+
+namespace {
+
 /// "each leg 2 x BAG" where all are alike, else leg by leg.
 std::string leg_words(const Words& words, const std::vector<LegRow>& legs) {
   const auto same = [&](const LegRow& row) { return row.stands == legs.front().stands; };
-  const auto stands = [&](const LegRow& row) { return row.stands.empty() ? words("use.nothing") : row.stands; };
   if (std::all_of(legs.begin(), legs.end(), same))
-    return words.say("use.each-leg", {{"stands", stands(legs.front())}});
+    return words.say("use.each-leg", {{"stands", stands_words(words, legs.front())}});
   std::vector<std::string> parts;
-  for (const LegRow& row : legs) parts.push_back(row.leg + " " + stands(row));
+  for (const LegRow& row : legs) parts.push_back(row.leg + " " + stands_words(words, row));
   return joined(parts, "; ");
 }
 

@@ -97,7 +97,7 @@ std::string outcomes(const Context& context, const Use& use) {
   const std::vector<const Finding*> found = findings_about(context.findings, use);
   if (found.empty()) {
     for (const Finding& finding : context.findings.list)
-      if (finding.subject == use.as.value) return words("outcome.does-not-apply") + "\n" + finding.says;
+      if (finding.subject == use.as.value) return words("outcome.does-not-apply") + "\n" + words.say(finding.says);
     return words("outcome.not-checked");
   }
   const auto same = [&](const Finding* finding) { return finding->outcome == found.front()->outcome; };
@@ -186,7 +186,7 @@ std::vector<const Finding*> other_findings(const Context& context) {
 std::vector<Row> others(const Context& context) {
   std::vector<Row> rows;
   for (const Finding* finding : other_findings(context))
-    rows.push_back(finding_line(context.words, said(*finding), *finding));
+    rows.push_back(finding_line(context.words, said(*finding, context.words), *finding));
   return rows;
 }
 
@@ -238,7 +238,7 @@ namespace {
 /// "lift: 2 people, limit 70 lb", or how far beyond lifting by hand it is.
 std::string lift_limit_words(const Context& context, const Finding& finding, const Handling* handling) {
   const Words& words = context.words;
-  if (!handling) return finding.says;
+  if (!handling) return words.say(finding.says);
   const std::string limit = figure_words(finding.limit, context, Rounding::down);
   const bool by_aid = finding.outcome == Outcome::does_not_apply;
   const std::string of = limit.empty() ? std::string()

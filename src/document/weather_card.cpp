@@ -55,7 +55,7 @@ std::vector<std::string> storm_lines(const Context& context) {
   else
     lines.push_back(words.say("weather.distance-only", {{"by", by}}));
   if (finding->outcome == Outcome::not_checked)
-    lines.push_back(words("notice.unchecked") + "  " + finding->says);
+    lines.push_back(words("notice.unchecked") + "  " + words.say(finding->says));
   lines.push_back(words.say("weather.again", {{"wait", minutes_words(detail->wait)}}));
   return lines;
 }
@@ -68,10 +68,10 @@ void add_air(const Context& context, block::Facts& facts, const char* label, std
   std::string text;
   if (finding->outcome == Outcome::not_checked) text = words("notice.unchecked") + "  ";
   if (finding->outcome == Outcome::over) text = words("notice.over") + "  ";
-  text += finding->says;
+  text += words.say(finding->says);
   const auto* weather = std::get_if<WeatherDetail>(&finding->detail);
   if (weather && !weather->measures.empty())
-    text += " " + weather->measures.back();  // when to call for help; the crew sheet has all
+    text += " " + words.say(weather->measures.back());  // when to call for help; the crew sheet has all
   add_fact(facts, words(label), text);
 }
 

@@ -75,11 +75,14 @@ Outcome worst_outcome(const WindUse& use) {
   return use.findings.empty() || any(Outcome::not_checked) ? Outcome::not_checked : Outcome::within;
 }
 
-std::vector<std::string> sentences_of(const WindUse& use, Outcome outcome) {
+std::vector<std::string> sentences_of(const Context& context, const WindUse& use, Outcome outcome) {
+  std::vector<Sentence> told;
   std::vector<std::string> out;
   for (const Finding* finding : use.findings)
-    if (finding->outcome == outcome && std::find(out.begin(), out.end(), finding->says) == out.end())
-      out.push_back(finding->says);
+    if (finding->outcome == outcome && std::find(told.begin(), told.end(), finding->says) == told.end()) {
+      told.push_back(finding->says);
+      out.push_back(context.words.say(finding->says));
+    }
   return out;
 }
 

@@ -38,6 +38,6 @@ double on_meter(Speed speed, std::string_view meter);
 /// Within, over or not checked: the worst of its findings.
 Outcome worst_outcome(const WindUse& use);
 /// The sentences of findings that came out like that, each once.
-std::vector<std::string> sentences_of(const WindUse& use, Outcome outcome);
+std::vector<std::string> sentences_of(const Context& context, const WindUse& use, Outcome outcome);
 
 }  // namespace dunnage

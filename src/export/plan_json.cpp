@@ -41,7 +41,7 @@ Json cases(const Catalogue& c, const Plan& plan, UnitSystem units) {
   for (const PlanRow& row : plan.rows) {
     if (!row.goes) continue;
     Json because = Json::array();
-    for (const Reason& reason : row.reasons) because.push_back(reason.text);
+    for (const Reason& reason : row.reasons) because.push_back(reason.text.english());
     const Printed printed = print(row.mass, units, Rounding::up);
     out.push_back({{"code", code_of(c, row.unit)},
                    {"name", c.case_at(row.unit).name.value},
@@ -69,7 +69,7 @@ Json demands(const Catalogue& c, const Plan& plan) {
     }
     Json one = {{"what", d.what}, {"wanted", d.count}, {"covered", d.covered}, {"from_site", d.from_site}};
     if (d.length) one["length_m"] = d.length->value.si();
-    one["because"] = d.because;
+    one["because"] = d.because.english();
     one["by"] = by;
     out.push_back(one);
   }
@@ -79,8 +79,8 @@ Json demands(const Catalogue& c, const Plan& plan) {
 Json shortages(const Plan& plan) {
   Json out = Json::array();
   for (const Shortage& s : plan.shortages)
-    out.push_back({{"what", s.what}, {"wanted", s.wanted}, {"short", s.missing}, {"because", s.because},
-                   {"nearest", s.nearest}, {"where", s.place.words()}});
+    out.push_back({{"what", s.what}, {"wanted", s.wanted}, {"short", s.missing}, {"because", s.because.english()},
+                   {"nearest", s.nearest.english()}, {"where", s.place.words()}});
   return out;
 }
 
@@ -112,8 +112,8 @@ Json findings_json(const Findings& findings) {
   Json out = Json::array();
   for (const Finding& f : findings.list)
     out.push_back({{"rule", f.rule}, {"subject", f.subject}, {"outcome", name(f.outcome)},
-                   {"measured", figure(f.measured)}, {"limit", figure(f.limit)}, {"says", f.says},
-                   {"assumption", f.assumption}, {"source", f.source},
+                   {"measured", figure(f.measured)}, {"limit", figure(f.limit)}, {"says", f.says.english()},
+                   {"assumption", f.assumption.english()}, {"source", f.source.english()},
                    {"where", f.place.known() ? Json(f.place.words()) : Json(nullptr)}});
   return out;
 }
@@ -121,6 +121,8 @@ Json findings_json(const Findings& findings) {
 }  // namespace
 
 std::string plan_json(const Catalogue& catalogue, const Plan& plan, const Findings& findings, UnitSystem units) {
+  Json remarks = Json::array();
+  for (const Sentence& remark : plan.remarks) remarks.push_back(remark.english());
   const Json out = {{"schema", 1},
                     {"cases", cases(catalogue, plan, units)},
                     {"demands", demands(catalogue, plan)},
@@ -131,7 +133,7 @@ std::string plan_json(const Catalogue& catalogue, const Plan& plan, const Findin
                       {"proved", plan.cover.proved},
                       {"bound_kg", kg(plan.cover.bound)},
                       {"nodes", plan.cover.nodes}}},
-                    {"remarks", plan.remarks},
+                    {"remarks", remarks},
                     {"findings", findings_json(findings)}};
   return out.dump(2) + "\n";
 }

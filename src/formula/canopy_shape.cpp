@@ -28,19 +28,21 @@ std::optional<double> pitch_of(const CanopyShape& shape) {
   return std::atan2((*shape.peak - *shape.eaves) / unit::metre, run) * 180 / std::numbers::pi;
 }
 
+std::string whole_degrees(double angle) { return fmt::format("{:.0f}", angle); }
+
 RoofForce larger(RoofForce a, RoofForce b) { return {std::max(a.down, b.down), std::min(a.up, b.up)}; }
 
 /// Where a roof's pitch leads in its table: the pitches to read, of which the worse counts.
 std::vector<double> rows_to_read(CanopyReading& r, RoofTable table, double pitch) {
   if (roof_force(table, pitch, 1)) return {pitch};
   if (table == RoofTable::two_slope && std::abs(pitch) < 5) {
-    r.assumptions.push_back(fmt::format("pitch {:.0f} deg: the worse of -5 and +5 deg", pitch));
+    r.assumptions.push_back(said("pitch {} deg: the worse of -5 and +5 deg", whole_degrees(pitch)));
     return {-5, 5};
   }
   const double nearest = pitch > 0 ? 30 : table == RoofTable::two_slope ? -20 : 0;
   r.needs_maker_limit = true;
   r.assumptions.push_back(
-      fmt::format("pitch {:.0f} deg is beyond the table: read at {:.0f} deg", pitch, nearest));
+      said("pitch {} deg is beyond the table: read at {} deg", whole_degrees(pitch), whole_degrees(nearest)));
   return {nearest};
 }
 
@@ -63,9 +65,9 @@ void read_blockage(CanopyReading& r, const CanopyShape& shape, const std::vector
   const bool clear_is_worse = clear.up < r.force.up;
   r.force = larger(r.force, clear);
   if (clear_is_worse) r.blockage = least;
-  const char* why = shape.blockage ? "walls up" : "what is under the roof is not stated";
+  const Sentence why = shape.blockage ? said("walls up") : said("what is under the roof is not stated");
   r.assumptions.push_back(
-      fmt::format("{}: {}", why, clear_is_worse ? "open, which is worse here" : "full blockage"));
+      said("{}: {}", why, clear_is_worse ? said("open, which is worse here") : said("full blockage")));
 }
 
 /// Over an equal share, what the end row of `rows` along the wind takes of a force on two halves.
@@ -126,9 +128,9 @@ void read_uneven(CanopyReading& r, const CanopyShape& shape, RoofTable table, bo
   r.stand.lift_share = r.force.up < 0 ? up / -r.force.up : 1.0;
   r.stand.wind.press = down * area;
   if (american)
-    r.assumptions.push_back("uplift by ASCE 7-22, larger here than by EN 1991-1-4");
+    r.assumptions.push_back(said("uplift by ASCE 7-22, larger here than by EN 1991-1-4"));
   if (r.stand.lift_share > 1 + 1e-9)
-    r.assumptions.push_back("the legs at the windward edge take the larger share");
+    r.assumptions.push_back(said("the legs at the windward edge take the larger share"));
 }
 
 void read_roof(CanopyReading& r, const CanopyShape& shape) {
@@ -137,19 +139,19 @@ void read_roof(CanopyReading& r, const CanopyShape& shape) {
   r.pitch = pitch_of(shape);
   if (shape.roof == RoofShape::four_slope) {
     r.needs_maker_limit = true;
-    r.assumptions.push_back("four slopes read as two slopes");
+    r.assumptions.push_back(said("four slopes read as two slopes"));
   }
-  if (!r.pitch) r.assumptions.push_back("pitch not stated: the largest of the table");
+  if (!r.pitch) r.assumptions.push_back(said("pitch not stated: the largest of the table"));
   read_blockage(r, shape, r.pitch ? rows_to_read(r, table, *r.pitch) : std::vector<double>{}, table);
   if (shape.walls >= 3) {
     r.needs_maker_limit = true;
     r.assumptions.push_back(
-        "closed on three sides or more, which no canopy table covers: read as full blockage");
+        said("closed on three sides or more, which no canopy table covers: read as full blockage"));
   }
   if (shape.own_uplift) {
     r.force.up = -std::abs(*shape.own_uplift);
     r.needs_maker_limit = false;
-    r.assumptions.push_back("the maker's own uplift coefficient");
+    r.assumptions.push_back(said("the maker's own uplift coefficient"));
   }
   read_uneven(r, shape, table, sloping_once);
 }
@@ -167,8 +169,8 @@ void push_on_roof(CanopyReading& r, const CanopyShape& shape, Length long_side) 
   Length rise = run * std::tan(slope * std::numbers::pi / 180) * unit::metre;
   if (shape.eaves && shape.peak) rise = std::max(Length{}, *shape.peak - *shape.eaves);
   if (!r.side_known)
-    r.assumptions.push_back(r.pitch ? "eaves 2.5 m high, for the push on the roof"
-                                    : "eaves 2.5 m high and a slope of 30 deg, for the push on the roof");
+    r.assumptions.push_back(r.pitch ? said("eaves 2.5 m high, for the push on the roof")
+                                    : said("eaves 2.5 m high and a slope of 30 deg, for the push on the roof"));
   const double face = shape.roof == RoofShape::four_slope ? 0.5 : 1.0;  // a triangle is seen, not a rectangle
   const double coefficient = std::max({wall_coefficient, -r.force.up, r.force.down});
   push(r, coefficient * face * (long_side * rise).si(), eaves + rise / 2.0);
@@ -178,18 +180,18 @@ void read_sides(CanopyReading& r, const CanopyShape& shape) {
   const Length long_side = std::max(shape.length, shape.width);
   r.stand.wind.span = std::min(shape.length, shape.width);
   r.side_known = shape.roof == RoofShape::flat || (shape.eaves && shape.peak);
-  if (shape.walls > 0 && !shape.eaves) r.missing.push_back("eaves");
+  if (shape.walls > 0 && !shape.eaves) r.missing.push_back(said("eaves"));
   if (shape.walls > 0 && shape.eaves) {
     const int facing = std::min(shape.walls, 2);
     push(r, wall_coefficient * facing * (long_side * *shape.eaves).si(), *shape.eaves / 2.0);
-    r.assumptions.push_back(fmt::format("{} of the longer side, coefficient 1.3 (common practice, no source)",
-                                        facing == 1 ? "one wall" : "two walls"));
+    r.assumptions.push_back(facing == 1 ? said("one wall of the longer side, coefficient 1.3 (common practice, no source)")
+                                         : said("two walls of the longer side, coefficient 1.3 (common practice, no source)"));
   }
   if (shape.roof != RoofShape::flat) push_on_roof(r, shape, long_side);
   for (const HungArea& hung : shape.hung) {
     const std::optional<Length> height = hung.height ? hung.height : shape.peak ? shape.peak : shape.eaves;
     if (!height)
-      r.missing.push_back("the height of what hangs on it");
+      r.missing.push_back(said("the height of what hangs on it"));
     else
       push(r, panel_coefficient * hung.area.si(), *height);
   }
@@ -203,7 +205,7 @@ CanopyReading read_canopy(const CanopyShape& shape) {
   if (shape.own)
     r.stand.own = *shape.own;
   else
-    r.assumptions.push_back("the structure's own mass is not stated: none counted");
+    r.assumptions.push_back(said("the structure's own mass is not stated: none counted"));
   read_roof(r, shape);
   read_sides(r, shape);
   return r;

@@ -4,10 +4,10 @@
 #pragma once
 
 #include <optional>
-#include <string>
 #include <vector>
 
 #include "base/quantity.h"
+#include "base/sentence.h"
 #include "formula/canopy.h"
 
 namespace dunnage {
@@ -40,8 +40,8 @@ struct CanopyReading {
   double blockage = 1;
   bool needs_maker_limit = false;  ///< the table does not cover this roof by itself
   bool side_known = true;          ///< false: heights are missing, so nothing is known of sliding
-  std::vector<std::string> assumptions;
-  std::vector<std::string> missing;  ///< without these there is no figure
+  std::vector<Sentence> assumptions;
+  std::vector<Sentence> missing;  ///< without these there is no figure
 };
 
 /// Reads a canopy conservatively:

@@ -24,11 +24,11 @@ std::optional<Temperature> wind_chill_us(Temperature air, Speed wind) {
   return Temperature::fahrenheit(35.74 + 0.6215 * t - 35.75 * v + 0.4275 * t * v);
 }
 
-std::string_view frostbite_words(Temperature chill) {
+Sentence frostbite_words(Temperature chill) {
   const double c = chill.in_celsius();
-  if (c <= -35) return "frostbite possible in 10 to 15 minutes or less";
-  if (c <= -27) return "frostbite possible when it lasts";
-  return "dress for it";
+  if (c <= -35) return said("frostbite possible in 10 to 15 minutes or less");
+  if (c <= -27) return said("frostbite possible when it lasts");
+  return said("dress for it");
 }
 
 }  // namespace dunnage

@@ -3,9 +3,9 @@
 #pragma once
 
 #include <optional>
-#include <string_view>
 
 #include "base/quantity.h"
+#include "base/sentence.h"
 
 namespace dunnage {
 
@@ -15,6 +15,6 @@ std::optional<Temperature> wind_chill(Temperature air, Speed wind);
 /// The US form of the same, which differs by rounding of its constants.
 std::optional<Temperature> wind_chill_us(Temperature air, Speed wind);
 /// What frost does: "frostbite possible in 10 to 15 minutes". Source: Environment Canada benchmarks.
-std::string_view frostbite_words(Temperature chill);
+Sentence frostbite_words(Temperature chill);
 
 }  // namespace dunnage

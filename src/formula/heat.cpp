@@ -39,20 +39,20 @@ HeatBand heat_band(Temperature index) {
   return HeatBand::none;
 }
 
-std::string_view name(HeatBand band) {
+Sentence name(HeatBand band) {
   switch (band) {
     case HeatBand::none:
-      return "below the bands";
+      return said("below the bands");
     case HeatBand::caution:
-      return "caution";
+      return said("caution");
     case HeatBand::extreme_caution:
-      return "extreme caution";
+      return said("extreme caution");
     case HeatBand::danger:
-      return "danger";
+      return said("danger");
     case HeatBand::extreme_danger:
-      return "extreme danger";
+      return said("extreme danger");
   }
-  return "";
+  return {};
 }
 
 }  // namespace dunnage

@@ -3,9 +3,9 @@
 #pragma once
 
 #include <optional>
-#include <string_view>
 
 #include "base/quantity.h"
+#include "base/sentence.h"
 
 namespace dunnage {
 
@@ -22,6 +22,6 @@ inline constexpr TemperatureGap full_sun_adds = 15 * unit::fahrenheit_degree;
 /// and 130; the lower breaks are used.
 enum class HeatBand { none, caution, extreme_caution, danger, extreme_danger };
 HeatBand heat_band(Temperature index);
-std::string_view name(HeatBand band);
+Sentence name(HeatBand band);
 
 }  // namespace dunnage

@@ -8,6 +8,7 @@
 #include <variant>
 #include <vector>
 
+#include "base/sentence.h"
 #include "model/kit.h"
 #include "model/picture.h"
 #include "model/row.h"
@@ -89,8 +90,10 @@ struct Words {
   std::string language;
   bool read_by_native = true;       ///< false: nobody who grew up with the language has read them, and sheets say so
   std::map<std::string, std::string> by_key;
+  Sentences sentences;              ///< of the checks and the plan
   /// The text of `key`; a key that no file has is our mistake and stops the run with its name.
   const std::string& operator()(const std::string& key) const;
+  std::string say(const Sentence& sentence) const { return sentence.in(sentences); }
   /// The same with placeholders filled.
   std::string say(const std::string& key, const std::map<std::string, std::string>& values) const;
 };

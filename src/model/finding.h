@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "base/quantity.h"
+#include "base/sentence.h"
 #include "base/source.h"
 
 namespace dunnage {
@@ -22,7 +23,7 @@ using Figure = std::variant<std::monostate, Mass, Force, Speed, Pressure, Length
 /// Ballast of one leg, or of one tipping line.
 struct LegRow {
   std::string leg;
-  std::string stands;               ///< "2 x BAG"
+  Sentence stands;                  ///< "2 x BAG"; empty: nothing
   Mass actual, required;            ///< required at the forecast gust, factors in
   bool required_known = false;
   int more = 0;                     ///< how many more of `more_of` would do
@@ -38,7 +39,7 @@ struct WindCard {
   std::string meter;                ///< "mph", "km/h", "m/s" or "knots"
   std::optional<Speed> ready, start, down;
   std::optional<Speed> walls_off;   ///< down, with the walls off; only where a wall is up and it helps
-  std::string governs;              ///< what sets down: "ballast", "sliding", "tipping", "maker's limit"
+  Sentence governs;                 ///< what sets down: "ballast", "sliding", "tipping", "maker's limit"
   bool maker_known = false;         ///< false: nobody has said what the frame itself stands
   bool sliding_known = false;       ///< false: sliding is not in these levels
   std::optional<Duration> strike;   ///< to bring it down
@@ -52,8 +53,8 @@ struct CanopyDetail {
   std::optional<Speed> maker;
   std::optional<Speed> forecast;
   double uplift_coefficient = 0;
-  std::string assumption;           ///< "full blockage assumed"
-  std::string improvement;          ///< "one more BAG a leg: down at 28 mph"
+  Sentence assumption;              ///< "full blockage assumed"
+  Sentence improvement;             ///< "one more BAG a leg: down at 28 mph"
   std::vector<CurvePoint> curve;
   WindCard card{};
   std::optional<Mass> pressed{};    ///< on the worst leg at the forecast gust, factors in: what the ground must bear
@@ -67,12 +68,13 @@ struct TowerDetail {
   std::vector<CurvePoint> curve;
   WindCard card{};
   std::optional<Mass> required{};   ///< in the middle of the base at the forecast gust, factors in
-  std::string improvement{};        ///< "one more PLATE in the middle: down at 31 mph"
+  Sentence improvement{};           ///< "one more PLATE in the middle: down at 31 mph"
 };
 /// One circuit as it is loaded. What is not known is absent and named in `missing`.
 struct CircuitRow {
   int circuit = 0;                  ///< index in the show
-  std::string name, leg, cable;
+  std::string name, leg;
+  Sentence cable;
   std::vector<std::string> feeds;   ///< "2 x SPK, 500 W"
   Outcome outcome = Outcome::not_checked;
   Power load;                       ///< of what is known
@@ -83,7 +85,7 @@ struct CircuitRow {
   std::optional<Voltage> drop;      ///< over all segments
   std::optional<double> drop_share, drop_limit;  ///< of the supply's voltage
   std::string drop_method;          ///< "NEC Ch. 9 Table 8" or "IEC 60364-5-52 Annex G"
-  std::vector<std::string> missing; ///< "protection", "what AMP draws"
+  std::vector<Sentence> missing;    ///< "protection", "what AMP draws"
 };
 struct CircuitDetail { CircuitRow row; };
 struct LegPower { std::string leg; Power load; Power apparent; Current current; };  ///< apparent: VA, over the power factor
@@ -99,7 +101,7 @@ struct SupplyDetail {
   std::vector<LegPower> legs;       ///< as typed in the circuits; empty where none names a leg
   std::optional<double> imbalance;  ///< (largest - smallest) / largest leg
   std::vector<CircuitRow> circuits;
-  std::vector<std::string> tests;   ///< what to press and measure before doors, one line each
+  std::vector<Sentence> tests;      ///< what to press and measure before doors, one line each
 };
 /// One vehicle or trailer with its load.
 struct VehicleDetail {
@@ -116,8 +118,8 @@ struct VehicleDetail {
 struct WeatherDetail {
   std::optional<Temperature> feels; ///< heat index in the shade, or wind chill
   std::optional<Temperature> in_sun;  ///< heat index with full sun
-  std::string band;                 ///< "caution"
-  std::vector<std::string> measures;  ///< what to do, one line each
+  Sentence band;                    ///< "caution"
+  std::vector<Sentence> measures;   ///< what to do, one line each
 };
 /// When to clear the site for lightning.
 struct LightningDetail {
@@ -133,7 +135,7 @@ struct Handling {
   enum class Move { roll, carry } move = Move::carry;
   int ramp_people = 0;              ///< for roll: on a ramp
   int people = 0;                   ///< fewest whose team limit covers the mass; 0: use the aid
-  std::string aid;                  ///< the house's words, where people is 0
+  Sentence aid;                     ///< the house's words, where people is 0
   Mass limit;                       ///< of that many people, or the largest team's
   bool house_limit = false;         ///< a house's own figure
   /// The published figure for as many people: where the house's own is above it, or there is none to compare.
@@ -150,11 +152,13 @@ struct Handling {
 struct Finding {
   std::string rule;                 ///< "lifting", "canopy-ballast": as `list rules` names them
   std::string subject;              ///< a unit's code, or a use's name
+  Sentence about{};                 ///< the subject where it is no name: "crew"
   Outcome outcome = Outcome::not_checked;
   Figure measured, limit;
-  std::string says;                 ///< one sentence for the sheet
-  std::string source;               ///< short name of the publication
-  std::string assumption, caution;
+  Sentence says;                    ///< one sentence for the sheet
+  Sentence source;                  ///< short name of the publication; several with "; " between
+  Sentence assumption;              ///< likewise
+  Sentence caution;
   Place place;                      ///< where the deciding value was typed
   std::variant<std::monostate, CanopyDetail, Handling, TowerDetail, CircuitDetail, SupplyDetail, VehicleDetail,
                WeatherDetail, LightningDetail>

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "base/sentence.h"
 #include "model/catalogue.h"
 #include "model/show.h"
 
@@ -15,7 +16,7 @@ enum class Why { rule, per, structure, ballast, need, spare, demand, bring };
 /// One reason that a unit goes, as a sentence's tail: "because " + text.
 struct Reason {
   Why why = Why::rule;
-  std::string text;
+  Sentence text;
   Place place;
   std::string asks = {};            ///< of a demand: what is asked for
 };
@@ -46,8 +47,8 @@ struct Demand {
   Maybe<Length> length;             ///< each must reach this far; laid pieces must cover it
   Maybe<Mass> bears;                ///< laid pieces must be rated for it
   std::string unit;                 ///< of what is measured: "m" or "l"; `count` counts these then
-  std::string because;              ///< who asks: "input 4 (Ana, voice)"
-  std::string reason;               ///< as typed with a want; may be empty
+  Sentence because;                 ///< who asks: "input 4 (Ana, voice)"
+  Sentence reason;                  ///< as typed with a want; may be empty
   Place place;
   int from_site = 0;                ///< lowered by what the site has
   int covered = 0;
@@ -60,8 +61,9 @@ struct Shortage {
   std::string unit;                 ///< "m" or "l" where metres or litres are short, else empty
   Maybe<Length> length;             ///< that each should have reached
   int wanted = 0, missing = 0;
-  std::string because;
-  std::string nearest;              ///< what is owned that would come nearest, or empty
+  Sentence because;
+  Sentence nearest;                 ///< what is owned that would come nearest, or empty
+  bool left_at_home = false;        ///< the show leaves some of it
   Place place;
 };
 
@@ -88,7 +90,7 @@ struct Plan {
   CoverReport cover;
   std::vector<BallastPiece> ballast;
   std::vector<InputNeeds> inputs;   ///< by index of the show's inputs
-  std::vector<std::string> remarks; ///< overrides that bite: "left X, which Y needs"
+  std::vector<Sentence> remarks;    ///< overrides that bite: "left X, which Y needs"
   std::vector<int> pulled() const;  ///< unit indices that go, in order
 };
 

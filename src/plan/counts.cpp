@@ -82,27 +82,32 @@ double total(const Catalogue& catalogue, const Show& show, const Per& per) {
 
 }  // namespace
 
-std::optional<std::string> holds(const Catalogue& catalogue, const Show& show, const Goes& goes) {
-  if (goes.kind == Goes::Kind::always) return "it goes to every show";
+std::optional<Sentence> holds(const Catalogue& catalogue, const Show& show, const Goes& goes) {
+  if (goes.kind == Goes::Kind::always) return said("it goes to every show");
   if (goes.kind != Goes::Kind::when) return std::nullopt;
   for (const ConditionTable& table : goes.any) {
     if (!all_hold(catalogue, show, table)) continue;
-    std::string out;
-    for (const Condition& condition : table.all) out += (out.empty() ? "" : " and ") + words_for(catalogue, show, condition);
+    Sentence out;
+    for (const Condition& condition : table.all) {
+      const Sentence words = words_for(catalogue, show, condition);
+      out = out.empty() ? words : said("{} and {}", out, words);
+    }
     return out;
   }
   return std::nullopt;
 }
 
-std::string why_none_holds(const Catalogue& catalogue, const Show& show, const Goes& goes) {
-  std::string out;
+Sentence why_none_holds(const Catalogue& catalogue, const Show& show, const Goes& goes) {
+  std::vector<Sentence> told;
   for (const ConditionTable& table : goes.any)
     for (const Condition& condition : table.all) {
       if (holds(catalogue, show, condition)) continue;
-      const std::string words = words_against(catalogue, show, condition);
-      if (out.find(words) == std::string::npos) out += (out.empty() ? "" : ", and ") + words;
+      const Sentence words = words_against(catalogue, show, condition);
+      if (std::find(told.begin(), told.end(), words) == told.end()) told.push_back(words);
       break;  // one that fails is reason enough
     }
+  Sentence out;
+  for (const Sentence& words : told) out = out.empty() ? words : said("{}, and {}", out, words);
   return out;
 }
 
@@ -111,7 +116,7 @@ int sent(const Catalogue& catalogue, const Show& show, const Per& per) {
   return static_cast<int>(steps_up(total(catalogue, show, per) / per.every)) * per.send;
 }
 
-std::string words(const Catalogue& catalogue, const Show& show, const Per& per) {
+Sentence words(const Catalogue& catalogue, const Show& show, const Per& per) {
   return words_for(catalogue, show, per, total(catalogue, show, per));
 }
 

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "plan/deal.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <map>
 
@@ -108,41 +106,44 @@ void serve_demand(Pool& pool, DemandGroup& group, std::size_t& at, Demand& deman
   }
 }
 
-std::string place_words(const Draft& draft, const std::vector<int>& cases) {
-  std::string out;
-  for (const int k : cases) {
-    const std::string why = not_available(draft, k);
-    if (!why.empty()) out += (out.empty() ? "" : "; ") + why;
-  }
-  return out;
+Sentence staying_words(const Draft& draft, const std::vector<int>& cases) {
+  std::vector<Sentence> out;
+  for (const int k : cases) out.push_back(not_available(draft, k));
+  return strung(out, "; ");
+}
+
+/// Cases that serve what is asked for, or hold an item that does.
+std::vector<int> owned_cases(const Catalogue& c, const std::string& what) {
+  std::vector<int> cases = c.cases_serving(what);
+  for (const int i : c.items_serving(what))
+    for (int k = 0; k < static_cast<int>(c.kit.cases.size()); ++k)
+      for (const Content& content : c.kit.cases[static_cast<std::size_t>(k)].holds)
+        if (content.item.value == c.kit.items[static_cast<std::size_t>(i)].code.value) cases.push_back(k);
+  std::sort(cases.begin(), cases.end());
+  cases.erase(std::unique(cases.begin(), cases.end()), cases.end());
+  return cases;
 }
 
 /// What is owned that would come nearest: a unit that stays, or the longest piece of the kind.
-std::string nearest_owned(const Draft& draft, const DemandGroup& group) {
+Sentence nearest_owned(const Draft& draft, const DemandGroup& group, const std::vector<int>& cases) {
   const Catalogue& c = draft.catalogue;
-  std::vector<int> cases = c.cases_serving(group.kind.what);
   const Item* longest = nullptr;
   for (const int i : c.items_serving(group.kind.what)) {
     const Item& item = c.kit.items[static_cast<std::size_t>(i)];
     if (item.length && (!longest || item.length->value > longest->length->value)) longest = &item;
-    for (int k = 0; k < static_cast<int>(c.kit.cases.size()); ++k)
-      for (const Content& content : c.kit.cases[static_cast<std::size_t>(k)].holds)
-        if (content.item.value == item.code.value) cases.push_back(k);
   }
-  std::sort(cases.begin(), cases.end());
-  cases.erase(std::unique(cases.begin(), cases.end()), cases.end());
-  const std::string staying = place_words(draft, cases);
+  const Sentence staying = staying_words(draft, cases);
   if (!staying.empty()) return staying;
   if (group.kind.way == Way::each && group.kind.length && longest && longest->length->value < group.kind.length->value)
-    return fmt::format("the longest owned is {} ({}): stand nearer, or borrow one that reaches", longest->code.value, longest->name.value);
-  return cases.empty() ? "nothing owned serves it: borrow or hire it" : "all that is owned goes already: borrow, hire, or want fewer";
+    return said("the longest owned is {} ({}): stand nearer, or borrow one that reaches", longest->code.value, longest->name.value);
+  return cases.empty() ? said("nothing owned serves it: borrow or hire it")
+                       : said("all that is owned goes already: borrow, hire, or want fewer");
 }
 
 /// "input 4 (Ana, voice) asks for vocal-dynamic", "the show asks for table: for the desk".
-std::string asking(const Demand& demand) {
-  std::string out = demand.because + " asks for " + demand.what;
-  if (!demand.reason.empty()) out += ": " + demand.reason;
-  return out;
+Sentence asking(const Demand& demand) {
+  if (demand.reason.empty()) return said("{} asks for {}", demand.because, demand.what);
+  return said("{} asks for {}: {}", demand.because, demand.what, demand.reason);
 }
 
 void note_short(Draft& draft, const DemandGroup& group, const Demand& demand) {
@@ -156,7 +157,9 @@ void note_short(Draft& draft, const DemandGroup& group, const Demand& demand) {
   s.missing = missing;
   s.because = asking(demand);
   s.place = demand.place;
-  s.nearest = nearest_owned(draft, group);
+  const std::vector<int> cases = owned_cases(draft.catalogue, group.kind.what);
+  s.nearest = nearest_owned(draft, group, cases);
+  s.left_at_home = std::any_of(cases.begin(), cases.end(), [&](int k) { return draft.leaves_some(k); });
   draft.shortages.push_back(std::move(s));
 }
 

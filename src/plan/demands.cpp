@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "plan/demands.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <array>
 
@@ -22,7 +20,7 @@ constexpr const char* water_word = "drinking-water";
 struct Gatherer {
   std::vector<Demand> out;
 
-  void ask(const std::string& what, int count, std::string because, Place place, Maybe<Length> length = {}) {
+  void ask(const std::string& what, int count, Sentence because, Place place, Maybe<Length> length = {}) {
     Demand d;
     d.what = what;
     d.count = count;
@@ -31,14 +29,14 @@ struct Gatherer {
     d.length = length;
     out.push_back(std::move(d));
   }
-  void ask(const Maybe<std::string>& what, int count, const std::string& because) {
+  void ask(const Maybe<std::string>& what, int count, const Sentence& because) {
     if (what) ask(what->value, count, because, what->place);
   }
 };
 
-std::string named(const Input& input) {
+Sentence named(const Input& input) {
   const std::string who = input.performer.empty() ? input.source.value : input.performer + ", " + input.source.value;
-  return fmt::format("input {} ({})", input.channel.value, who);
+  return said("input {} ({})", input.channel.value, who);
 }
 
 bool needs_pad(const Input& input, const Maybe<Line>& most) {
@@ -60,7 +58,7 @@ Maybe<Line> console_level(const Catalogue& catalogue, const Show& show) {
 void ask_inputs(Gatherer& g, const Catalogue& catalogue, const Show& show) {
   const Maybe<Line> most = console_level(catalogue, show);
   for (const Input& input : show.inputs) {
-    const std::string why = named(input);
+    const Sentence why = named(input);
     g.ask(input.pickup, 1, why);
     g.ask(input.stand, 1, why);
     if (input.cable) g.ask(line_cable, 1, why, input.cable->place, input.cable);
@@ -68,8 +66,8 @@ void ask_inputs(Gatherer& g, const Catalogue& catalogue, const Show& show) {
       g.ask(pad_word, 1, why, input.pad->place);
     else if (needs_pad(input, most)) {
       g.ask(pad_word, 1, why, input.level->place);
-      g.out.back().reason = fmt::format("its level of {} dBu is more than the console takes ({} dBu)",
-                                        plain(input.level->value.si(), 1), plain(most->value.si(), 1));
+      g.out.back().reason = said("its level of {} dBu is more than the console takes ({} dBu)",
+                                 plain(input.level->value.si(), 1), plain(most->value.si(), 1));
     }
   }
 }
@@ -85,7 +83,7 @@ bool served_with_phantom(const Catalogue& catalogue, const Place& place, const s
 
 void ask_mixes(Gatherer& g, const Show& show) {
   for (const Mix& mix : show.mixes) {
-    const std::string why = fmt::format("mix {} ({})", mix.output.value, mix.who);
+    const Sentence why = said("mix {} ({})", mix.output.value, mix.who);
     g.ask(mix.wedge, mix.count, why);
     g.ask(mix.pack, mix.count, why);
     g.ask(mix.speaker, mix.count, why);
@@ -103,7 +101,7 @@ bool knows_tape(const Catalogue& catalogue) {
 }
 
 /// What is laid over a run where it is crossed, and the tape that holds it down on each floor.
-void ask_floor(Gatherer& g, const Catalogue& catalogue, const Run& run, const Crossing& over, const std::string& why) {
+void ask_floor(Gatherer& g, const Catalogue& catalogue, const Run& run, const Crossing& over, const Sentence& why) {
   if (over.crossing && over.crossed_by) {
     Demand d;
     d.what = "cover-" + over.crossed_by->value;
@@ -112,7 +110,7 @@ void ask_floor(Gatherer& g, const Catalogue& catalogue, const Run& run, const Cr
     d.length = over.crossing;
     d.bears = over.wheel;
     d.because = why;
-    d.reason = "crossed by " + over.crossed_by->value;
+    d.reason = over.crossed_by->value == "wheels" ? said("crossed by wheels") : said("crossed by feet");
     d.place = over.crossing->place;
     g.out.push_back(std::move(d));
   }
@@ -125,7 +123,7 @@ void ask_floor(Gatherer& g, const Catalogue& catalogue, const Run& run, const Cr
   d.unit = "m";
   d.count = static_cast<int>(steps_up(length->value * run.count / unit::metre));
   d.because = why;
-  d.reason = "over " + over.floor->value;
+  d.reason = said("over {}", over.floor->value);
   d.place = over.floor->place;
   g.out.push_back(std::move(d));
 }
@@ -135,7 +133,7 @@ void ask_runs(Gatherer& g, const Catalogue& catalogue, const Show& show) {
     Maybe<Length> reach = run.length;
     if (!reach)
       if (const auto sum = length_of(run)) reach = Sourced<Length>{*sum, run.place};
-    const std::string why = fmt::format("the run from {} to {}", run.from, run.to);
+    const Sentence why = said("the run from {} to {}", run.from, run.to);
     g.ask(run.cable.value, run.count, why, run.cable.place, reach);
     for (const Crossing& over : run.over) ask_floor(g, catalogue, run, over, why);
   }
@@ -160,8 +158,8 @@ void ask_water(Gatherer& g, const Catalogue& catalogue, const Show& show) {
   d.way = Way::measured;
   d.unit = "l";
   d.count = static_cast<int>(steps_up(good_water(people, show.hours->value) / unit::litre));
-  d.because = "the heat";
-  d.reason = fmt::format("{} people, a quart an hour each", people);
+  d.because = said("the heat");
+  d.reason = said("{} people, a quart an hour each", people);
   d.place = show.forecast->temperature->place;
   g.out.push_back(std::move(d));
 }
@@ -171,7 +169,7 @@ void ask_walls(Gatherer& g, const Catalogue& catalogue, const Show& show) {
     const Structure* structure = catalogue.structure(use.structure.value);
     if (!structure || !structure->wall || use.walls.empty()) continue;
     g.ask(structure->wall->value, static_cast<int>(use.walls.size()), use.as.value, use.walls.front().place);
-    g.out.back().reason = "its walls";
+    g.out.back().reason = said("its walls");
   }
 }
 
@@ -193,14 +191,14 @@ bool same_thing(const Catalogue& catalogue, const std::string& has, const std::s
 
 std::vector<Demand> demands_of(const Catalogue& catalogue, const Show& show) {
   Gatherer g;
-  if (show.console) g.ask(show.console, 1, "the show's console");
+  if (show.console) g.ask(show.console, 1, said("the show's console"));
   ask_inputs(g, catalogue, show);
   ask_mixes(g, show);
   ask_runs(g, catalogue, show);
   ask_walls(g, catalogue, show);
   ask_water(g, catalogue, show);
   for (const Want& want : show.wants) {
-    g.ask(want.what.value, want.count, "the show", want.place, want.length);
+    g.ask(want.what.value, want.count, said("the show"), want.place, want.length);
     g.out.back().reason = want.because;
   }
   deal_site(catalogue, show, g.out);

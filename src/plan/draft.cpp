@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "plan/draft.h"
 
-#include <fmt/format.h>
-
 namespace dunnage {
 
 namespace {
@@ -22,7 +20,7 @@ Draft::Draft(const Catalogue& c, const Show& s)
   for (std::size_t u = 0; u < rows.size(); ++u) {
     rows[u].unit = static_cast<int>(u);
     const auto& out = c.units[u].out_of_service;
-    if (out) rows[u].stays.push_back({Why::rule, "it is out of service: " + out->value, out->place});
+    if (out) rows[u].stays.push_back({Why::rule, said("it is out of service: {}", out->value), out->place});
   }
   for (const Override& leave : s.leave) {
     const int one = c.unit_index(leave.code.value);
@@ -32,7 +30,7 @@ Draft::Draft(const Catalogue& c, const Show& s)
     int left = leave.count > 0 ? leave.count : last - first;
     for (int u = last - 1; u >= first && left > 0; --u) {
       if (!available(u)) continue;
-      rows[static_cast<std::size_t>(u)].stays.push_back({Why::bring, "the show leaves it: " + leave.because, leave.place});
+      rows[static_cast<std::size_t>(u)].stays.push_back({Why::bring, said("the show leaves it: {}", leave.because), leave.place});
       --left;
     }
   }
@@ -43,6 +41,13 @@ bool Draft::available(int unit) const { return rows[static_cast<std::size_t>(uni
 bool Draft::left_by_show(int unit) const {
   const auto& stays = rows[static_cast<std::size_t>(unit)].stays;
   return !stays.empty() && stays.front().why == Why::bring;
+}
+
+bool Draft::leaves_some(int case_index) const {
+  const auto [first, last] = catalogue.units_of[static_cast<std::size_t>(case_index)];
+  for (int u = first; u < last; ++u)
+    if (left_by_show(u)) return true;
+  return false;
 }
 
 void Draft::send(int unit, Reason reason) {
@@ -98,7 +103,10 @@ void Draft::run_short(const std::string& what, int wanted, int missing, const Re
   s.missing = missing;
   s.because = reason.text;
   s.place = reason.place;
-  if (const int box = catalogue.case_index(what); box >= 0) s.nearest = not_available(*this, box);
+  if (const int box = catalogue.case_index(what); box >= 0) {
+    s.nearest = not_available(*this, box);
+    s.left_at_home = leaves_some(box);
+  }
   shortages.push_back(std::move(s));
 }
 
@@ -108,27 +116,27 @@ void Draft::call_need(int unit, const Need& need) {
   const int box = catalogue.case_index(need.code.value);
   if (box == catalogue.units[static_cast<std::size_t>(unit)].case_index) return;  // itself: it is there
   if (need.each > 0) {
-    const Reason reason{Why::need, code + " needs it", need.place};
+    const Reason reason{Why::need, said("{} needs it", code), need.place};
     if (box >= 0) {
       take(box, need.each, reason);
     } else {
       Demand d;
       d.what = need.code.value;
       d.count = need.each;
-      d.because = code + " needs it";
+      d.because = said("{} needs it", code);
       d.place = need.place;
       demands.push_back(std::move(d));
     }
   }
   if (need.once > 0 && !once_called_[catalogue.units[static_cast<std::size_t>(unit)].case_index]) {
-    const Reason reason{Why::need, needing.code.value + " needs it", need.place};
+    const Reason reason{Why::need, said("{} needs it", needing.code.value), need.place};
     if (box >= 0) {
       send_in_all(box, need.once, reason);
     } else {
       Demand d;
       d.what = need.code.value;
       d.count = need.once;
-      d.because = needing.code.value + " needs it";
+      d.because = said("{} needs it", needing.code.value);
       d.place = need.place;
       demands.push_back(std::move(d));
     }
@@ -144,16 +152,15 @@ void Draft::call_needs() {
   }
 }
 
-std::string not_available(const Draft& draft, int case_index) {
+Sentence not_available(const Draft& draft, int case_index) {
   const auto [first, last] = draft.catalogue.units_of[static_cast<std::size_t>(case_index)];
-  std::string out;
+  std::vector<Sentence> out;
   for (int u = first; u < last; ++u) {
     const PlanRow& row = draft.rows[static_cast<std::size_t>(u)];
     if (row.stays.empty()) continue;
-    out += fmt::format("{}{} stays: {}", out.empty() ? "" : "; ", draft.catalogue.units[static_cast<std::size_t>(u)].code,
-                       row.stays.front().text);
+    out.push_back(said("{} stays: {}", draft.catalogue.units[static_cast<std::size_t>(u)].code, row.stays.front().text));
   }
-  return out;
+  return strung(out, "; ");
 }
 
 }  // namespace dunnage

@@ -21,6 +21,8 @@ class Draft {
   bool available(int unit) const;
   /// True when the show leaves it at home on purpose.
   bool left_by_show(int unit) const;
+  /// True when the show leaves a unit of that case at home.
+  bool leaves_some(int case_index) const;
   bool goes(int unit) const { return rows[static_cast<std::size_t>(unit)].goes; }
   /// True when a structure, ballast, or another unit has the unit for itself.
   bool taken(int unit) const { return taken_[static_cast<std::size_t>(unit)]; }
@@ -49,7 +51,7 @@ class Draft {
   std::vector<PlanRow> rows;
   std::vector<Demand> demands;         ///< of the show, then those that units need
   std::vector<Shortage> shortages;
-  std::vector<std::string> remarks;
+  std::vector<Sentence> remarks;
   std::vector<BallastPiece> ballast;
 
  private:
@@ -61,6 +63,6 @@ class Draft {
 };
 
 /// Names of the units of a case that the house has but cannot bring, with the reason; or empty.
-std::string not_available(const Draft& draft, int case_index);
+Sentence not_available(const Draft& draft, int case_index);
 
 }  // namespace dunnage

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "plan/plan_show.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <set>
 
@@ -52,15 +50,18 @@ std::string team_of(const Show& show, const PlanRow& row) {
 /// Why a unit that nothing keeps at home does not go all the same.
 Reason why_not(const Draft& draft, int unit) {
   const Case& box = draft.catalogue.case_at(unit);
-  if (box.spare_for) return {Why::spare, "nothing that goes has need of it as a spare for " + box.spare_for->value, box.spare_for->place};
-  const std::string others = ", and what the show asks for is served without it";
+  if (box.spare_for) return {Why::spare, said("nothing that goes has need of it as a spare for {}", box.spare_for->value), box.spare_for->place};
   if (box.goes.kind == Goes::Kind::when)
-    if (const std::string why = why_none_holds(draft.catalogue, draft.show, box.goes); !why.empty())
-      return {Why::rule, "its rule does not send it (" + why + ")" + others, box.goes.place};
+    if (const Sentence why = why_none_holds(draft.catalogue, draft.show, box.goes); !why.empty())
+      return {Why::rule, said("its rule does not send it ({}), and what the show asks for is served without it", why),
+              box.goes.place};
   if (!box.per.empty())
-    return {Why::per, fmt::format("enough go already ({}){}", words(draft.catalogue, draft.show, box.per.front()), others),
+    return {Why::per,
+            said("enough go already ({}), and what the show asks for is served without it",
+                 words(draft.catalogue, draft.show, box.per.front())),
             box.per.front().place};
-  return {Why::demand, "it goes only when something asks for it" + others, box.goes.place};
+  return {Why::demand, said("it goes only when something asks for it, and what the show asks for is served without it"),
+          box.goes.place};
 }
 
 /// Where each unit stands, who pulls it, what it weighs.
@@ -91,17 +92,16 @@ void remark_masses(Draft& draft) {
     const double gap = (mass.mass - mass.summed) / mass.mass;
     if (std::abs(gap) < worth_telling || !told.insert(unit.case_index).second) continue;
     const UnitSystem system = draft.catalogue.kit.house.units;
-    draft.remarks.push_back(fmt::format("{}: the scale says {}, its list adds up to {}", unit.code,
-                                        print(mass.mass, system, Rounding::up).text(),
-                                        print(mass.summed, system, Rounding::up).text()));
+    draft.remarks.push_back(said("{}: the scale says {}, its list adds up to {}", unit.code,
+                                 print(mass.mass, system, Rounding::up).text(),
+                                 print(mass.summed, system, Rounding::up).text()));
   }
 }
 
 /// Leaving what something that goes has need of bites; say so.
 void remark_left(Draft& draft) {
   for (const Shortage& s : draft.shortages)
-    if (s.nearest.find("the show leaves it") != std::string::npos)
-      draft.remarks.push_back(fmt::format("{} is left at home, yet {}", s.what, s.because));
+    if (s.left_at_home) draft.remarks.push_back(said("{} is left at home, yet {}", s.what, s.because));
 }
 
 Plan to_plan(Draft draft, const Cover& cover) {

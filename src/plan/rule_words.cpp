@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "plan/rule_words.h"
 
-#include <fmt/format.h>
+#include <algorithm>
+#include <cassert>
 
 #include "base/unit.h"
 
@@ -26,12 +27,14 @@ std::string with_unit(const Catalogue& catalogue, const std::string& fact, doubl
   }
 }
 
-std::string listed(const Catalogue& catalogue, const Condition& condition) {
-  std::string out;
+/// What a condition asks for: "indoor or outdoor".
+Sentence listed(const Catalogue& catalogue, const Condition& condition) {
+  Sentence out;
   for (const Value& value : condition.values) {
     const double* n = std::get_if<double>(&value);
     const std::string* text = std::get_if<std::string>(&value);
-    out += (out.empty() ? "" : " or ") + (n ? with_unit(catalogue, condition.fact, *n) : text ? *text : std::string());
+    const std::string one = n ? with_unit(catalogue, condition.fact, *n) : text ? *text : std::string();
+    out = out.empty() ? Sentence(one) : said("{} or {}", out, one);
   }
   return out;
 }
@@ -44,31 +47,49 @@ bool has_word(const FactValue& fact, const Value& value) {
 }
 
 /// The values of a condition that the show really has.
-std::string met(const Condition& condition, const FactValue& fact) {
-  std::string out;
+std::vector<std::string> met(const Condition& condition, const std::optional<FactValue>& fact) {
+  std::vector<std::string> out;
   for (const Value& value : condition.values)
-    if (has_word(fact, value)) out += (out.empty() ? "" : " and ") + std::get<std::string>(value);
+    if (fact && has_word(*fact, value)) out.push_back(std::get<std::string>(value));
   return out;
 }
 
-std::string subject(const std::string& fact) {
-  if (fact == "setting") return "the setting is";
-  if (fact == "inputs" || fact == "mixes" || fact == "runs") return fact + " number";
-  if (fact == "hours") return "the show takes";
-  if (fact == "volunteers") return "volunteers number";
-  if (fact == "gust") return "the forecast gust is";
-  if (fact == "wind") return "the forecast wind is";
-  if (fact == "temperature") return "the forecast temperature is";
-  if (fact == "rain") return "the chance of rain is";
-  return "the " + fact + " is";
+Sentence with_and(const std::vector<std::string>& words) {
+  Sentence out;
+  for (const std::string& word : words) out = out.empty() ? Sentence(word) : said("{} and {}", out, word);
+  return out;
 }
 
-std::string actual(const Catalogue& catalogue, const Show& show, const std::string& name) {
+Sentence actual(const Catalogue& catalogue, const Show& show, const std::string& name) {
   const auto value = fact(catalogue, show, name);
-  if (!value) return "not stated";
+  if (!value) return said("not stated");
   if (const double* n = std::get_if<double>(&*value)) return with_unit(catalogue, name, *n);
   const auto* words = std::get_if<std::vector<std::string>>(&*value);
-  return words && !words->empty() ? words->front() : "not stated";
+  return words && !words->empty() ? Sentence(words->front()) : said("not stated");
+}
+
+/// "the audience is 180", "inputs number 20".
+Sentence stated(const std::string& fact, const Sentence& is) {
+  if (fact == "setting") return said("the setting is {}", is);
+  if (fact == "floor") return said("the floor is {}", is);
+  if (fact == "console") return said("the console is {}", is);
+  if (fact == "crew") return said("the crew is {}", is);
+  if (fact == "audience") return said("the audience is {}", is);
+  if (fact == "inputs") return said("inputs number {}", is);
+  if (fact == "mixes") return said("mixes number {}", is);
+  if (fact == "runs") return said("runs number {}", is);
+  if (fact == "hours") return said("the show takes {}", is);
+  if (fact == "volunteers") return said("volunteers number {}", is);
+  if (fact == "gust") return said("the forecast gust is {}", is);
+  if (fact == "wind") return said("the forecast wind is {}", is);
+  if (fact == "temperature") return said("the forecast temperature is {}", is);
+  assert(fact == "rain");
+  return said("the chance of rain is {}", is);
+}
+
+Sentence setting_words(const std::string& setting) {
+  if (setting == "indoor") return said("the show is indoors");
+  return setting == "outdoor" ? said("the show is outdoors") : stated("setting", said("not stated"));
 }
 
 bool asks_yes(const Condition& condition) {
@@ -76,53 +97,74 @@ bool asks_yes(const Condition& condition) {
          std::get<bool>(condition.values.front());
 }
 
-std::string plural(const std::string& of) { return of + (of == "mix" ? "es" : "s"); }
+Sentence daylight_words(bool dark) { return dark ? said("it is after dark") : said("it is by daylight"); }
+
+/// What a `per` counts one of, and many of.
+Sentence counted_words(const std::string& of, bool one) {
+  if (of == "input") return one ? said("input") : said("inputs");
+  if (of == "mix") return one ? said("mix") : said("mixes");
+  if (of == "hour") return one ? said("hour") : said("hours");
+  if (of == "crossing") return one ? said("crossing") : said("crossings");
+  return one ? said("run") : said("runs");
+}
+
+/// "1 for every 10 m of run on grass, and there is 60 m".
+Sentence length_words(const Catalogue& catalogue, const Per& per, double total) {
+  const bool us = catalogue.kit.house.units == UnitSystem::us;
+  const auto length = [&](double metres) { return us ? plain(metres / 0.3048, 1) + " ft" : plain(metres, 2) + " m"; };
+  Sentence of = counted_words(per.of, true);
+  if (per.crossed_by)
+    of = per.crossed_by->value == "wheels" ? said("{} by wheels", of) : said("{} by feet", of);
+  else if (per.floor)
+    of = said("{} on {}", of, per.floor->value);
+  return said("{} for every {} of {}, and there is {}", per.send, length(per.every), of, length(total));
+}
 
 }  // namespace
 
-std::string words_for(const Catalogue& catalogue, const Show& show, const Condition& condition) {
+Sentence words_for(const Catalogue& catalogue, const Show& show, const Condition& condition) {
   const std::string& name = condition.fact;
-  const auto value = fact(catalogue, show, name);
-  if (name == "after_dark") return asks_yes(condition) ? "it is after dark" : "it is by daylight";
-  const std::string has = value ? met(condition, *value) : std::string();
-  if (name == "setting") return "the show is " + has + "s";
-  if (name == "with") return "the show is with " + has;
-  if (name == "structure") return "a " + has + " stands";
-  if (name == "source") return has + (has.find(" and ") == std::string::npos ? " is" : " are") + " on the input list";
-  const std::string out = subject(name) + " " + actual(catalogue, show, name);
+  if (name == "after_dark") return daylight_words(asks_yes(condition));
+  const std::vector<std::string> has = met(condition, fact(catalogue, show, name));
+  if (name == "setting") return setting_words(has.empty() ? std::string() : has.front());
+  if (name == "with") return said("the show is with {}", with_and(has));
+  if (name == "structure") return said("a {} stands", with_and(has));
+  if (name == "source") return has.size() == 1 ? said("{} is on the input list", has.front()) : said("{} are on the input list", with_and(has));
+  const Sentence out = stated(name, actual(catalogue, show, name));
   if (condition.kind == Condition::Kind::any_of) return out;
-  return fmt::format("{} ({} {})", out, condition.kind == Condition::Kind::from ? "from" : "up to", listed(catalogue, condition));
+  const Sentence bound = listed(catalogue, condition);
+  return condition.kind == Condition::Kind::from ? said("{} (from {})", out, bound) : said("{} (up to {})", out, bound);
 }
 
-std::string words_against(const Catalogue& catalogue, const Show& show, const Condition& condition) {
+Sentence words_against(const Catalogue& catalogue, const Show& show, const Condition& condition) {
   const std::string& name = condition.fact;
-  const std::string wanted = listed(catalogue, condition);
-  if (name == "after_dark") return asks_yes(condition) ? "it is by daylight" : "it is after dark";
-  if (name == "setting") return "the show is " + actual(catalogue, show, name) + "s";
-  if (name == "with") return "the show is not with " + wanted;
-  if (name == "structure") return "no " + wanted + " stands";
-  if (name == "source") return "no " + wanted + " is on the input list";
-  const char* how = condition.kind == Condition::Kind::from ? "under" : condition.kind == Condition::Kind::to ? "over" : "not";
-  return fmt::format("{} {}, {} {}", subject(name), actual(catalogue, show, name), how, wanted);
+  const Sentence wanted = listed(catalogue, condition);
+  if (name == "after_dark") return daylight_words(!asks_yes(condition));
+  if (name == "setting") return setting_words(actual(catalogue, show, name).english());
+  if (name == "with") return said("the show is not with {}", wanted);
+  if (name == "structure") return said("no {} stands", wanted);
+  if (name == "source") return said("no {} is on the input list", wanted);
+  const Sentence is = stated(name, actual(catalogue, show, name));
+  if (condition.kind == Condition::Kind::from) return said("{}, under {}", is, wanted);
+  return condition.kind == Condition::Kind::to ? said("{}, over {}", is, wanted) : said("{}, not {}", is, wanted);
 }
 
-std::string words_for(const Catalogue& catalogue, const Show&, const Per& per, double total) {
+Sentence words_for(const Catalogue& catalogue, const Show&, const Per& per, double total) {
   const std::string n = plain(total, 2);
-  if (per.of == "structure") return fmt::format("{} for each {}, and {} {}", per.send, per.structure.value, n, total == 1 ? "stands" : "stand");
-  if (per.every_is_length) {
-    const bool us = catalogue.kit.house.units == UnitSystem::us;
-    const auto length = [&](double metres) { return us ? plain(metres / 0.3048, 1) + " ft" : plain(metres, 2) + " m"; };
-    const std::string by = per.crossed_by ? " by " + per.crossed_by->value : per.floor ? " on " + per.floor->value : "";
-    return fmt::format("{} for every {} of {}{}, and there is {}", per.send, length(per.every), per.of, by, length(total));
-  }
-  if (per.of == "day") return fmt::format("{} for each day", per.send);
-  const std::string each = per.every == 1 ? "each" : "every " + plain(per.every, 2);
-  if (per.of == "crew") return fmt::format("{} for {} of the crew of {}", per.send, each, n);
-  if (per.of == "volunteers") return fmt::format("{} for {} of the {} volunteers", per.send, each, n);
-  if (per.of == "audience") return fmt::format("{} for {} of an audience of {}", per.send, each, n);
-  const std::string of = per.every == 1 ? per.of : plural(per.of);
-  if (per.of == "hour") return fmt::format("{} for {} {}, and the show takes {}", per.send, each, of, n);
-  return fmt::format("{} for {} {}, and there {} {}", per.send, each, of, total == 1 ? "is" : "are", n);
+  const std::string& structure = per.structure.value;
+  if (per.of == "structure")
+    return total == 1 ? said("{} for each {}, and {} stands", per.send, structure, n)
+                      : said("{} for each {}, and {} stand", per.send, structure, n);
+  if (per.every_is_length) return length_words(catalogue, per, total);
+  if (per.of == "day") return said("{} for each day", per.send);
+  const Sentence each = per.every == 1 ? said("each") : said("every {}", plain(per.every, 2));
+  if (per.of == "crew") return said("{} for {} of the crew of {}", per.send, each, n);
+  if (per.of == "volunteers") return said("{} for {} of the {} volunteers", per.send, each, n);
+  if (per.of == "audience") return said("{} for {} of an audience of {}", per.send, each, n);
+  const Sentence of = counted_words(per.of, per.every == 1);
+  if (per.of == "hour") return said("{} for {} {}, and the show takes {}", per.send, each, of, n);
+  return total == 1 ? said("{} for {} {}, and there is {}", per.send, each, of, n)
+                    : said("{} for {} {}, and there are {}", per.send, each, of, n);
 }
 
 }  // namespace dunnage

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "plan/senders.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "plan/counts.h"
@@ -30,7 +28,9 @@ int ruled(const Draft& draft, const Case& box, std::vector<Reason>& reasons) {
   int total = 0;
   for (const Per& per : box.per) {
     const int n = sent(draft.catalogue, draft.show, per);
-    if (n > 0) reasons.push_back({Why::per, words(draft.catalogue, draft.show, per) + (conditioned && box.goes.kind == Goes::Kind::when ? ", as " + *why : ""), per.place});
+    const Sentence counted = words(draft.catalogue, draft.show, per);
+    const bool also_when = conditioned && box.goes.kind == Goes::Kind::when;
+    if (n > 0) reasons.push_back({Why::per, also_when ? said("{}, as {}", counted, *why) : counted, per.place});
     total += n;
   }
   return total;
@@ -87,7 +87,7 @@ void take_ballast(Draft& draft, int use_index, const Structure& structure) {
   const Use& use = draft.show.uses[static_cast<std::size_t>(use_index)];
   for (const BallastLine& line : use.ballast) {
     const std::vector<int> legs = legs_of(line, structure);
-    const Reason reason{Why::ballast, "it is ballast of " + use.as.value, line.place};
+    const Reason reason{Why::ballast, said("it is ballast of {}", use.as.value), line.place};
     const std::vector<int> units = take_weights(draft, line, line.count * static_cast<int>(legs.size()), reason);
     // Dealt round, so that what is short is short by the same on each leg.
     for (std::size_t i = 0; i < units.size(); ++i) {
@@ -98,9 +98,9 @@ void take_ballast(Draft& draft, int use_index, const Structure& structure) {
       piece.unit = units[i];
       piece.place = line.place;
       draft.ballast.push_back(piece);
-      if (piece.leg >= 0)
-        draft.rows[static_cast<std::size_t>(piece.unit)].reasons.back().text +=
-            ", leg " + structure.legs[static_cast<std::size_t>(piece.leg)].value;
+      if (piece.leg < 0) continue;
+      Sentence& why = draft.rows[static_cast<std::size_t>(piece.unit)].reasons.back().text;
+      why = said("{}, leg {}", why, structure.legs[static_cast<std::size_t>(piece.leg)].value);
     }
   }
 }
@@ -124,10 +124,10 @@ std::vector<std::string> in_use(const Draft& draft, const std::string& kind) {
 }
 
 /// "SB-1 and SB-2", "MIC-1 and 4 others".
-std::string and_others(const std::vector<std::string>& codes) {
+Sentence and_others(const std::vector<std::string>& codes) {
   if (codes.size() == 1) return codes.front();
-  if (codes.size() == 2) return codes.front() + " and " + codes.back();
-  return fmt::format("{} and {} others", codes.front(), codes.size() - 1);
+  if (codes.size() == 2) return said("{} and {}", codes.front(), codes.back());
+  return said("{} and {} others", codes.front(), codes.size() - 1);
 }
 
 }  // namespace
@@ -136,7 +136,7 @@ void send_brought(Draft& draft) {
   for (const Override& bring : draft.show.bring) {
     const auto [first, last] = units_named(draft.catalogue, bring.code.value);
     const int wanted = bring.count > 0 ? bring.count : last - first;
-    const Reason reason{Why::bring, "the show brings it: " + bring.because, bring.place};
+    const Reason reason{Why::bring, said("the show brings it: {}", bring.because), bring.place};
     int have = 0;
     for (int u = first; u < last && have < wanted; ++u)
       if (draft.available(u)) {
@@ -176,9 +176,9 @@ void send_structures(Draft& draft) {
     const Structure* structure = draft.catalogue.structure(use.structure.value);
     if (!structure) continue;
     for (const Part& part : structure->made_of)
-      take_part(draft, part.code.value, part.count, {Why::structure, "it is part of " + use.as.value, use.place});
+      take_part(draft, part.code.value, part.count, {Why::structure, said("it is part of {}", use.as.value), use.place});
     for (const Carried& carried : use.carries)
-      take_part(draft, carried.code.value, carried.count, {Why::structure, use.as.value + " carries it", carried.place},
+      take_part(draft, carried.code.value, carried.count, {Why::structure, said("{} carries it", use.as.value), carried.place},
                 true);
     take_ballast(draft, static_cast<int>(i), *structure);
   }
@@ -209,7 +209,7 @@ std::vector<SpareCall> spares_wanted(const Draft& draft) {
 void send_spares(Draft& draft, const std::vector<SpareCall>& wanted) {
   for (const auto& [k, count, used] : wanted) {
     const Case& box = draft.catalogue.kit.cases[static_cast<std::size_t>(k)];
-    const Reason reason{Why::spare, fmt::format("it stands by for {} ({})", used, box.spare_for->value), box.spare_for->place};
+    const Reason reason{Why::spare, said("it stands by for {} ({})", used, box.spare_for->value), box.spare_for->place};
     const auto [first, last] = draft.catalogue.units_of[static_cast<std::size_t>(k)];
     int have = 0;
     for (int u = first; u < last && have < count; ++u) {

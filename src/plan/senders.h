@@ -17,7 +17,7 @@ void send_structures(Draft& draft);
 struct SpareCall {
   int case_index = 0;
   int count = 0;
-  std::string in_use;
+  Sentence in_use;
   friend bool operator==(const SpareCall&, const SpareCall&) = default;
 };
 /// The spares that what goes calls for.

@@ -57,6 +57,20 @@ bool is_known(const Words& ours, const std::string& key, const Text& text, Diagn
   return false;
 }
 
+/// A sentence in another language fills the places of the English one, each of them: a figure that is left out may be
+/// the limit. `own`: of a house, which may say no sentence that the program has not.
+void take_sentence(TableReader& reader, Sentences& sentences, const Text& english, const Text& text, bool own) {
+  if (own && !sentences.contains(english.value)) {
+    std::vector<std::string> known;
+    for (const auto& [pattern, said] : sentences) known.push_back(pattern);
+    reader.error(english.place, "no sheet prints the sentence \"" + english.value + "\"", did_you_mean(english.value, known));
+  } else if (const std::string odd = odd_place(english.value, text.value); !odd.empty()) {
+    reader.error(text.place, odd + " is in one of the two sentences alone", "its places are those of: " + english.value);
+  } else {
+    sentences[english.value] = text.value;
+  }
+}
+
 /// The words of a file over `base`; without `own` a file of ours, from nothing.
 std::optional<Words> from_file(const TomlFile& file, Diagnostics& diagnostics, Words words, bool own) {
   const std::size_t errors = diagnostics.errors();
@@ -72,6 +86,11 @@ std::optional<Words> from_file(const TomlFile& file, Diagnostics& diagnostics, W
         else if (!own || is_known(ours, key, text, diagnostics))
           words.by_key[key] = text.value;
       });
+    });
+    top.table("sentences", "[sentences]", [&](TableReader& reader) {
+      for (const Text& english : reader.keys())
+        if (const auto text = reader.maybe_text(english.value))
+          take_sentence(reader, words.sentences, english, *text, own);
     });
   });
   if (diagnostics.errors() > errors) return std::nullopt;

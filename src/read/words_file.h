@@ -12,8 +12,8 @@
 
 namespace dunnage {
 
-/// The words that a text says: `language`, and [words] with keys that may be nested ("pull.title"). Mistakes
-/// are told in `diagnostics`; nothing is returned when there is one.
+/// The words that a text says: `language`, [words] with keys that may be nested ("pull.title"), and [sentences] by their
+/// English text. Mistakes are told in `diagnostics`; nothing is returned when there is one.
 std::optional<Words> read_words(std::string file, std::string text, Sources& sources,
                                 Diagnostics& diagnostics);
 

@@ -19,10 +19,10 @@ void answer_heat_index(const Inputs& in, Answer& out, Problems& problems) {
     return;
   }
   result(out, said(*index, in, Rounding::up));
-  also(out, "band in the shade", std::string(name(heat_band(*index))));
+  also(out, "band in the shade", name(heat_band(*index)).english());
   const Temperature sun = Temperature::kelvin(index->in_kelvin() + full_sun_adds.si());
   also(out, "in full sun, up to",
-       said(sun, in, Rounding::up).text() + ", " + std::string(name(heat_band(sun))));
+       said(sun, in, Rounding::up).text() + ", " + name(heat_band(sun)).english());
 }
 
 void answer_wind_chill(const Inputs& in, Answer& out, Problems& problems) {
@@ -32,7 +32,7 @@ void answer_wind_chill(const Inputs& in, Answer& out, Problems& problems) {
     return;
   }
   result(out, said(*chill, in, Rounding::down));
-  also(out, "reading", std::string(frostbite_words(*chill)));
+  also(out, "reading", frostbite_words(*chill).english());
 }
 
 void answer_wbgt(const Inputs& in, Answer& out, Problems& problems) {

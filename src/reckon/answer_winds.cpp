@@ -40,9 +40,9 @@ CanopyReading canopy_of(const Inputs& in, Answer& out, Problems& problems) {
   shape.own = in.maybe<Mass>("standing");
   shape.legs = static_cast<int>(in.number("legs", 4));
   const CanopyReading reading = read_canopy(shape);
-  for (const std::string& missing : reading.missing) problems.push_back(missing + " is needed with walls");
+  for (const Sentence& missing : reading.missing) problems.push_back(missing.english() + " is needed with walls");
   if (!reading.assumptions.empty())
-    out.cautions.push_back(fmt::format("Assumed: {}.", fmt::join(reading.assumptions, "; ")));
+    out.cautions.push_back(fmt::format("Assumed: {}.", strung(reading.assumptions, "; ").english()));
   if (reading.needs_maker_limit && !in.has("maker"))
     out.cautions.push_back(
         "No table covers this roof by itself: the maker's gust limit is needed and comes first.");

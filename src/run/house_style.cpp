@@ -75,6 +75,7 @@ std::vector<Words> load_words_for(const fs::path& share, const std::vector<std::
     if (language != "en" && fs::exists(ours / (language + ".toml")))
       words = load_words(ours / (language + ".toml"), sources, diagnostics);
     if (words) words->by_key.insert(english->by_key.begin(), english->by_key.end());
+    if (words) words->sentences.insert(english->sentences.begin(), english->sentences.end());
     const fs::path own = own_file(kit.folder, "words", language);
     if (words && !own.empty()) words = load_own_words(std::move(*words), own, sources, diagnostics);
     if (!words) return {Words{}};

@@ -53,7 +53,7 @@ std::vector<Made> write_documents(const std::vector<const DocumentKind*>& kinds,
   for (const bool cover : {false, true})
     for (std::size_t i = 0; i < kinds.size(); ++i) {
       if ((kinds[i]->name == "cover") != cover) continue;
-      all[i] = make_sheet(*kinds[i], context);
+      all[i] = kinds[i]->make(context);
       if (const Skipped* skipped = std::get_if<Skipped>(&all[i]))
         context.skipped.push_back(*skipped);
       else if (!cover)

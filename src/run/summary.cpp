@@ -64,6 +64,12 @@ std::vector<Alike> open_findings(const Findings& findings) {
   return out;
 }
 
+/// "input 4 (Ana, voice)" of "input 4 (Ana, voice) asks for vocal-dynamic".
+std::string who_asks(const Reason& reason) {
+  const std::string text = reason.text.english();
+  return text.substr(0, text.find(" asks for "));
+}
+
 /// A line a reason; what several lines ask for alike is said once.
 std::string reason_lines(const std::vector<Reason>& reasons) {
   std::string out;
@@ -73,11 +79,11 @@ std::string reason_lines(const std::vector<Reason>& reasons) {
     for (const Reason& other : reasons)
       if (!r.asks.empty() && other.asks == r.asks) alike.push_back(&other);
     if (alike.size() < 2) {
-      out += fmt::format("  because {}{}\n", r.text, at(r.place));
+      out += fmt::format("  because {}{}\n", r.text.english(), at(r.place));
     } else if (std::find(told.begin(), told.end(), r.asks) == told.end()) {
       told.push_back(r.asks);
       out += fmt::format("  because {} is asked for {} times:\n", r.asks, alike.size());
-      for (const Reason* one : alike) out += fmt::format("    {}{}\n", one->text.substr(0, one->text.find(" asks for ")), at(one->place));
+      for (const Reason* one : alike) out += fmt::format("    {}{}\n", who_asks(*one), at(one->place));
     }
   }
   return out;
@@ -88,17 +94,17 @@ std::string reason_lines(const std::vector<Reason>& reasons) {
 std::string summary(const Catalogue&, const Plan& plan, const Findings& findings, UnitSystem units) {
   std::string out = totals(plan, units) + cover_words(plan.cover, units);
   for (const Shortage& s : plan.shortages)
-    out += fmt::format("short: {} of {} {}, as {}{}{}\n", s.missing, s.wanted, s.what, s.because,
-                       s.nearest.empty() ? "" : "; " + s.nearest, at(s.place));
+    out += fmt::format("short: {} of {} {}, as {}{}{}\n", s.missing, s.wanted, s.what, s.because.english(),
+                       s.nearest.empty() ? "" : "; " + s.nearest.english(), at(s.place));
   int within = 0, elsewhere = 0;
   for (const Finding& f : findings.list) {
     within += f.outcome == Outcome::within;
     elsewhere += f.outcome == Outcome::does_not_apply;
   }
   for (const Alike& alike : open_findings(findings))
-    out += fmt::format("{}: {}, {}: {}{}\n", name(alike.first->outcome), alike.first->rule, alike.subjects, alike.first->says,
+    out += fmt::format("{}: {}, {}: {}{}\n", name(alike.first->outcome), alike.first->rule, alike.subjects, alike.first->says.english(),
                        at(alike.first->place));
-  for (const std::string& remark : plan.remarks) out += "remark: " + remark + "\n";
+  for (const Sentence& remark : plan.remarks) out += "remark: " + remark.english() + "\n";
   return out + fmt::format("{} checks within limit, {} that do not apply.\n", within, elsewhere);
 }
 
@@ -108,7 +114,7 @@ std::string reasons(const Catalogue& catalogue, const Plan& plan, int unit, Unit
   const std::string& title = catalogue.case_at(unit).name.value;
   if (!row.goes) {
     std::string out = fmt::format("{} ({}) stays at home.\n", code, title);
-    for (const Reason& r : row.stays) out += fmt::format("  because {}{}\n", r.text, at(r.place));
+    for (const Reason& r : row.stays) out += fmt::format("  because {}{}\n", r.text.english(), at(r.place));
     return out;
   }
   std::string out = fmt::format("{} ({}) goes{}", code, title, row.spare ? " as a spare" : "");
@@ -118,7 +124,7 @@ std::string reasons(const Catalogue& catalogue, const Plan& plan, int unit, Unit
   if (std::all_of(row.reasons.begin(), row.reasons.end(), [](const Reason& r) { return r.why == Why::demand; }))
     out += fmt::format("  Nothing that goes anyway has it to spare; the cases added for what is asked weigh {}.\n",
                        cover_mass(plan.cover, units));
-  for (const Reason& r : row.stays) out += fmt::format("  although {}{}\n", r.text, at(r.place));
+  for (const Reason& r : row.stays) out += fmt::format("  although {}{}\n", r.text.english(), at(r.place));
   return out;
 }
 

@@ -20,7 +20,7 @@ struct PoweredHouse : SmallHouse {
     CircuitRow stage;
     stage.name = "Stage";
     stage.leg = "A";
-    stage.cable = "EXT";
+    stage.cable = as_is("EXT");
     stage.feeds = {"1 x AMP, 900 W"};
     stage.outcome = Outcome::within;
     stage.load = 900 * unit::watt;
@@ -31,17 +31,17 @@ struct PoweredHouse : SmallHouse {
     CircuitRow desk;
     desk.circuit = 1;
     desk.name = "Desk";
-    desk.missing = {"protection"};
+    desk.missing = {said("protection")};
     SupplyDetail detail;
     detail.name = "pedestal";
     detail.circuits = {stage, desk};
-    detail.tests = {"Press it."};
+    detail.tests = {said("Press it.")};
     Finding finding;
     finding.rule = "supply";
     finding.subject = "pedestal";
     finding.detail = detail;
     finding.outcome = Outcome::not_checked;
-    finding.says = "Not given: protection.";
+    finding.says = said("Not given: protection.");
     findings.list = {finding};
   }
 };

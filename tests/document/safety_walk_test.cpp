@@ -11,15 +11,15 @@ namespace {
 Finding canopy_finding(std::string subject, Outcome outcome, Speed down) {
   CanopyDetail detail;
   detail.down_at = down;
-  detail.legs = {{"N", "2 x BAG", {}, {}, false, 0, {}}, {"S", "1 x BAG", {}, {}, false, 0, {}}};
+  detail.legs = {{"N", as_is("2 x BAG"), {}, {}, false, 0, {}}, {"S", as_is("1 x BAG"), {}, {}, false, 0, {}}};
   Finding finding;
   finding.rule = "canopy-ballast";
   finding.subject = std::move(subject);
   finding.outcome = outcome;
   finding.limit = down;
-  finding.says = "Each leg needs 42 lb.";
-  finding.source = "A; B";
-  finding.caution = "Tied tight.";
+  finding.says = said("Each leg needs 42 lb.");
+  finding.source = said("A; B");
+  finding.caution = said("Tied tight.");
   finding.detail = detail;
   return finding;
 }
@@ -75,7 +75,7 @@ TEST_CASE("what is over a limit is told first and in full, what was not checked 
     Finding finding;
     finding.rule = "rule";
     finding.outcome = Outcome::over;
-    finding.says = "Reason " + std::to_string(i) + ".";
+    finding.says = said("Reason {}.", i);
     house.findings.list.push_back(finding);
   }
   CHECK(block_text(walk(house), "decide-first") ==
@@ -103,14 +103,14 @@ TEST_CASE("the worst lifts: what only an aid moves before what is near its limit
     finding.outcome = outcome;
     finding.measured = mass * unit::pound;
     finding.limit = 100 * unit::pound;
-    finding.says = "says";
+    finding.says = said("says");
     finding.detail = house.findings.handling[static_cast<std::size_t>(unit)];
     return finding;
   };
   Finding by_aid = lift(0, Outcome::does_not_apply, 81);
   Handling ramp;
   ramp.known = true;
-  ramp.aid = "ramp";
+  ramp.aid = as_is("ramp");
   ramp.loading_index = 2.21;
   by_aid.detail = ramp;
   house.findings.list = {lift(1, Outcome::within, 35), lift(3, Outcome::within, 35), by_aid};

@@ -3,7 +3,6 @@
 #include "document/two_languages.h"
 
 #include "document/case_label.h"
-#include "document/documents.h"
 #include "document/pull_sheet.h"
 #include "small_house.h"
 
@@ -76,10 +75,4 @@ TEST_CASE("words that no native speaker has read say so at the foot of each shee
   const Context context = {house.catalogue, house.show, house.plan, house.findings, unread, UnitSystem::us, "mph", "7", {}, {}, {}};
   CHECK(made(pull_sheet(context)).revision == "revision 7. " + unread("page.not-read"));
   CHECK(made(pull_sheet(house.context())).revision == "revision 7");
-  for (const DocumentKind& kind : document_kinds()) {  // and what prints sentences of checks says that those are English
-    const Made sheet = make_sheet(kind, context);
-    const Document* document = std::get_if<Document>(&sheet);
-    INFO(kind.name);
-    if (document) CHECK((document->revision.find(unread("page.checks-english")) != std::string::npos) == kind.checks);
-  }
 }

@@ -46,10 +46,10 @@ struct WindyHouse : SmallHouse {
     if (outcome == Outcome::over) detail.card.walls_off = 18 * mph;
     detail.maker = 25 * mph;
     detail.forecast = 16 * mph;
-    detail.improvement = "one more BAG a leg: down at 19 mph";
+    detail.improvement = said("one more BAG a leg: down at 19 mph");
     for (const char* leg : {"NW", "NE", "SE", "SW"})
       detail.legs.push_back({leg,
-                             "1 x BAG",
+                             as_is("1 x BAG"),
                              35.6 * unit::pound,
                              41.2 * unit::pound,
                              true,
@@ -62,7 +62,7 @@ struct WindyHouse : SmallHouse {
     out.subject = name;
     out.outcome = outcome;
     out.limit = 99 * mph;  // the level to come down at is the detail's, never this
-    out.says = "Sentence of " + name + ".";
+    out.says = said("Sentence of {}.", name);
     out.detail = detail;
     return out;
   }

@@ -69,6 +69,46 @@ TEST_CASE("no language lacks a word, has one too many, or fills other places") {
   }
 }
 
+namespace {
+
+/// The English texts of the sentences that the sources say: said("..."), in as many pieces as it is typed.
+std::set<std::string> sentences_said() {
+  const std::regex call("\\bsaid\\(\\s*((?:\"(?:[^\"\\\\]|\\\\.)*\"\\s*)+)"), piece("\"((?:[^\"\\\\]|\\\\.)*)\"");
+  std::set<std::string> found;
+  for (const char* folder : {"formula", "plan", "check"})
+    for (const auto& entry : fs::directory_iterator(fs::path(PROJECT_DIR) / "src" / folder))
+      for (const std::string& typed : matches(text_of(entry.path()), call)) {
+        std::string sentence;
+        for (std::sregex_iterator at(typed.begin(), typed.end(), piece), end; at != end; ++at) sentence += (*at)[1];
+        for (std::size_t at = 0; (at = sentence.find("\\\"", at)) != std::string::npos; ++at) sentence.erase(at, 1);
+        found.insert(sentence);
+      }
+  return found;
+}
+
+}  // namespace
+
+TEST_CASE("each sentence that the sources say is in every language, and no other") {
+  const std::set<std::string> said = sentences_said();
+  CHECK(said.size() > 400);
+  for (const char* language : {"en", "es", "fr"}) {
+    Sources sources;
+    Diagnostics diagnostics;
+    const auto words =
+        load_words(fs::path(PROJECT_DIR) / "layouts/words" / (std::string(language) + ".toml"), sources, diagnostics);
+    INFO(language << "\n" << render(diagnostics, sources));
+    REQUIRE(words);  // with the places of the English sentence, or it is not read
+    std::string missing, stale;
+    for (const std::string& sentence : said)
+      if (!words->sentences.contains(sentence)) missing += sentence + "\n";
+    for (const auto& [sentence, in_language] : words->sentences)
+      if (said.count(sentence) == 0) stale += sentence + "\n";
+    CHECK(missing == "");
+    CHECK(stale == "");
+  }
+  for (const auto& [sentence, in_english] : english().sentences) CHECK(in_english == sentence);
+}
+
 TEST_CASE("each sheet's layout places every block that its sources can make") {
   const std::regex added("add(?:_facts|_listing|_notice)?\\((?:section|context, section), \"([a-z-]+)\"");
   const std::regex listing("add_listing\\(section, \"([a-z-]+)\"");

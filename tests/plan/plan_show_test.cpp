@@ -95,8 +95,8 @@ TEST_CASE("out of service comes before leave, leave before bring, bring before r
   const Plan plan = plan_show(c, show);
   CHECK(pulled(c, plan) == "B");
   REQUIRE(plan.shortages.size() == 2);
-  CHECK(plan.shortages[0].nearest == "A stays: the show leaves it: no room");
-  CHECK(plan.shortages[1].nearest == "C stays: it is out of service: seam split");
+  CHECK(plan.shortages[0].nearest.english() == "A stays: the show leaves it: no room");
+  CHECK(plan.shortages[1].nearest.english() == "C stays: it is out of service: seam split");
 }
 
 TEST_CASE("the cover takes whole cases of least mass, and what goes anyway serves first") {
@@ -171,7 +171,7 @@ TEST_CASE("a shortage of length names the longest owned") {
   const Plan plan = plan_show(c, show);
   REQUIRE(plan.shortages.size() == 1);
   CHECK(plan.shortages[0].missing == 2);
-  CHECK(plan.shortages[0].nearest == "the longest owned is C-30 (C-30): stand nearer, or borrow one that reaches");
+  CHECK(plan.shortages[0].nearest.english() == "the longest owned is C-30 (C-30): stand nearer, or borrow one that reaches");
   CHECK(pulled(c, plan).empty());
 }
 
@@ -215,7 +215,7 @@ TEST_CASE("ballast is pulled because of the use, dealt evenly over the legs") {
   CHECK(pulled(c, plan) == "BAG-1 BAG-2 BAG-3 BAG-4 CANOPY-BAG");
   REQUIRE(plan.ballast.size() == 4);
   CHECK(plan.ballast[3].leg == 3);
-  CHECK(plan.rows[0].reasons[0].text == "it is ballast of desk canopy, leg A");
+  CHECK(plan.rows[0].reasons[0].text.english() == "it is ballast of desk canopy, leg A");
 }
 
 TEST_CASE("order of tables never changes the plan") {

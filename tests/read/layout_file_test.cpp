@@ -173,7 +173,7 @@ TEST_CASE("words nest, and their keys are joined with dots") {
 }
 
 TEST_CASE("a house's own words are laid over ours, and only what a sheet prints") {
-  Words ours{"es", false, {{"pull.title", "Hoja"}, {"page.of", "p. {n} de {total}"}}};
+  Words ours{"es", false, {{"pull.title", "Hoja"}, {"page.of", "p. {n} de {total}"}}, {{"{} of {}", "{} de {}"}}};
   const auto own_told = [&](const std::string& text, std::optional<Words>* into = nullptr) {
     return told([&](Sources& sources, Diagnostics& diagnostics) {
       const Folder folder("own-words");
@@ -189,6 +189,21 @@ TEST_CASE("a house's own words are laid over ours, and only what a sheet prints"
   CHECK_FALSE(words->read_by_native);
   CHECK(own_told("language = \"es\"\n[words]\n\"pull.titel\" = \"Lista\"\n").find(":3:16: error: no sheet prints the words \"pull.titel\"") != std::string::npos);
   CHECK(own_told("language = \"es\"\n[words]\n\"page.of\" = \"{m}\"\n").find("nothing is filled in for {m} here") != std::string::npos);
+  CHECK(own_told("language = \"es\"\n[sentences]\n\"{} of {}\" = \"{2}: {1}\"\n", &words) == "");
+  REQUIRE(words);
+  CHECK(words->say(said("{} of {}", 1, 2)) == "2: 1");
+  CHECK(own_told("language = \"es\"\n[sentences]\n\"{} off {}\" = \"{} de {}\"\n").find(":3:1: error: no sheet prints the sentence \"{} off {}\"") != std::string::npos);
+}
+
+TEST_CASE("a sentence in another language fills the same places") {
+  const auto told_of = [](const std::string& sentence) {
+    return told([&](Sources& sources, Diagnostics& diagnostics) {
+      read_words("es.toml", "language = \"es\"\n[sentences]\n\"{} of {}\" = \"" + sentence + "\"\n", sources, diagnostics);
+    });
+  };
+  CHECK(told_of("de {2} van {1}") == "");
+  CHECK(told_of("van {1}").find("es.toml:3:14: error: {2} is in one of the two sentences alone") != std::string::npos);
+  CHECK(told_of("{} de {}, {}").find("{} is in one of the two sentences alone") != std::string::npos);
 }
 
 TEST_CASE("a column under a column that is not there is refused") {
