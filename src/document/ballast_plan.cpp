@@ -5,7 +5,6 @@
 #include <cmath>
 
 #include "document/phrase.h"
-#include "document/use_line.h"
 
 namespace dunnage {
 namespace {

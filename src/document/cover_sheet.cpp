@@ -179,7 +179,7 @@ std::vector<std::string> not_applying(const Context& context) {
   std::vector<std::pair<std::string, std::vector<std::string>>> by_reason;
   for (const Finding& finding : context.findings.list) {
     if (finding.outcome != Outcome::does_not_apply) continue;
-    const std::string reason = finding.rule + ": " + context.words.say(finding.says) +
+    const std::string reason = told_of(finding.rule, context.words.say(finding.says), context.words) +
                                (finding.place.known() ? " (" + finding.place.short_words() + ")" : std::string());
     const auto same = [&](const auto& line) { return line.first == reason; };
     auto line = std::find_if(by_reason.begin(), by_reason.end(), same);

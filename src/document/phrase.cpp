@@ -52,6 +52,10 @@ std::string lift_words(const Words& words, const Handling& handling) {
   return count_words(words, "handling.person", "handling.people", handling.people);
 }
 
+std::string stands_words(const Words& words, const LegRow& leg) {
+  return leg.stands.empty() ? words("use.nothing") : words.say(leg.stands);
+}
+
 Handling handling_of(const std::vector<Handling>& by_unit, int unit) {
   const auto at = static_cast<std::size_t>(unit);
   return at < by_unit.size() ? by_unit[at] : Handling{};

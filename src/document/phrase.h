@@ -41,6 +41,8 @@ class PrintedSum {
 std::string move_words(const Words& words, const Handling& handling);
 /// "1 person", "3 people", the house's aid, or "weigh first".
 std::string lift_words(const Words& words, const Handling& handling);
+/// What stands on a leg: "2 x BAG", or that nothing does.
+std::string stands_words(const Words& words, const LegRow& leg);
 /// The handling of one unit; nothing known where the findings do not have it.
 Handling handling_of(const std::vector<Handling>& by_unit, int unit);
 

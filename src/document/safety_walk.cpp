@@ -68,10 +68,10 @@ std::vector<std::string> unchecked(const Context& context) {
     line->second.push_back(name);
   }
   for (const auto& [says, subjects] : by_sentence)
-    lines.push_back((subjects.size() > most_names
-                         ? context.words.say("walk.in-all", {{"n", std::to_string(subjects.size())}})
-                         : joined(subjects, ", ")) +
-                    ": " + context.words.say(*says));
+    lines.push_back(told_of(subjects.size() > most_names
+                                ? context.words.say("walk.in-all", {{"n", std::to_string(subjects.size())}})
+                                : joined(subjects, ", "),
+                            context.words.say(*says), context.words));
   if (!names.empty()) lines.push_back(joined(names, "; "));
   return first_lines(std::move(lines), lines_an_outcome, context.words);
 }

@@ -12,9 +12,13 @@ std::string about(const Finding& finding, const Words& words) {
   return finding.about.empty() ? finding.subject : words.say(finding.about);
 }
 
+std::string told_of(const std::string& subject, const std::string& sentence, const Words& words) {
+  return subject.empty() || sentence.empty() ? subject + sentence : words.say(said("{}: {}", subject, sentence));
+}
+
 std::string said(const Finding& finding, const Words& words) {
   const std::string subject = about(finding, words), sentence = words.say(finding.says);
-  return subject.empty() || sentence.starts_with(subject) ? sentence : subject + ": " + sentence;
+  return told_of(sentence.starts_with(subject) ? std::string() : subject, sentence, words);
 }
 
 std::vector<std::string> said_lines(const Findings& findings, Outcome outcome, const Words& words) {
@@ -29,7 +33,7 @@ std::vector<std::string> said_lines(const Findings& findings, Outcome outcome, c
   }
   std::vector<std::string> lines;
   for (const auto& [sentence, subjects] : by_sentence)
-    lines.push_back(joined({joined(subjects, ", "), words.say(*sentence)}, ": "));
+    lines.push_back(told_of(joined(subjects, ", "), words.say(*sentence), words));
   return lines;
 }
 

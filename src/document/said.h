@@ -12,6 +12,8 @@ namespace dunnage {
 
 /// What it is about: a code or a name as it is, "crew" in the language.
 std::string about(const Finding& finding, const Words& words);
+/// "A: what is so", in the language; the other alone where one is empty.
+std::string told_of(const std::string& subject, const std::string& sentence, const Words& words);
 /// "SUBJECT: sentence"; the sentence alone where it begins with the subject.
 std::string said(const Finding& finding, const Words& words);
 /// One line a sentence, subjects that share it together: "A, B, C: the mass is not given". In the findings' order.

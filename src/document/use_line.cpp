@@ -30,14 +30,6 @@ std::string under_words(const Words& words, Under under) {
   return {};
 }
 
-}  // namespace
-
-std::string stands_words(const Words& words, const LegRow& leg) {
-  return leg.stands.empty() ? words("use.nothing") : words.say(leg.stands);
-}
-
-namespace {
-
 /// "each leg 2 x BAG" where all are alike, else leg by leg.
 std::string leg_words(const Words& words, const std::vector<LegRow>& legs) {
   const auto same = [&](const LegRow& row) { return row.stands == legs.front().stands; };

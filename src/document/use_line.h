@@ -13,8 +13,6 @@ namespace dunnage {
 /// "monitor canopy, Stage: NW 2 x BAG; SW 1 x BAG; walls N; half full under the roof; carries 1 x SPK, at 8 ft".
 /// All that was typed of the use; its ground where it differs from the site's.
 std::string use_words(const Context& context, const Use& use);
-/// What stands on a leg: "2 x BAG", or that nothing does.
-std::string stands_words(const Words& words, const LegRow& leg);
 /// The findings about one use that apply.
 std::vector<const Finding*> findings_about(const Findings& findings, const Use& use);
 /// "14 mph monitor canopy; 25 mph stage canopy": the gust at which each must be down, the lowest first; those

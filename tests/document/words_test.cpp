@@ -75,7 +75,7 @@ namespace {
 std::set<std::string> sentences_said() {
   const std::regex call("\\bsaid\\(\\s*((?:\"(?:[^\"\\\\]|\\\\.)*\"\\s*)+)"), piece("\"((?:[^\"\\\\]|\\\\.)*)\"");
   std::set<std::string> found;
-  for (const char* folder : {"formula", "plan", "check"})
+  for (const char* folder : {"formula", "plan", "check", "document"})
     for (const auto& entry : fs::directory_iterator(fs::path(PROJECT_DIR) / "src" / folder))
       for (const std::string& typed : matches(text_of(entry.path()), call)) {
         std::string sentence;
