@@ -49,7 +49,7 @@ TEST_CASE("A steep single slope is worse with nothing under it, so that is read 
   s.pitch = 30;
   s.blockage.reset();
   CHECK(read_canopy(s).force.up == Approx(-1.8));
-  CHECK(read_canopy(s).assumptions.front() ==
+  CHECK(read_canopy(s).assumptions.front().english() ==
         "what is under the roof is not stated: open, which is worse here");
 }
 
@@ -98,8 +98,8 @@ TEST_CASE("Two slopes too flat for the table take the worse of its two middle ro
 
 TEST_CASE("The larger of the two standards counts, and it is said which") {
   const auto says = [](const CanopyShape& s) {
-    for (const std::string& a : read_canopy(s).assumptions)
-      if (a == "uplift by ASCE 7-22, larger here than by EN 1991-1-4") return true;
+    for (const Sentence& a : read_canopy(s).assumptions)
+      if (a.english() == "uplift by ASCE 7-22, larger here than by EN 1991-1-4") return true;
     return false;
   };
   CanopyShape s = shape(RoofShape::two_slope);
