@@ -38,35 +38,56 @@ std::string filled(std::string_view pattern, const std::vector<std::string>& pla
 
 }  // namespace
 
+/// A text of the program with what is in its places; without one, `name` as it is.
+struct Sentence::Part {
+  std::string_view pattern;
+  std::string name;
+  std::vector<Sentence> places;
+  bool operator==(const Part&) const = default;
+};
+
 Sentence::Sentence(std::string name) {
-  if (!name.empty()) parts_.push_back({{}, std::move(name), {}});
+  if (!name.empty()) own_parts().push_back({{}, std::move(name), {}});
 }
 
 Sentence::Sentence(std::string_view pattern, std::vector<Sentence> places) {
   assert(places_in(pattern) == places.size());
-  if (!pattern.empty()) parts_.push_back({pattern, {}, std::move(places)});
+  if (!pattern.empty()) own_parts().push_back({pattern, {}, std::move(places)});
 }
 
-void Sentence::add_name(std::string_view name) {
-  if (name.empty()) return;
-  if (!parts_.empty() && parts_.back().pattern.empty())
-    parts_.back().name += name;  // so that the same text is the same sentence, however it was put together
+const Sentence::Parts& Sentence::parts() const {
+  static const Parts none;
+  return parts_ ? *parts_ : none;
+}
+
+Sentence::Parts& Sentence::own_parts() {
+  if (!parts_)
+    parts_ = std::make_shared<Parts>();
+  else if (parts_.use_count() > 1)
+    parts_ = std::make_shared<Parts>(*parts_);
+  return *parts_;
+}
+
+bool Sentence::operator==(const Sentence& other) const { return parts_ == other.parts_ || parts() == other.parts(); }
+
+void Sentence::add(const Part& part) {
+  if (part.pattern.empty() && part.name.empty()) return;
+  Parts& own = own_parts();
+  if (part.pattern.empty() && !own.empty() && own.back().pattern.empty())
+    own.back().name += part.name;  // so that the same text is the same sentence, however it was put together
   else
-    parts_.push_back({{}, std::string(name), {}});
+    own.push_back(part);
 }
 
 Sentence& Sentence::operator+=(const Sentence& more) {
-  for (const Part& part : std::vector<Part>(more.parts_)) {
-    if (part.pattern.empty())
-      add_name(part.name);
-    else
-      parts_.push_back(part);
-  }
+  if (empty()) return *this = more;
+  const Sentence kept = more;  // it may be this one
+  for (const Part& part : kept.parts()) add(part);
   return *this;
 }
 
 Sentence& Sentence::then(const Sentence& next) {
-  if (!empty() && !next.empty()) add_name(" ");
+  if (!empty() && !next.empty()) add({{}, " ", {}});
   return *this += next;
 }
 
@@ -74,7 +95,7 @@ std::string Sentence::english() const { return in({}); }
 
 std::string Sentence::in(const Sentences& language) const {
   std::string out;
-  for (const Part& part : parts_) {
+  for (const Part& part : parts()) {
     if (part.pattern.empty()) {
       out += part.name;
       continue;
@@ -89,7 +110,7 @@ std::string Sentence::in(const Sentences& language) const {
 
 std::vector<std::string_view> Sentence::patterns() const {
   std::vector<std::string_view> out;
-  for (const Part& part : parts_) {
+  for (const Part& part : parts()) {
     if (!part.pattern.empty()) out.push_back(part.pattern);
     for (const Sentence& place : part.places)
       for (const std::string_view inner : place.patterns()) out.push_back(inner);
@@ -99,20 +120,20 @@ std::vector<std::string_view> Sentence::patterns() const {
 
 std::vector<Sentence> Sentence::parted(std::string_view separator) const {
   std::vector<Sentence> out(1);
-  for (const Part& part : parts_) {
+  for (const Part& part : parts()) {
     if (!part.pattern.empty()) {
-      out.back().parts_.push_back(part);
+      out.back().add(part);
       continue;
     }
     for (std::size_t begin = 0;;) {
       const std::size_t end = std::min(part.name.find(separator, begin), part.name.size());
-      out.back().add_name(std::string_view(part.name).substr(begin, end - begin));
+      out.back().add({{}, part.name.substr(begin, end - begin), {}});
       if (end == part.name.size()) break;
       out.emplace_back();
       begin = end + separator.size();
     }
   }
-  out.erase(std::remove(out.begin(), out.end(), Sentence()), out.end());
+  std::erase(out, Sentence());
   return out;
 }
 

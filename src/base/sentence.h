@@ -5,6 +5,7 @@
 
 #include <concepts>
 #include <map>
+#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -44,8 +45,8 @@ class Sentence {
        : Sentence(std::to_string(number)) {}
   Sentence(std::string_view pattern, std::vector<Sentence> places);
 
-  bool empty() const { return parts_.empty(); }
-  bool operator==(const Sentence&) const = default;
+  bool empty() const { return !parts_; }
+  bool operator==(const Sentence& other) const;
   /// Goes on without a gap.
   Sentence& operator+=(const Sentence& more);
   /// A further sentence, after a space where there is one before it.
@@ -60,14 +61,13 @@ class Sentence {
   std::vector<Sentence> parted(std::string_view separator) const;
 
  private:
-  struct Part {
-    std::string_view pattern;          ///< empty: `name` as it is
-    std::string name;
-    std::vector<Sentence> places;
-    bool operator==(const Part&) const = default;
-  };
-  void add_name(std::string_view name);
-  std::vector<Part> parts_;
+  struct Part;
+  using Parts = std::vector<Part>;
+  const Parts& parts() const;
+  Parts& own_parts();
+  void add(const Part& part);
+  /// Shared, as many findings say the same; none where it is empty.
+  std::shared_ptr<Parts> parts_;
 };
 
 /// `said("Each leg needs {} at {} gust.", mass, gust)`.

@@ -23,10 +23,10 @@ std::string Place::words() const {
   return file->name + ":" + std::to_string(line) + ":" + std::to_string(column);
 }
 
-std::string Place::short_words() const {
-  if (!known()) return "(not typed)";
+Sentence Place::short_words() const {
+  if (!known()) return said("not typed");
   const std::string name = file->name.substr(file->name.rfind('/') + 1);
-  return line == 0 ? name : name + " line " + std::to_string(line);
+  return line == 0 ? Sentence(name) : said("{} line {}", name, line);
 }
 
 }  // namespace dunnage

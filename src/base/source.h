@@ -9,6 +9,8 @@
 #include <utility>
 #include <vector>
 
+#include "base/sentence.h"
+
 namespace dunnage {
 
 /// One input file, as read (BOM removed, CRLF kept).
@@ -34,7 +36,7 @@ struct Place {
   /// "kit/cases.toml:12:8", or "(not typed)".
   std::string words() const;
   /// The same without folders, for paper: the page must not depend on where the files lie.
-  std::string short_words() const;
+  Sentence short_words() const;
   /// File order is the order in which the files were read.
   friend bool operator==(const Place&, const Place&) = default;
 };

@@ -51,9 +51,12 @@ Finding lifting_finding(const Catalogue& c, int unit, const Handling& handling) 
   Finding f;
   f.rule = "lifting";
   f.subject = c.units[static_cast<std::size_t>(unit)].code;
-  f.source = handling.house_limit ? said("house limit") : as_is("HSE INDG143, L23");
-  f.caution =
-      said("A screen for an easy lift, not a legal maximum: wide, low, wet, steps or a turn need a new look.");
+  // Tens of thousands of findings share these.
+  static const Sentence own = said("house limit"), published = as_is("HSE INDG143, L23"),
+                        caution = said("A screen for an easy lift, not a legal maximum: wide, low, wet, steps or a turn need "
+                                       "a new look.");
+  f.source = handling.house_limit ? own : published;
+  f.caution = caution;
   f.place = box.place;
   f.detail = handling;
   if (!handling.known) {
@@ -143,9 +146,12 @@ void check_lifting(const Catalogue& catalogue, const Show&, const Plan& plan, Fi
     findings.handling.push_back(handling_of(catalogue.case_at(unit), catalogue.mass_of(unit), lift));
   const std::vector<int> pulled = plan.pulled();
   findings.list.reserve(findings.list.size() + pulled.size() + 100);  // and what the other rules say
-  for (int unit : pulled)
-    findings.list.push_back(
-        lifting_finding(catalogue, unit, findings.handling[static_cast<std::size_t>(unit)]));
+  for (int unit : pulled) {
+    Finding f = lifting_finding(catalogue, unit, findings.handling[static_cast<std::size_t>(unit)]);
+    // Units of a case say the same; sharing it keeps a large kit small.
+    if (!findings.list.empty() && findings.list.back().says == f.says) f.says = findings.list.back().says;
+    findings.list.push_back(std::move(f));
+  }
 }
 
 }  // namespace dunnage

@@ -174,13 +174,18 @@ std::string estimate_words(const Context& context) {
                 "\n");
 }
 
+/// A rule as `list rules` calls it, in the language.
+std::string rule_name(const Words& words, const Finding& finding) {
+  return words.say(Sentence(std::string_view(finding.rule), {}));
+}
+
 /// One line a rule, reason and place.
 std::vector<std::string> not_applying(const Context& context) {
   std::vector<std::pair<std::string, std::vector<std::string>>> by_reason;
   for (const Finding& finding : context.findings.list) {
     if (finding.outcome != Outcome::does_not_apply) continue;
-    const std::string reason = told_of(finding.rule, context.words.say(finding.says), context.words) +
-                               (finding.place.known() ? " (" + finding.place.short_words() + ")" : std::string());
+    const std::string reason = told_of(rule_name(context.words, finding), context.words.say(finding.says), context.words) +
+                               (finding.place.known() ? " (" + context.words.say(finding.place.short_words()) + ")" : std::string());
     const auto same = [&](const auto& line) { return line.first == reason; };
     auto line = std::find_if(by_reason.begin(), by_reason.end(), same);
     if (line == by_reason.end()) line = by_reason.insert(line, {reason, {}});
