@@ -70,7 +70,7 @@ class Sentence {
   std::shared_ptr<Parts> parts_;
 };
 
-/// `said("Each leg needs {} at {} gust.", mass, gust)`.
+/// `said("Bring {} more, or find a tap.", volume)`.
 template <class... Places>
 Sentence said(Pattern<sizeof...(Places)> pattern, const Places&... places) {
   return Sentence(pattern.text, std::vector<Sentence>{Sentence(places)...});
