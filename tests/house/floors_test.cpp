@@ -31,10 +31,11 @@ const std::map<std::string, Names> floors = {
     {"document", {"base", "model"}},
     {"plan", {"base", "model", "formula"}},
     {"check", {"base", "model", "formula"}},
+    {"load", {"base", "model", "formula"}},
     {"reckon", {"base", "model", "formula"}},
     {"layout", {"base", "model", "font", "symbol"}},
     {"export", {"base", "model", "font", "symbol"}},
-    {"run", {"base", "model", "formula", "font", "symbol", "read", "write", "compare", "document", "plan", "check",
+    {"run", {"base", "model", "formula", "font", "symbol", "read", "write", "compare", "document", "plan", "load", "check",
              "reckon", "layout", "export"}},
     {"main", {"base", "run"}},
 };
