@@ -2,6 +2,7 @@
 #include "load/pack.h"
 
 #include <algorithm>
+#include <numeric>
 
 #include "load/pack_score.h"
 
@@ -111,9 +112,44 @@ class Beam {
   std::vector<PackChoice> picks_;
 };
 
+/// The coarsest grid on which all boxes lie: sums of lengths are then short rows of bits. Rules think in the caller's
+/// lengths, so that with them it stays as it is.
+int grid_of(const PackProblem& problem) {
+  if (problem.rules != nullptr || !problem.standing.empty()) return 1;
+  int grid = 0;
+  for (const PackBox& box : problem.boxes)
+    for (const PackStance& s : box.stances)
+      for (const int side : s.size) grid = std::gcd(grid, side);
+  return std::max(1, grid);
+}
+
+PackProblem on_grid(PackProblem problem, int grid) {
+  for (int& side : problem.room) side /= grid;
+  for (PackObstacle& o : problem.obstacles)
+    for (std::size_t k = 0; k < 3; ++k) {
+      o.from[k] /= grid;
+      o.to[k] = (o.to[k] + grid - 1) / grid;
+    }
+  for (PackBox& box : problem.boxes)
+    for (PackStance& s : box.stances)
+      for (int& side : s.size) side /= grid;
+  return problem;
+}
+
 }  // namespace
 
 Packed pack(const PackProblem& problem, long budget) {
+  const int grid = grid_of(problem);
+  if (grid > 1) {
+    Packed out = pack(on_grid(problem, grid), budget);
+    for (StoodBox& b : out.boxes)
+      for (std::size_t k = 0; k < 3; ++k) {
+        b.at[k] *= grid;
+        b.size[k] *= grid;
+      }
+    out.volume *= std::int64_t{grid} * grid * grid;
+    return out;
+  }
   const PackGround ground = make_ground(problem);
   Beam beam(ground, budget);
   for (std::size_t width = 2; !beam.over() && width <= 4096; width *= 2) beam.run(width);
@@ -121,7 +157,7 @@ Packed pack(const PackProblem& problem, long budget) {
   out.volume = beam.best().volume;
   out.work = beam.work();
   for (const StoodBlock& b : beam.best().stood)
-    add_boxes(problem, ground.blocks, b.block, {b.where.lo[0], b.where.lo[1], b.where.lo[2]}, b.mirrored, out.boxes);
+    if (b.block >= 0) add_boxes(problem, ground.blocks, b.block, {b.where.lo[0], b.where.lo[1], b.where.lo[2]}, b.mirrored, out.boxes);
   return out;
 }
 

@@ -40,6 +40,7 @@ struct PackProblem {
   Spot room;
   std::vector<PackObstacle> obstacles;
   std::vector<PackBox> boxes;
+  std::vector<StoodBox> standing;  ///< there already: they bear and take room, and are no part of the answer
   const PackRules* rules = nullptr;
   int most_blocks = 3000;
 };

@@ -100,6 +100,17 @@ void cut(const PackGround& ground, PackState& state, const FreeSpace& solid) {
   for (const FreeSpace& piece : pieces) add_space(ground, state, piece);
 }
 
+/// The space over a solid, up to a ceiling.
+void add_top(const PackGround& ground, PackState& state, const FreeSpace& solid, int ceiling) {
+  FreeSpace top = solid;
+  top.lo[2] = solid.hi[2];
+  top.hi[2] = ceiling;
+  if (top.lo[2] >= top.hi[2]) return;
+  // Even where no box fits on it alone, it may with its neighbours.
+  add_space(ground, state, top);
+  join_level(ground, state, top);
+}
+
 void add_up(const PackGround& ground, PackState& state, std::size_t axis) {
   state.reach[axis].clear(ground.room[axis]);
   for (std::size_t b = 0; b < state.left.size(); ++b)
@@ -157,6 +168,13 @@ PackState first_state(const PackGround& g) {
   state.spaces.push_back({{0, 0, 0}, {g.room[0], g.room[1], g.room[2]}});
   for (const PackObstacle& o : g.problem->obstacles)
     cut(g, state, {{o.from[0], o.from[1], o.from[2]}, {o.to[0], o.to[1], o.to[2]}});
+  for (const StoodBox& b : g.problem->standing) {
+    const FreeSpace solid = {{b.at[0], b.at[1], b.at[2]}, {b.at[0] + b.size[0], b.at[1] + b.size[1], b.at[2] + b.size[2]}};
+    cut(g, state, solid);
+    add_top(g, state, solid, g.room[2]);
+    state.stood.push_back({-1, solid, false});
+    if (g.problem->rules) state.boxes.push_back(b);
+  }
   state.list = g.list;
   for (std::size_t axis = 0; axis < 3; ++axis) add_up(g, state, axis);
   return state;
@@ -201,18 +219,13 @@ void place_block(const PackGround& ground, PackState& state, int index, const Fr
   if (ground.problem->rules)
     add_boxes(*ground.problem, ground.blocks, index, {solid.lo[0], solid.lo[1], solid.lo[2]}, mirrored, state.boxes);
   cut(ground, state, solid);
-  FreeSpace top = solid;
-  top.lo[2] = solid.hi[2];
-  top.hi[2] = space.hi[2];
-  top.hi[0] = solid.lo[0] + block.flat_length;
+  FreeSpace level = solid;
+  level.hi[0] = solid.lo[0] + block.flat_length;
   if (mirrored)
-    top.lo[1] = solid.hi[1] - block.flat_width;
+    level.lo[1] = solid.hi[1] - block.flat_width;
   else
-    top.hi[1] = solid.lo[1] + block.flat_width;
-  if (top.lo[2] >= top.hi[2]) return;
-  // Even where no box fits on it alone, it may with its neighbours.
-  add_space(ground, state, top);
-  join_level(ground, state, top);
+    level.hi[1] = solid.lo[1] + block.flat_width;
+  add_top(ground, state, level, space.hi[2]);
 }
 
 }  // namespace dunnage

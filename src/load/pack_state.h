@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "load/blocks.h"
-#include "load/reach.h"
+#include "load/length_sums.h"
 
 namespace dunnage {
 
@@ -56,7 +56,7 @@ struct PackState {
   std::vector<StoodBlock> stood;
   std::vector<int> left;               ///< by box
   std::vector<SizeKey> list;           ///< blocks that may still go in
-  std::array<Reach, 3> reach;
+  std::array<LengthSums, 3> reach;
   std::vector<FreeSpace> pieces;       ///< scratch, kept for its memory
   std::vector<StoodBox> boxes;         ///< only where the problem has rules
 };

@@ -137,6 +137,10 @@ struct Need { Text code; int each = 0; int once = 0; Place place; };
 enum class Form { trunk, tub, bag, box, loose };
 enum class Hold { good, fair, poor };
 
+/// How a case may travel besides as its size is typed, height up: on its smallest side, on another, or with its shortest
+/// side up.
+enum class Lying { end, side, flat };
+
 struct Size { Length length, width, height; };
 
 /// Whatever is carried as one. All is per unit.
@@ -159,6 +163,7 @@ struct Case {
   bool wheels = false;
   std::vector<Mark> marks;
   Maybe<Mass> stack;               ///< most that may stand on top
+  std::vector<Lying> lies;         ///< empty: it travels as its size is typed
   std::vector<Content> holds;
   std::vector<Text> serves;
   Maybe<Mass> travels, filled;     ///< in the vehicle; as ballast

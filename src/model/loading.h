@@ -10,10 +10,12 @@
 namespace dunnage {
 
 /// A box along the axes of a cargo space: x from the bulkhead towards the rear door, y from the left wall towards the
-/// right one as seen looking forward, z from the floor up.
+/// right one as seen looking forward, z from the floor up. In whole millimetres: the sides of a piece are rounded up.
 struct Cuboid { Length x, y, z, length, width, height; };  ///< length along x, width along y, height along z
 
-enum class Stance { upright, turned, on_end };  ///< turned: by a quarter, wheels down; on_end: on its smallest side
+/// upright: as its size is typed; turned: by a quarter, wheels down. The others only where the kit says so (Case::lies):
+/// with the longest side up, the middle one, the shortest.
+enum class Stance { upright, turned, on_end, on_side, flat };
 
 /// One unit as it stands.
 struct LoadedPiece {

@@ -20,6 +20,8 @@ const WordTable<Mark> mark_words = {{"this-way-up", Mark::this_way_up},
                                     {"no-stack", Mark::no_stack},
                                     {"heavy", Mark::heavy}};
 
+const WordTable<Lying> lying_words = {{"end", Lying::end}, {"side", Lying::side}, {"flat", Lying::flat}};
+
 Content read_content(TableReader& entry) {
   Content content;
   content.place = entry.place();
@@ -74,6 +76,7 @@ void read_body(TableReader& section, Case& box) {
   box.wheels = section.flag("wheels", false);
   box.marks = section.words("marks", mark_words);
   box.stack = section.quantity<Mass>("stack", range::mass_on_top);
+  box.lies = section.words("lies", lying_words);
   box.travels = section.quantity<Mass>("travels", range::case_mass);
   box.filled = section.quantity<Mass>("filled", range::case_mass);
 }

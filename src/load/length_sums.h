@@ -8,7 +8,7 @@
 
 namespace dunnage {
 
-class Reach {
+class LengthSums {
  public:
   /// Sums from 0 to `length`, of nothing yet.
   void clear(int length) {

@@ -1,0 +1,231 @@
+// SPDX-License-Identifier: MIT
+#include "load/cargo_rules.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace dunnage {
+namespace {
+
+constexpr double slack = 1 + 1e-9;
+
+bool cross(const StoodBox& a, const StoodBox& b, std::size_t axis) {
+  return a.at[axis] < b.at[axis] + b.size[axis] && b.at[axis] < a.at[axis] + a.size[axis];
+}
+
+int end(const StoodBox& b, std::size_t axis) { return b.at[axis] + b.size[axis]; }
+
+StoodBox solid_of(const PackObstacle& o) {
+  return {-1, 0, o.from, {o.to[0] - o.from[0], o.to[1] - o.from[1], o.to[2] - o.from[2]}};
+}
+
+}  // namespace
+
+std::int64_t shared_base(const StoodBox& a, const StoodBox& b) {
+  const std::int64_t x = std::min(end(a, 0), end(b, 0)) - std::max(a.at[0], b.at[0]);
+  const std::int64_t y = std::min(end(a, 1), end(b, 1)) - std::max(a.at[1], b.at[1]);
+  return x > 0 && y > 0 ? x * y : 0;
+}
+
+bool in_one_place(const StoodBox& a, const StoodBox& b) { return cross(a, b, 0) && cross(a, b, 1) && cross(a, b, 2); }
+
+bool CargoRules::bears(const StoodBox& below, const StoodBox& above) const {
+  const CargoKind& low = kind(below);
+  const CargoKind& high = kind(above);
+  return low.bears > 0 && high.mass_known && low.mass_known && high.mass <= low.mass * slack;
+}
+
+/// Of two boxes, the one that stays longer stands neither on the other nor between it and the door. What is rolled is
+/// rolled along the floor, so nothing at any height may hang over its way.
+bool CargoRules::comes_off(const StoodBox& a, const StoodBox& b) const {
+  if (kind(a).stop == kind(b).stop) return true;
+  const StoodBox& first = kind(a).stop < kind(b).stop ? a : b;
+  const StoodBox& later = kind(a).stop < kind(b).stop ? b : a;
+  if (!cross(first, later, 1)) return true;
+  if (cross(first, later, 0)) return later.at[2] < first.at[2];
+  if (later.at[0] < first.at[0]) return true;
+  return !cross(first, later, 2) && !(kind(first).wheels && first.at[2] == 0);
+}
+
+bool CargoRules::carried_within(const std::vector<const StoodBox*>& all) const {
+  std::vector<const StoodBox*> down = all;
+  std::stable_sort(down.begin(), down.end(), [](const StoodBox* a, const StoodBox* b) { return a->at[2] > b->at[2]; });
+  std::vector<double> carried(down.size(), 0);
+  for (std::size_t i = 0; i < down.size(); ++i) {
+    if (down[i]->at[2] == 0) break;
+    std::int64_t borne = 0;
+    for (std::size_t j = i + 1; j < down.size(); ++j)
+      if (end(*down[j], 2) == down[i]->at[2]) borne += shared_base(*down[j], *down[i]);
+    if (borne == 0) continue;
+    const double passed = (kind(*down[i]).mass + carried[i]) / static_cast<double>(borne);
+    for (std::size_t j = i + 1; j < down.size(); ++j) {
+      if (end(*down[j], 2) != down[i]->at[2]) continue;
+      carried[j] += passed * static_cast<double>(shared_base(*down[j], *down[i]));
+      if (carried[j] > 0 && carried[j] > kind(*down[j]).bears * slack) return false;
+    }
+  }
+  return true;
+}
+
+bool CargoRules::allows(const std::vector<StoodBox>& standing, const std::vector<StoodBox>& fresh) const {
+  std::vector<const StoodBox*> all;
+  for (const StoodBox& b : standing) all.push_back(&b);
+  for (const StoodBox& b : fresh) all.push_back(&b);
+  bool stacked = false;
+  for (const StoodBox& b : fresh) {
+    if (b.at[2] > kind(b).highest) return false;
+    for (const StoodBox* other : all) {
+      if (other == &b) continue;
+      if (!comes_off(b, *other)) return false;
+      if (end(*other, 2) == b.at[2] && shared_base(*other, b) > 0) {
+        stacked = true;
+        if (!bears(*other, b)) return false;
+      }
+    }
+  }
+  return !stacked || carried_within(all);
+}
+
+bool CargoRules::allows(const std::vector<StoodBox>& standing, const StoodBox& fresh) const {
+  if (fresh.at[2] > kind(fresh).highest) return false;
+  bool stacked = false;
+  for (const StoodBox& other : standing) {
+    if (!comes_off(fresh, other)) return false;
+    if (end(other, 2) != fresh.at[2] || shared_base(other, fresh) == 0) continue;
+    stacked = true;
+    if (!bears(other, fresh)) return false;
+  }
+  if (!stacked) return true;
+  std::vector<const StoodBox*> all;
+  for (const StoodBox& b : standing) all.push_back(&b);
+  all.push_back(&fresh);
+  return carried_within(all);
+}
+
+bool stands(const Cargo& cargo, const std::vector<StoodBox>& boxes) {
+  for (std::size_t i = 0; i < boxes.size(); ++i) {
+    const StoodBox& a = boxes[i];
+    std::int64_t borne = a.at[2] == 0 ? std::int64_t{a.size[0]} * a.size[1] : 0;
+    for (std::size_t k = 0; k < 3; ++k)
+      if (a.at[k] < 0 || end(a, k) > cargo.room[k]) return false;
+    for (const PackObstacle& o : cargo.obstacles)
+      if (in_one_place(a, solid_of(o))) return false;
+    for (std::size_t j = 0; j < boxes.size(); ++j) {
+      if (i == j) continue;
+      if (j > i && in_one_place(a, boxes[j])) return false;
+      if (end(boxes[j], 2) == a.at[2]) borne += shared_base(a, boxes[j]);
+    }
+    if (borne < std::int64_t{a.size[0]} * a.size[1]) return false;
+  }
+  return true;
+}
+
+namespace {
+
+/// Who is aboard while pieces come and go.
+class Deck {
+ public:
+  Deck(const Cargo& cargo, const std::vector<StoodBox>& boxes, bool full)
+      : cargo_(cargo), boxes_(boxes), aboard_(boxes.size(), full) {}
+
+  void set(std::size_t i, bool aboard) { aboard_[i] = aboard; }
+  bool aboard(std::size_t i) const { return aboard_[i]; }
+
+  /// Nothing stands on it, nothing between it and the rear; an arch is passed where a gap beside it takes the piece.
+  bool leaves(std::size_t i) const {
+    const StoodBox& b = boxes_[i];
+    for (std::size_t j = 0; j < boxes_.size(); ++j) {
+      if (j == i || !aboard_[j]) continue;
+      if (boxes_[j].at[2] == end(b, 2) && shared_base(boxes_[j], b) > 0) return false;
+      if (end(boxes_[j], 0) > end(b, 0) && cross(b, boxes_[j], 1) && cross(b, boxes_[j], 2)) return false;
+    }
+    for (const PackObstacle& o : cargo_.obstacles) {
+      const StoodBox solid = solid_of(o);
+      if (end(solid, 0) > end(b, 0) && cross(b, solid, 1) && cross(b, solid, 2) &&
+          gap_beside(i, solid) < std::min(b.size[0], b.size[1]))
+        return false;
+    }
+    return true;
+  }
+
+ private:
+  int gap_beside(std::size_t i, const StoodBox& arch) const {
+    StoodBox aisle = boxes_[i];
+    aisle.at[0] = arch.at[0];
+    aisle.size[0] = arch.size[0];
+    aisle.at[1] = 0;
+    aisle.size[1] = cargo_.room[1];
+    std::vector<std::pair<int, int>> taken;
+    const auto take = [&](const StoodBox& s) {
+      if (in_one_place(aisle, s)) taken.emplace_back(s.at[1], end(s, 1));
+    };
+    for (const PackObstacle& o : cargo_.obstacles) take(solid_of(o));
+    for (std::size_t j = 0; j < boxes_.size(); ++j)
+      if (j != i && aboard_[j]) take(boxes_[j]);
+    std::sort(taken.begin(), taken.end());
+    int from = 0, widest = 0;
+    for (const auto& [low, high] : taken) {
+      widest = std::max(widest, low - from);
+      from = std::max(from, high);
+    }
+    return std::max(widest, cargo_.room[1] - from);
+  }
+
+  const Cargo& cargo_;
+  const std::vector<StoodBox>& boxes_;
+  std::vector<bool> aboard_;
+};
+
+}  // namespace
+
+bool ways_free(const Cargo& cargo, const std::vector<StoodBox>& boxes) {
+  const auto stop = [&](std::size_t i) { return cargo.kinds[static_cast<std::size_t>(boxes[i].box)].stop; };
+  Deck out(cargo, boxes, true);
+  for (int at = 0; at <= cargo.stops; ++at) {
+    std::size_t left = 0;
+    for (bool moved = true; moved;) {
+      moved = false;
+      left = 0;
+      for (std::size_t i = boxes.size(); i-- > 0;) {
+        if (!out.aboard(i) || stop(i) != at) continue;
+        if (out.leaves(i)) {
+          out.set(i, false);
+          moved = true;
+        } else {
+          ++left;
+        }
+      }
+    }
+    if (left > 0) return false;
+  }
+  Deck in(cargo, boxes, false);
+  for (std::size_t i = 0; i < boxes.size(); ++i) {
+    if (!in.leaves(i)) return false;
+    in.set(i, true);
+  }
+  return true;
+}
+
+std::vector<StoodBox> loading_order(std::vector<StoodBox> boxes) {
+  std::stable_sort(boxes.begin(), boxes.end(), [](const StoodBox& a, const StoodBox& b) {
+    return std::tie(a.at[0], a.at[2], a.at[1]) < std::tie(b.at[0], b.at[2], b.at[1]);
+  });
+  const auto before = [](const StoodBox& a, const StoodBox& b) {
+    if (end(a, 2) == b.at[2] && shared_base(a, b) > 0) return true;
+    return end(a, 0) <= b.at[0] && cross(a, b, 1) && cross(a, b, 2);
+  };
+  std::vector<StoodBox> out;
+  while (!boxes.empty()) {
+    std::size_t next = 0;  // the first that waits for none; of a circle, the first
+    for (std::size_t i = 0; i < boxes.size(); ++i)
+      if (std::none_of(boxes.begin(), boxes.end(), [&](const StoodBox& b) { return before(b, boxes[i]); })) {
+        next = i;
+        break;
+      }
+    out.push_back(boxes[next]);
+    boxes.erase(boxes.begin() + static_cast<std::ptrdiff_t>(next));
+  }
+  return out;
+}
+
+}  // namespace dunnage

@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: MIT
+#include "load/rows.h"
+
+#include <algorithm>
+#include <numeric>
+#include <tuple>
+
+#include "load/cargo_rules.h"
+
+namespace dunnage {
+namespace {
+
+constexpr std::size_t most_depths = 8;  // of a row that are tried; more changed nothing on random shows
+
+int end(const StoodBox& b, std::size_t axis) { return b.at[axis] + b.size[axis]; }
+
+/// A stretch of the cargo space along x in which pieces may stand.
+struct Stretch {
+  int from = 0, to = 0;
+  bool tops_only = false;          ///< not on the floor
+};
+
+class RowBuilder {
+ public:
+  RowBuilder(const Cargo& cargo, RowOrder order) : cargo_(cargo), rules_(cargo) {
+    for (const CargoKind& kind : cargo.kinds) plan_.left.push_back(static_cast<int>(kind.units.size()));
+    order_.resize(cargo.kinds.size());
+    std::iota(order_.begin(), order_.end(), 0);
+    std::stable_sort(order_.begin(), order_.end(), [&](int a, int b) { return rank(a, order) > rank(b, order); });
+  }
+
+  RowPlan build() {
+    for (int stop = cargo_.stops; stop >= 0; --stop) {
+      add_strips(stop);
+      add_rows(stop, false);
+      fill(plan_.boxes, plan_.left, kinds_of(stop, true), {0, cargo_.room[0], true});
+      add_rows(stop, true);
+      fill(plan_.boxes, plan_.left, kinds_of(stop, false), {0, cargo_.room[0], false});
+      fill(plan_.boxes, plan_.left, kinds_of(stop, true), {0, cargo_.room[0], false});
+    }
+    return std::move(plan_);
+  }
+
+ private:
+  const CargoKind& kind(int k) const { return cargo_.kinds[static_cast<std::size_t>(k)]; }
+
+  double rank(int k, RowOrder order) const {
+    const CargoKind& of = kind(k);
+    if (of.stances.empty()) return 0;
+    const Spot& s = of.stances.front().size;
+    const double base = static_cast<double>(s[0]) * s[1];
+    if (order == RowOrder::heavy) return of.mass * 1e9 + base;
+    if (order == RowOrder::wide) return base * 1e4 + s[2];
+    return base * s[2];
+  }
+
+  std::vector<int> kinds_of(int stop, bool soft) const {
+    std::vector<int> out;
+    for (const int k : order_)
+      if (kind(k).stop == stop && kind(k).soft == soft && plan_.left[static_cast<std::size_t>(k)] > 0) out.push_back(k);
+    return out;
+  }
+
+  /// Long thin pieces along the walls, in turn left and right, beside each other from there inwards.
+  void add_strips(int stop) {
+    for (const int k : order_) {
+      if (!kind(k).strip || kind(k).stop != stop) continue;
+      int& left = plan_.left[static_cast<std::size_t>(k)];
+      while (left > 0 && add_strip(k)) --left;
+    }
+  }
+
+  bool add_strip(int k) {
+    const PackStance* along = nullptr;
+    for (const PackStance& s : kind(k).stances)
+      if (along == nullptr || s.size[0] > along->size[0]) along = &s;
+    if (along == nullptr || along->size[0] > cargo_.room[0] || 2 * strip_width_ + along->size[1] > cargo_.room[1] / 2)
+      return false;
+    StoodBox best;
+    bool found = false;
+    std::vector<int> ys = {0, cargo_.room[1] - along->size[1]};
+    for (const StoodBox& b : plan_.boxes) ys.insert(ys.end(), {end(b, 1), b.at[1] - along->size[1]});
+    for (const PackObstacle& o : cargo_.obstacles) ys.insert(ys.end(), {o.to[1], o.from[1] - along->size[1]});
+    const auto inwards = [&](const StoodBox& b) { return std::min(b.at[1], cargo_.room[1] - end(b, 1)); };
+    for (const int y : ys) {
+      const StoodBox b{k, along->word, {front_, y, 0}, along->size};
+      if ((found && inwards(b) >= inwards(best)) || !free_at(plan_.boxes, b) || !rules_.allows(plan_.boxes, b)) continue;
+      best = b;
+      found = true;
+    }
+    if (!found) return false;
+    strip_width_ += found ? along->size[1] / 2 : 0;
+    plan_.boxes.push_back(best);
+    return true;
+  }
+
+  void add_rows(int stop, bool soft) {
+    while (true) {
+      const std::vector<int> kinds = kinds_of(stop, soft);
+      std::vector<StoodBox> best;
+      std::vector<int> best_left;
+      int best_depth = 0;
+      double best_score = 0;
+      for (const int depth : depths(kinds)) {
+        std::vector<StoodBox> trial = plan_.boxes;
+        std::vector<int> left = plan_.left;
+        const double score = fill(trial, left, kinds, {front_, front_ + depth, false}) / (depth + cargo_.hands);
+        if (score <= best_score) continue;
+        best_score = score;
+        best_depth = depth;
+        best = std::move(trial);
+        best_left = std::move(left);
+      }
+      if (best_score == 0) return;
+      plan_.boxes = std::move(best);
+      plan_.left = std::move(best_left);
+      front_ = std::min(front_ + best_depth + cargo_.hands, cargo_.room[0]);
+    }
+  }
+
+  std::vector<int> depths(const std::vector<int>& kinds) const {
+    std::vector<int> out;
+    for (const int k : kinds)
+      for (const PackStance& s : kind(k).stances)
+        if (front_ + s.size[0] <= cargo_.room[0] && out.size() < most_depths &&
+            std::find(out.begin(), out.end(), s.size[0]) == out.end())
+          out.push_back(s.size[0]);
+    return out;
+  }
+
+  /// Puts what it can of these kinds into a stretch, in their order; the volume that went in, m3.
+  double fill(std::vector<StoodBox>& boxes, std::vector<int>& left, const std::vector<int>& kinds, const Stretch& stretch) {
+    std::vector<Spot> corners = first_corners(boxes, stretch);
+    double volume = 0;
+    for (const int k : kinds) {
+      int& count = left[static_cast<std::size_t>(k)];
+      StoodBox best;
+      while (count > 0 && find_place(boxes, k, stretch, corners, best)) {
+        --count;
+        boxes.push_back(best);
+        add_corners(best, corners);
+        volume += 1e-9 * best.size[0] * best.size[1] * best.size[2];
+      }
+    }
+    return volume;
+  }
+
+  std::vector<Spot> first_corners(const std::vector<StoodBox>& boxes, const Stretch& s) const {
+    std::vector<Spot> out = {{s.from, 0, 0}};
+    for (const PackObstacle& o : cargo_.obstacles) {
+      if (o.to[0] <= s.from || o.from[0] >= s.to) continue;
+      out.push_back({s.from, o.to[1], 0});
+      if (o.to[0] < s.to) out.push_back({o.to[0], 0, 0});
+    }
+    for (const StoodBox& b : boxes)
+      if (end(b, 0) > s.from && b.at[0] < s.to) {
+        out.push_back({s.from, end(b, 1), 0});
+        add_corners(b, out);
+      }
+    return out;
+  }
+
+  static void add_corners(const StoodBox& b, std::vector<Spot>& corners) {
+    corners.push_back({b.at[0], end(b, 1), b.at[2]});
+    corners.push_back({end(b, 0), b.at[1], b.at[2]});
+    corners.push_back({b.at[0], b.at[1], end(b, 2)});
+  }
+
+  bool find_place(const std::vector<StoodBox>& boxes, int k, const Stretch& stretch, const std::vector<Spot>& corners,
+                  StoodBox& best) {
+    using Key = std::tuple<int, int, int, int>;
+    Key best_key{};
+    bool found = false;
+    for (const Spot& c : corners) {
+      if (c[0] < stretch.from || (stretch.tops_only && c[2] == 0) || c[2] > kind(k).highest) continue;
+      for (const PackStance& s : kind(k).stances) {
+        const Key key{c[2], c[0], c[1], -s.size[0]};
+        if (c[0] + s.size[0] > stretch.to || (found && key >= best_key)) continue;
+        const StoodBox b{k, s.word, c, s.size};
+        if (!free_at(boxes, b) || !rules_.allows(boxes, b)) continue;
+        best = b;
+        best_key = key;
+        found = true;
+      }
+    }
+    return found;
+  }
+
+  /// Inside, apart from all, and borne on its whole base.
+  bool free_at(const std::vector<StoodBox>& boxes, const StoodBox& b) {
+    plan_.work += 5 * static_cast<long>(boxes.size());
+    for (std::size_t k = 0; k < 3; ++k)
+      if (b.at[k] < 0 || end(b, k) > cargo_.room[k]) return false;
+    std::int64_t borne = b.at[2] == 0 ? std::int64_t{b.size[0]} * b.size[1] : 0;
+    for (const StoodBox& other : boxes) {
+      if (in_one_place(b, other)) return false;
+      if (end(other, 2) == b.at[2]) borne += shared_base(other, b);
+    }
+    if (borne < std::int64_t{b.size[0]} * b.size[1]) return false;
+    for (const PackObstacle& o : cargo_.obstacles)
+      if (b.at[0] < o.to[0] && o.from[0] < end(b, 0) && b.at[1] < o.to[1] && o.from[1] < end(b, 1) &&
+          b.at[2] < o.to[2] && o.from[2] < end(b, 2))
+        return false;
+    return true;
+  }
+
+  const Cargo& cargo_;
+  CargoRules rules_;
+  std::vector<int> order_;
+  RowPlan plan_;
+  int front_ = 0, strip_width_ = 0;
+};
+
+}  // namespace
+
+RowPlan build_rows(const Cargo& cargo, RowOrder order) { return RowBuilder(cargo, order).build(); }
+
+}  // namespace dunnage

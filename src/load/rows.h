@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: MIT
+// Rows of columns from the bulkhead to the door, stop by stop, last off first in: a load as two people build it.
+#pragma once
+
+#include "load/cargo.h"
+
+namespace dunnage {
+
+/// What goes into a row first.
+enum class RowOrder { heavy, large, wide };
+
+struct RowPlan {
+  std::vector<StoodBox> boxes;     ///< `box` is a kind
+  std::vector<int> left;           ///< by kind
+  long work = 0;
+};
+
+RowPlan build_rows(const Cargo& cargo, RowOrder order);
+
+}  // namespace dunnage

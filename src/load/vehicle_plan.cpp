@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: MIT
+#include "load/vehicle_plan.h"
+
+#include <algorithm>
+#include <numeric>
+
+#include "load/cargo_rules.h"
+#include "load/pack.h"
+#include "load/rows.h"
+
+namespace dunnage {
+namespace {
+
+/// More pieces than a row builder sets down in the time of a search.
+constexpr int most_for_rows = 400;
+
+double volume_left(const Cargo& cargo, const VehiclePlan& plan) {
+  double sum = 0;
+  for (std::size_t k = 0; k < plan.left.size(); ++k) {
+    if (cargo.kinds[k].stances.empty()) continue;
+    const Spot& s = cargo.kinds[k].stances.front().size;
+    sum += 1e-9 * s[0] * s[1] * s[2] * plan.left[k];
+  }
+  return sum;
+}
+
+/// All in goes before legal, legal before even. What cannot be unloaded is no plan.
+bool better(const Cargo& cargo, const VehiclePlan& a, const VehiclePlan& b) {
+  if (a.ways != b.ways) return a.ways;
+  const double va = volume_left(cargo, a), vb = volume_left(cargo, b);
+  if (va != vb) return va < vb;
+  return a.trim < b.trim;
+}
+
+VehiclePlan finished(const Cargo& cargo, std::vector<StoodBox> boxes, std::vector<int> left, double tongue) {
+  VehiclePlan plan;
+  plan.boxes = loading_order(trimmed(cargo, std::move(boxes), tongue));
+  plan.left = std::move(left);
+  plan.trim = trim_of(cargo, plan.boxes, tongue);
+  plan.ways = ways_free(cargo, plan.boxes);
+  return plan;
+}
+
+/// Pieces so alike in mass and so strong that no stack of them breaks a rule.
+bool any_stack_holds(const Cargo& cargo) {
+  double all = 0;
+  for (const CargoKind& k : cargo.kinds) all += k.mass * static_cast<double>(k.units.size());
+  return std::all_of(cargo.kinds.begin(), cargo.kinds.end(), [&](const CargoKind& k) {
+    return k.mass_known && k.mass == cargo.kinds.front().mass && k.highest >= cargo.room[2] && k.bears >= all;
+  });
+}
+
+/// Stop by stop, last off first, each into what the ones before it left.
+VehiclePlan searched(const Cargo& cargo, long budget, double tongue) {
+  const CargoRules rules(cargo);
+  std::vector<int> left(cargo.kinds.size());
+  std::vector<StoodBox> boxes;
+  std::vector<int> stops;
+  for (std::size_t k = 0; k < cargo.kinds.size(); ++k) {
+    left[k] = static_cast<int>(cargo.kinds[k].units.size());
+    if (std::find(stops.begin(), stops.end(), cargo.kinds[k].stop) == stops.end()) stops.push_back(cargo.kinds[k].stop);
+  }
+  std::sort(stops.rbegin(), stops.rend());
+  long work = 0;
+  for (const int stop : stops) {
+    PackProblem problem;
+    problem.room = cargo.room;
+    problem.obstacles = cargo.obstacles;
+    problem.standing = boxes;
+    problem.rules = stops.size() == 1 && any_stack_holds(cargo) ? nullptr : &rules;
+    for (std::size_t k = 0; k < cargo.kinds.size(); ++k)
+      problem.boxes.push_back({cargo.kinds[k].stances, cargo.kinds[k].stop == stop ? left[k] : 0});
+    const Packed packed = pack(problem, budget / static_cast<long>(stops.size()));
+    work += packed.work;
+    for (const StoodBox& b : packed.boxes) {
+      boxes.push_back(b);
+      --left[static_cast<std::size_t>(b.box)];
+    }
+  }
+  VehiclePlan plan = finished(cargo, std::move(boxes), std::move(left), tongue);
+  plan.work = work;
+  return plan;
+}
+
+}  // namespace
+
+int VehiclePlan::left_out() const { return std::accumulate(left.begin(), left.end(), 0); }
+
+VehiclePlan plan_vehicle(const Cargo& cargo, const LoadEffort& effort, double tongue) {
+  VehiclePlan best;
+  best.ways = false;
+  for (const CargoKind& kind : cargo.kinds) best.left.push_back(static_cast<int>(kind.units.size()));
+  long work = 0;
+  bool any = false;
+  if (best.left_out() <= most_for_rows)
+    for (const RowOrder order : {RowOrder::heavy, RowOrder::large, RowOrder::wide}) {
+      RowPlan rows = build_rows(cargo, order);
+      work += rows.work;
+      VehiclePlan plan = finished(cargo, std::move(rows.boxes), std::move(rows.left), tongue);
+      if (!any || better(cargo, plan, best)) best = std::move(plan);
+      any = true;
+      if (best.ways && best.left_out() == 0 && best.trim.over <= 1e-6) break;
+    }
+  const bool hopeless = std::all_of(cargo.kinds.begin(), cargo.kinds.end(), [&](const CargoKind& kind) {
+    return kind.stances.empty() || best.left[static_cast<std::size_t>(&kind - cargo.kinds.data())] == 0;
+  });
+  if ((best.left_out() > 0 && !hopeless) || !best.ways) {
+    VehiclePlan plan = searched(cargo, effort.budget, tongue);
+    work += plan.work;
+    if (!any || better(cargo, plan, best)) best = std::move(plan);
+  }
+  best.work = work;
+  return best;
+}
+
+}  // namespace dunnage
