@@ -143,12 +143,19 @@ class LoadPlanner {
     std::sort(all.begin(), all.end());
     plan_units(f, all);
     if (homeless.empty()) return;
-    std::vector<int> left = left_units(f);
     const auto typed = [&](int unit) { return std::find(f.typed.begin(), f.typed.end(), unit) != f.typed.end(); };
-    if (std::any_of(left.begin(), left.end(), typed)) {
-      plan_units(f, f.typed);
-      return;
+    std::vector<int> offered = homeless, left = left_units(f);
+    while (!offered.empty() && std::any_of(left.begin(), left.end(), typed)) {
+      offered.resize(offered.size() / 2);
+      all = f.typed;
+      all.insert(all.end(), offered.begin(), offered.end());
+      std::sort(all.begin(), all.end());
+      plan_units(f, all);
+      left = left_units(f);
     }
+    if (offered.empty()) return;
+    left.insert(left.end(), homeless.begin() + static_cast<std::ptrdiff_t>(offered.size()), homeless.end());
+    std::sort(left.begin(), left.end());
     homeless = left;
     f.heavy.clear();
     std::erase_if(f.taken, [&](int unit) { return std::find(left.begin(), left.end(), unit) != left.end(); });

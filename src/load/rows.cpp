@@ -32,6 +32,8 @@ class RowBuilder {
   RowPlan build() {
     for (int stop = cargo_.stops; stop >= 0; --stop) {
       add_strips(stop);
+      // What the last row of the stop before left open, to the side of it and on it.
+      fill(plan_.boxes, plan_.left, kinds_of(stop, false), {row_from_, front_, false});
       add_rows(stop, false);
       fill(plan_.boxes, plan_.left, kinds_of(stop, true), {0, cargo_.room[0], true});
       add_rows(stop, true);
@@ -114,6 +116,7 @@ class RowBuilder {
       if (best_score == 0) return;
       plan_.boxes = std::move(best);
       plan_.left = std::move(best_left);
+      row_from_ = front_;
       front_ = std::min(front_ + best_depth + cargo_.hands, cargo_.room[0]);
     }
   }
@@ -208,7 +211,7 @@ class RowBuilder {
   CargoRules rules_;
   std::vector<int> order_;
   RowPlan plan_;
-  int front_ = 0, strip_width_ = 0;
+  int row_from_ = 0, front_ = 0, strip_width_ = 0;
 };
 
 }  // namespace

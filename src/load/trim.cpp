@@ -54,57 +54,87 @@ double trailer_over(const Vehicle& v, const std::vector<PlacedMass>& load) {
   return over;
 }
 
-/// Sets rows down one behind the other from `start`, `gap` apart, each as it was within itself.
+/// Where each row begins, which is turned over from left to right, and where each strip lies.
 class RowLayout {
  public:
   RowLayout(const Cargo& cargo, const std::vector<StoodBox>& boxes) : boxes_(boxes), row_(rows_of(cargo, boxes)) {
+    for (std::size_t i = 0; i < boxes.size(); ++i)
+      if (row_[i] < 0) row_[i] = strip_row;
     const int rows = row_.empty() ? 0 : *std::max_element(row_.begin(), row_.end()) + 1;
     from_.assign(static_cast<std::size_t>(std::max(rows, 0)), cargo.room[0]);
-    to_.assign(from_.size(), 0);
-    for (std::size_t i = 0; i < boxes.size(); ++i) {
-      if (row_[i] < 0) continue;
-      const auto r = static_cast<std::size_t>(row_[i]);
-      from_[r] = std::min(from_[r], boxes[i].at[0]);
-      to_[r] = std::max(to_[r], boxes[i].at[0] + boxes[i].size[0]);
-    }
-    for (std::size_t r = 0; r < from_.size(); ++r) length_ += to_[r] - from_[r];
-    spare_ = cargo.room[0] - length_;
-    width_ = cargo.room[1];
-    order.resize(from_.size());
-    std::iota(order.begin(), order.end(), std::size_t{0});
-    mirrored.assign(from_.size(), false);
-    if (from_.size() > 1) gap = std::clamp(spare_ / static_cast<int>(from_.size() - 1), 0, cargo.hands);
-    spare_ -= gap * static_cast<int>(from_.empty() ? 0 : from_.size() - 1);
+    length_.assign(from_.size(), 0);
+    for (std::size_t i = 0; i < boxes.size(); ++i)
+      if (row_[i] >= 0) from_[of(i)] = std::min(from_[of(i)], boxes[i].at[0]);
+    for (std::size_t i = 0; i < boxes.size(); ++i)
+      if (row_[i] >= 0) length_[of(i)] = std::max(length_[of(i)], boxes[i].at[0] + boxes[i].size[0] - from_[of(i)]);
+    room_ = cargo.room;
+    start_ = from_;
+    order_.resize(from_.size());
+    std::iota(order_.begin(), order_.end(), std::size_t{0});
+    mirrored_.assign(from_.size(), false);
+    shifted_.assign(boxes.size(), 0);
+    hands_ = cargo.hands;
   }
 
-  int spare() const { return spare_; }
   std::size_t rows() const { return from_.size(); }
+  std::vector<std::size_t> strips() const {
+    std::vector<std::size_t> out;
+    for (std::size_t i = 0; i < row_.size(); ++i)
+      if (row_[i] < 0) out.push_back(i);
+    return out;
+  }
+
+  /// Behind the last row.
+  int spare() const { return order_.empty() ? 0 : room_[0] - start_[order_.back()] - length_[order_.back()]; }
+
+  /// One behind the other from the bulkhead, with room for hands where the length allows it.
+  void close_up() {
+    int sum = 0;
+    for (const int length : length_) sum += length;
+    const int gaps = static_cast<int>(rows()) - 1;
+    const int gap = gaps > 0 ? std::clamp((room_[0] - sum) / gaps, 0, hands_) : 0;
+    int x = 0;
+    for (const std::size_t r : order_) {
+      start_[r] = x;
+      x += length_[r] + gap;
+    }
+  }
+  void mirror(std::size_t r) { mirrored_[r] = !mirrored_[r]; }
+  void swap(std::size_t i, std::size_t j) {
+    std::swap(order_[i], order_[j]);
+    close_up();
+  }
+  /// Moves the rows from the `at`th on towards the rear.
+  void open(std::size_t at, int by) {
+    for (std::size_t i = at; i < order_.size(); ++i) start_[order_[i]] += by;
+  }
+  int gap_before(std::size_t at) const {
+    if (at == 0) return order_.empty() ? 0 : start_[order_[0]];
+    return std::max(0, start_[order_[at]] - start_[order_[at - 1]] - length_[order_[at - 1]] - hands_);
+  }
+  void move_strip(std::size_t box, int share, int of) {
+    shifted_[box] = (room_[0] - boxes_[box].size[0]) * share / of - boxes_[box].at[0];
+  }
 
   std::vector<StoodBox> set() const {
-    std::vector<int> start(from_.size());
-    int x = ahead;
-    for (const std::size_t r : order) {
-      start[r] = x;
-      x += to_[r] - from_[r] + gap;
-    }
     std::vector<StoodBox> out = boxes_;
     for (std::size_t i = 0; i < out.size(); ++i) {
-      if (row_[i] < 0) continue;
-      const auto r = static_cast<std::size_t>(row_[i]);
-      out[i].at[0] += start[r] - from_[r];
-      if (mirrored[r]) out[i].at[1] = width_ - out[i].at[1] - out[i].size[1];
+      out[i].at[0] += row_[i] < 0 ? shifted_[i] : start_[of(i)] - from_[of(i)];
+      if (row_[i] >= 0 && mirrored_[of(i)]) out[i].at[1] = room_[1] - out[i].at[1] - out[i].size[1];
     }
     return out;
   }
 
-  std::vector<std::size_t> order;
-  std::vector<bool> mirrored;
-  int ahead = 0, gap = 0;
-
  private:
+  static constexpr int strip_row = -1;
+  std::size_t of(std::size_t i) const { return static_cast<std::size_t>(row_[i]); }
+
   std::vector<StoodBox> boxes_;
-  std::vector<int> row_, from_, to_;
-  int length_ = 0, spare_ = 0, width_ = 0;
+  std::vector<int> row_, from_, length_, start_, shifted_;
+  std::vector<std::size_t> order_;
+  std::vector<bool> mirrored_;
+  Spot room_{};
+  int hands_ = 0;
 };
 
 class Trimmer {
@@ -113,45 +143,42 @@ class Trimmer {
       : cargo_(cargo), tongue_(tongue), layout_(cargo, boxes), best_(boxes), trim_(trim_of(cargo, boxes, tongue)) {}
 
   std::vector<StoodBox> run() {
-    spread();
-    for (int round = 0; round < most_rounds && wrong(); ++round)
-      if (!mirror() && !swap() && !shift()) break;
+    RowLayout closed = layout_;
+    closed.close_up();
+    if (std::vector<StoodBox> boxes = closed.set(); legal(boxes)) take(closed, std::move(boxes));
+    for (int round = 0; round < most_rounds && (trim_.over > least || trim_.uneven > least); ++round) {
+      const bool turned = mirror(), swapped = swap(), opened = open(), moved = move_strips();
+      if (!turned && !swapped && !opened && !moved) break;
+    }
     return best_;
   }
 
  private:
-  bool wrong() const { return trim_.over > 1e-6 || trim_.uneven > 1e-6; }
+  static constexpr double least = 1e-6;
 
   bool legal(const std::vector<StoodBox>& boxes) const {
     return stands(cargo_, boxes) && CargoRules(cargo_).allows({}, boxes) && ways_free(cargo_, loading_order(boxes));
   }
 
-  void spread() {
-    std::vector<StoodBox> boxes = layout_.set();
-    if (!legal(boxes)) {
-      // Rows hold something between them, such as an arch: they stay where they are.
-      fixed_ = true;
-      return;
-    }
+  void take(const RowLayout& layout, std::vector<StoodBox> boxes) {
+    layout_ = layout;
+    trim_ = trim_of(cargo_, boxes, tongue_);
     best_ = std::move(boxes);
-    trim_ = trim_of(cargo_, best_, tongue_);
   }
 
   bool better(const RowLayout& trial) {
     std::vector<StoodBox> boxes = trial.set();
     const Trim trim = trim_of(cargo_, boxes, tongue_);
     if (!(trim < trim_) || !legal(boxes)) return false;
-    layout_ = trial;
-    best_ = std::move(boxes);
-    trim_ = trim;
+    take(trial, std::move(boxes));
     return true;
   }
 
   bool mirror() {
     bool any = false;
-    for (std::size_t r = 0; r < layout_.rows() && !fixed_ && trim_.uneven > 1e-6; ++r) {
+    for (std::size_t r = 0; r < layout_.rows() && trim_.uneven > least; ++r) {
       RowLayout trial = layout_;
-      trial.mirrored[r] = !trial.mirrored[r];
+      trial.mirror(r);
       any |= better(trial);
     }
     return any;
@@ -159,22 +186,38 @@ class Trimmer {
 
   bool swap() {
     bool any = false;
-    for (std::size_t i = 0; i < layout_.rows() && !fixed_; ++i)
-      for (std::size_t j = i + 1; j < layout_.rows() && trim_.over > 1e-6; ++j) {
+    for (std::size_t i = 0; i < layout_.rows(); ++i)
+      for (std::size_t j = i + 1; j < layout_.rows() && trim_.over > least; ++j) {
         RowLayout trial = layout_;
-        std::swap(trial.order[i], trial.order[j]);
+        trial.swap(i, j);
         any |= better(trial);
       }
     return any;
   }
 
-  bool shift() {
+  /// Empty length before a row, more or less of it: it is closed with a bar, so that it comes after what costs nothing.
+  bool open() {
     bool any = false;
-    for (int step = 0; step <= shifts && !fixed_ && trim_.over > 1e-6; ++step) {
-      RowLayout trial = layout_;
-      trial.ahead = trial.spare() * step / shifts;
-      any |= better(trial);
+    for (std::size_t at = 0; at < layout_.rows(); ++at) {
+      const RowLayout base = layout_;
+      const int most = base.spare(), least_by = -base.gap_before(at);
+      for (int step = 0; step <= shifts && trim_.over > least; ++step) {
+        RowLayout trial = base;
+        trial.open(at, least_by + (most - least_by) * step / shifts);
+        any |= better(trial);
+      }
     }
+    return any;
+  }
+
+  bool move_strips() {
+    bool any = false;
+    for (const std::size_t strip : layout_.strips())
+      for (int step = 0; step <= shifts && trim_.over > least; ++step) {
+        RowLayout trial = layout_;
+        trial.move_strip(strip, step, shifts);
+        any |= better(trial);
+      }
     return any;
   }
 
@@ -183,7 +226,6 @@ class Trimmer {
   RowLayout layout_;
   std::vector<StoodBox> best_;
   Trim trim_;
-  bool fixed_ = false;
 };
 
 }  // namespace
