@@ -5,18 +5,13 @@
 #include <string>
 #include <vector>
 
+#include "load/load_effort.h"
 #include "model/catalogue.h"
 #include "model/loading.h"
 #include "model/plan.h"
 #include "model/show.h"
 
 namespace dunnage {
-
-/// How much is tried, counted in steps of about a nanosecond, and how much room hands get.
-struct LoadEffort {
-  long budget = 200'000'000;       ///< of the search for one vehicle, begun only where rows leave something out
-  int hands = 20;                  ///< mm between rows: common practice, no source
-};
 
 /// Vehicles whose cargo space is typed, with the units that the kit or the show gives them, then with those that go in no
 /// typed vehicle. What fits nowhere is in the `left` of its vehicle, or of the last one.

@@ -2,7 +2,7 @@
 // One vehicle's load: rows first; where they leave something out, the search.
 #pragma once
 
-#include "load/plan_load.h"
+#include "load/load_effort.h"
 #include "load/trim.h"
 
 namespace dunnage {
