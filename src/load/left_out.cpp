@@ -81,16 +81,19 @@ double floor_short(const Cargo& cargo) {
   return sum;
 }
 
-/// How much longer the room would have to be for the same rows, mm; 0: not even that helps.
+/// How much longer the room would have to be for rows of the best order, mm; 0: not even that helps.
 int length_short(const Cargo& cargo) {
   Cargo drawn_out = cargo;
   drawn_out.room[0] += longer;
-  const RowPlan rows = build_rows(drawn_out, RowOrder::heavy);
-  int reach = 0;
-  for (const int left : rows.left)
-    if (left > 0) return 0;
-  for (const StoodBox& b : rows.boxes) reach = std::max(reach, b.at[0] + b.size[0]);
-  return std::max(0, reach - cargo.room[0]);
+  int least = longer;
+  for (const RowOrder order : {RowOrder::heavy, RowOrder::large, RowOrder::wide}) {
+    const RowPlan rows = build_rows(drawn_out, row_order(drawn_out, order));
+    if (std::any_of(rows.left.begin(), rows.left.end(), [](int left) { return left > 0; })) continue;
+    int reach = 0;
+    for (const StoodBox& b : rows.boxes) reach = std::max(reach, b.at[0] + b.size[0]);
+    least = std::min(least, reach - cargo.room[0]);
+  }
+  return least == longer ? 0 : std::max(0, least);
 }
 
 LeftOut of_all(const Cargo& cargo) {

@@ -8,6 +8,8 @@ namespace {
 
 constexpr double near_share = 0.04;  // of the room's side: so near counts as touching
 
+constexpr long rule_work = 60;         // a box that stands, for each block that a rule is asked of
+
 /// A neighbour as the face of a block sees it: how far from the block's corner along the face and up, and, for the far
 /// faces, how far away.
 struct Patch { int from, to, low, high, away; };
@@ -114,8 +116,9 @@ void keep(std::vector<PackChoice>& out, std::size_t most, const PackChoice& choi
   out.insert(out.begin() + static_cast<std::ptrdiff_t>(at), choice);
 }
 
-bool rules_allow(const PackGround& ground, const PackState& state, const NextSpace& next, int block) {
+bool rules_allow(const PackGround& ground, const PackState& state, const NextSpace& next, int block, long& work) {
   if (ground.problem->rules == nullptr) return true;
+  work += rule_work * static_cast<long>(state.boxes.size() + 1);
   const Block& b = ground.blocks[static_cast<std::size_t>(block)];
   Spot at = {next.space.lo[0], next.mirrored ? next.space.hi[1] - b.size[1] : next.space.lo[1], next.space.lo[2]};
   std::vector<StoodBox> fresh;
@@ -177,7 +180,7 @@ void best_blocks(const PackGround& ground, PackState& state, const NextSpace& ne
     if (part <= bar) continue;
     const double touch = around.touching(length, width, height);
     const double score = part * touch * touch * touch * touch;
-    if (score <= bar || !rules_allow(ground, state, next, block)) continue;
+    if (score <= bar || !rules_allow(ground, state, next, block, work)) continue;
     keep(out, most, {score, block});
     if (out.size() == most) bar = out.back().score;
   }

@@ -14,6 +14,15 @@ constexpr std::size_t most_depths = 8;  // of a row that are tried; more changed
 
 int end(const StoodBox& b, std::size_t axis) { return b.at[axis] + b.size[axis]; }
 
+double rank(const CargoKind& kind, RowOrder order) {
+  if (kind.stances.empty()) return 0;
+  const Spot& s = kind.stances.front().size;
+  const double base = static_cast<double>(s[0]) * s[1];
+  if (order == RowOrder::heavy) return kind.mass * 1e9 + base;
+  if (order == RowOrder::wide) return base * 1e4 + s[2];
+  return base * s[2];
+}
+
 /// A stretch of the cargo space along x in which pieces may stand.
 struct Stretch {
   int from = 0, to = 0;
@@ -22,18 +31,15 @@ struct Stretch {
 
 class RowBuilder {
  public:
-  RowBuilder(const Cargo& cargo, RowOrder order) : cargo_(cargo), rules_(cargo) {
+  RowBuilder(const Cargo& cargo, std::vector<int> order) : cargo_(cargo), rules_(cargo), order_(std::move(order)) {
     for (const CargoKind& kind : cargo.kinds) plan_.left.push_back(static_cast<int>(kind.units.size()));
-    order_.resize(cargo.kinds.size());
-    std::iota(order_.begin(), order_.end(), 0);
-    std::stable_sort(order_.begin(), order_.end(), [&](int a, int b) { return rank(a, order) > rank(b, order); });
   }
 
   RowPlan build() {
     for (int stop = cargo_.stops; stop >= 0; --stop) {
       add_strips(stop);
-      // What the last row of the stop before left open, to the side of it and on it.
-      fill(plan_.boxes, plan_.left, kinds_of(stop, false), {row_from_, front_, false});
+      // What the rows of the stops after this one left open, beside them and on them.
+      fill(plan_.boxes, plan_.left, kinds_of(stop, false), {0, front_, false});
       add_rows(stop, false);
       fill(plan_.boxes, plan_.left, kinds_of(stop, true), {0, cargo_.room[0], true});
       add_rows(stop, true);
@@ -45,16 +51,6 @@ class RowBuilder {
 
  private:
   const CargoKind& kind(int k) const { return cargo_.kinds[static_cast<std::size_t>(k)]; }
-
-  double rank(int k, RowOrder order) const {
-    const CargoKind& of = kind(k);
-    if (of.stances.empty()) return 0;
-    const Spot& s = of.stances.front().size;
-    const double base = static_cast<double>(s[0]) * s[1];
-    if (order == RowOrder::heavy) return of.mass * 1e9 + base;
-    if (order == RowOrder::wide) return base * 1e4 + s[2];
-    return base * s[2];
-  }
 
   std::vector<int> kinds_of(int stop, bool soft) const {
     std::vector<int> out;
@@ -116,7 +112,6 @@ class RowBuilder {
       if (best_score == 0) return;
       plan_.boxes = std::move(best);
       plan_.left = std::move(best_left);
-      row_from_ = front_;
       front_ = std::min(front_ + best_depth + cargo_.hands, cargo_.room[0]);
     }
   }
@@ -211,11 +206,19 @@ class RowBuilder {
   CargoRules rules_;
   std::vector<int> order_;
   RowPlan plan_;
-  int row_from_ = 0, front_ = 0, strip_width_ = 0;
+  int front_ = 0, strip_width_ = 0;
 };
 
 }  // namespace
 
-RowPlan build_rows(const Cargo& cargo, RowOrder order) { return RowBuilder(cargo, order).build(); }
+std::vector<int> row_order(const Cargo& cargo, RowOrder order) {
+  std::vector<int> out(cargo.kinds.size());
+  std::iota(out.begin(), out.end(), 0);
+  const auto of = [&](int k) { return rank(cargo.kinds[static_cast<std::size_t>(k)], order); };
+  std::stable_sort(out.begin(), out.end(), [&](int a, int b) { return of(a) > of(b); });
+  return out;
+}
+
+RowPlan build_rows(const Cargo& cargo, std::vector<int> order) { return RowBuilder(cargo, std::move(order)).build(); }
 
 }  // namespace dunnage

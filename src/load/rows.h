@@ -15,6 +15,8 @@ struct RowPlan {
   long work = 0;
 };
 
-RowPlan build_rows(const Cargo& cargo, RowOrder order);
+/// The kinds, what goes first ahead.
+std::vector<int> row_order(const Cargo& cargo, RowOrder order);
+RowPlan build_rows(const Cargo& cargo, std::vector<int> order);
 
 }  // namespace dunnage

@@ -14,12 +14,12 @@ namespace {
 /// More pieces than a row builder sets down in the time of a search.
 constexpr int most_for_rows = 400;
 
-double volume_left(const Cargo& cargo, const VehiclePlan& plan) {
+double volume_left(const Cargo& cargo, const std::vector<int>& left) {
   double sum = 0;
-  for (std::size_t k = 0; k < plan.left.size(); ++k) {
+  for (std::size_t k = 0; k < left.size(); ++k) {
     if (cargo.kinds[k].stances.empty()) continue;
     const Spot& s = cargo.kinds[k].stances.front().size;
-    sum += 1e-9 * s[0] * s[1] * s[2] * plan.left[k];
+    sum += 1e-9 * s[0] * s[1] * s[2] * left[k];
   }
   return sum;
 }
@@ -27,7 +27,7 @@ double volume_left(const Cargo& cargo, const VehiclePlan& plan) {
 /// All in goes before legal, legal before even. What cannot be unloaded is no plan.
 bool better(const Cargo& cargo, const VehiclePlan& a, const VehiclePlan& b) {
   if (a.ways != b.ways) return a.ways;
-  const double va = volume_left(cargo, a), vb = volume_left(cargo, b);
+  const double va = volume_left(cargo, a.left), vb = volume_left(cargo, b.left);
   if (va != vb) return va < vb;
   return a.trim < b.trim;
 }
@@ -82,6 +82,63 @@ VehiclePlan searched(const Cargo& cargo, long budget, double tongue) {
   return plan;
 }
 
+/// Rows in several orders. What an order leaves out goes in earlier the next time, so that what is hard to place is
+/// placed while there is room (the "squeaky wheel" of Joslin & Clements, J. of AI Research 10 (1999) 353-373).
+class RowTrials {
+ public:
+  RowTrials(const Cargo& cargo, double tongue, long budget) : cargo_(cargo), tongue_(tongue), budget_(budget) {}
+
+  bool run(VehiclePlan& best) {
+    for (const RowOrder first : {RowOrder::heavy, RowOrder::large, RowOrder::wide}) {
+      std::vector<int> order = row_order(cargo_, first);
+      int idle = 0;
+      for (int round = 0; round < most_rounds && idle < most_idle && work_ < budget_; ++round) {
+        RowPlan rows = build_rows(cargo_, order);
+        work_ += rows.work;
+        const double left = volume_left(cargo_, rows.left);
+        promote(order, rows.left);
+        if (left == 0) {
+          take(std::move(rows), best);
+          if (best.ways && best.trim.over <= 1e-6) return true;
+          break;
+        }
+        idle = left < least_left_ ? 0 : idle + 1;
+        if (left >= least_left_) continue;
+        least_left_ = left;
+        part_ = std::move(rows);
+      }
+    }
+    if (!any_) take(std::move(part_), best);
+    return false;
+  }
+  long work() const { return work_; }
+
+ private:
+  static constexpr int most_rounds = 60, most_idle = 12;
+
+  void take(RowPlan rows, VehiclePlan& best) {
+    if (rows.left.empty()) return;
+    VehiclePlan plan = finished(cargo_, std::move(rows.boxes), std::move(rows.left), tongue_);
+    if (!any_ || better(cargo_, plan, best)) best = std::move(plan);
+    any_ = true;
+  }
+
+  static void promote(std::vector<int>& order, const std::vector<int>& left) {
+    for (std::size_t i = 0; i < order.size(); ++i) {
+      if (left[static_cast<std::size_t>(order[i])] == 0) continue;
+      const auto at = order.begin() + static_cast<std::ptrdiff_t>(i);
+      std::rotate(order.begin() + static_cast<std::ptrdiff_t>(i / 2), at, at + 1);
+    }
+  }
+
+  const Cargo& cargo_;
+  double tongue_;
+  long budget_, work_ = 0;
+  RowPlan part_;
+  double least_left_ = 1e300;
+  bool any_ = false;
+};
+
 }  // namespace
 
 int VehiclePlan::left_out() const { return std::accumulate(left.begin(), left.end(), 0); }
@@ -92,15 +149,12 @@ VehiclePlan plan_vehicle(const Cargo& cargo, const LoadEffort& effort, double to
   for (const CargoKind& kind : cargo.kinds) best.left.push_back(static_cast<int>(kind.units.size()));
   long work = 0;
   bool any = false;
-  if (best.left_out() <= most_for_rows)
-    for (const RowOrder order : {RowOrder::heavy, RowOrder::large, RowOrder::wide}) {
-      RowPlan rows = build_rows(cargo, order);
-      work += rows.work;
-      VehiclePlan plan = finished(cargo, std::move(rows.boxes), std::move(rows.left), tongue);
-      if (!any || better(cargo, plan, best)) best = std::move(plan);
-      any = true;
-      if (best.ways && best.left_out() == 0 && best.trim.over <= 1e-6) break;
-    }
+  if (best.left_out() <= most_for_rows && !any_stack_holds(cargo)) {
+    RowTrials trials(cargo, tongue, effort.budget / 4);
+    trials.run(best);
+    work = trials.work();
+    any = true;
+  }
   const bool hopeless = std::all_of(cargo.kinds.begin(), cargo.kinds.end(), [&](const CargoKind& kind) {
     return kind.stances.empty() || best.left[static_cast<std::size_t>(&kind - cargo.kinds.data())] == 0;
   });
