@@ -1,7 +1,8 @@
 #!/bin/sh
 # SPDX-License-Identifier: MIT
 # Builds and runs the benchmarks, and prints one table. Without an argument all of them; else those named:
-# cover, qr, sheets, labels, packet, label-growth, kit-growth, input-growth.
+# cover, qr, load, sheets, labels, packet, label-growth, kit-growth, input-growth. load takes each 10th published
+# instance of container loading, about six minutes; load-all takes every one, about an hour.
 set -eu
 
 here=$(CDPATH='' cd -- "$(dirname -- "$0")" && pwd)
@@ -9,15 +10,18 @@ cd "$here/.."
 sh examples/install.sh testing
 [ -f build-test/build.ninja ] ||
   cmake -S . -B build-test -G Ninja -DCMAKE_BUILD_TYPE=Release -DDUNNAGE_WERROR=ON
-cmake --build build-test --target dunnage dunnage_fonts bench_speed floor_sheets floor_labels bench_cover bench_qr
+cmake --build build-test --target dunnage dunnage_fonts bench_speed floor_sheets floor_labels bench_cover bench_qr bench_load
 
 speed=
 cover=$([ $# -eq 0 ] && echo yes || echo no)
 qr=$cover
+load=$([ $# -eq 0 ] && echo 10 || echo 0)
 for part in "$@"; do
   case $part in
     cover) cover=yes ;;
     qr) qr=yes ;;
+    load) load=10 ;;
+    load-all) load=1 ;;
     sheets | labels | packet | label-growth | kit-growth | input-growth) speed="$speed $part" ;;
     *) echo "bench.sh: there is no benchmark \"$part\"" >&2; exit 1 ;;
   esac
@@ -30,3 +34,4 @@ if [ $# -eq 0 ] || [ -n "$speed" ]; then
 fi
 if [ "$cover" = yes ]; then build-test/bin/bench_cover; fi
 if [ "$qr" = yes ]; then build-test/bin/bench_qr; fi
+if [ "$load" != 0 ]; then build-test/bin/bench_load ../shared/reference/data "$load"; fi

@@ -21,14 +21,6 @@ StoodBox solid_of(const PackObstacle& o) {
 
 }  // namespace
 
-std::int64_t shared_base(const StoodBox& a, const StoodBox& b) {
-  const std::int64_t x = std::min(end(a, 0), end(b, 0)) - std::max(a.at[0], b.at[0]);
-  const std::int64_t y = std::min(end(a, 1), end(b, 1)) - std::max(a.at[1], b.at[1]);
-  return x > 0 && y > 0 ? x * y : 0;
-}
-
-bool in_one_place(const StoodBox& a, const StoodBox& b) { return cross(a, b, 0) && cross(a, b, 1) && cross(a, b, 2); }
-
 bool CargoRules::bears(const StoodBox& below, const StoodBox& above) const {
   const CargoKind& low = kind(below);
   const CargoKind& high = kind(above);
@@ -100,6 +92,10 @@ bool CargoRules::allows(const std::vector<StoodBox>& standing, const StoodBox& f
   for (const StoodBox& b : standing) all.push_back(&b);
   all.push_back(&fresh);
   return carried_within(all);
+}
+
+bool CargoRules::comes_off(const std::vector<StoodBox>& standing, const StoodBox& fresh) const {
+  return std::all_of(standing.begin(), standing.end(), [&](const StoodBox& b) { return comes_off(b, fresh); });
 }
 
 bool stands(const Cargo& cargo, const std::vector<StoodBox>& boxes) {

@@ -2,6 +2,9 @@
 // What must hold in a vehicle besides room and support: what bears what, how high hands reach, what comes off first.
 #pragma once
 
+#include <algorithm>
+#include <cstdint>
+
 #include "load/cargo.h"
 
 namespace dunnage {
@@ -12,6 +15,8 @@ class CargoRules : public PackRules {
   bool allows(const std::vector<StoodBox>& standing, const std::vector<StoodBox>& fresh) const override;
   /// One more box, for the builder of rows, which asks very often.
   bool allows(const std::vector<StoodBox>& standing, const StoodBox& fresh) const;
+  /// Neither it nor what stands hinders the other at its stop.
+  bool comes_off(const std::vector<StoodBox>& standing, const StoodBox& fresh) const;
 
  private:
   const CargoKind& kind(const StoodBox& b) const { return cargo_.kinds[static_cast<std::size_t>(b.box)]; }
@@ -22,9 +27,18 @@ class CargoRules : public PackRules {
   const Cargo& cargo_;
 };
 
+inline bool in_one_place(const StoodBox& a, const StoodBox& b) {
+  const auto cross = [&](std::size_t k) { return a.at[k] < b.at[k] + b.size[k] && b.at[k] < a.at[k] + a.size[k]; };
+  return cross(0) && cross(1) && cross(2);
+}
 /// Shared floor of two boxes, mm2.
-std::int64_t shared_base(const StoodBox& a, const StoodBox& b);
-bool in_one_place(const StoodBox& a, const StoodBox& b);
+inline std::int64_t shared_base(const StoodBox& a, const StoodBox& b) {
+  const auto along = [&](std::size_t k) {
+    return std::int64_t{std::min(a.at[k] + a.size[k], b.at[k] + b.size[k]) - std::max(a.at[k], b.at[k])};
+  };
+  const std::int64_t x = along(0), y = along(1);
+  return x > 0 && y > 0 ? x * y : 0;
+}
 /// Inside, apart from each other and from obstacles, on full support: for boxes that were moved after the search.
 bool stands(const Cargo& cargo, const std::vector<StoodBox>& boxes);
 /// Every box has a way out straight to the rear at its stop, past what stays; and in, in the order given.

@@ -18,6 +18,7 @@ double rank(const CargoKind& kind, RowOrder order) {
   if (kind.stances.empty()) return 0;
   const Spot& s = kind.stances.front().size;
   const double base = static_cast<double>(s[0]) * s[1];
+  if (order == RowOrder::strong) return (kind.bears > 0 || kind.highest == 0 ? 1e15 : 0) + kind.mass * 1e9 + base;
   if (order == RowOrder::heavy) return kind.mass * 1e9 + base;
   if (order == RowOrder::wide) return base * 1e4 + s[2];
   return base * s[2];
@@ -27,7 +28,30 @@ double rank(const CargoKind& kind, RowOrder order) {
 struct Stretch {
   int from = 0, to = 0;
   bool tops_only = false;          ///< not on the floor
+  std::vector<StoodBox> near = {}; ///< what reaches into it
+  std::vector<Spot> corners = {};  ///< where a piece may be pushed to, the lowest first, then the deepest
+  std::vector<StoodBox> placed = {};
 };
+
+bool lower(const Spot& a, const Spot& b) { return std::tie(a[2], a[0], a[1]) < std::tie(b[2], b[0], b[1]); }
+
+void add_corner(std::vector<Spot>& corners, const Spot& c) {
+  const auto at = std::lower_bound(corners.begin(), corners.end(), c, lower);
+  if (at == corners.end() || *at != c) corners.insert(at, c);
+}
+
+/// Drops the corners that a box covers.
+void bury(const StoodBox& b, std::vector<Spot>& corners) {
+  std::erase_if(corners, [&](const Spot& c) {
+    return c[0] >= b.at[0] && c[0] < end(b, 0) && c[1] >= b.at[1] && c[1] < end(b, 1) && c[2] >= b.at[2] && c[2] < end(b, 2);
+  });
+}
+
+void add_corners(const StoodBox& b, std::vector<Spot>& corners) {
+  add_corner(corners, {b.at[0], end(b, 1), b.at[2]});
+  add_corner(corners, {end(b, 0), b.at[1], b.at[2]});
+  add_corner(corners, {b.at[0], b.at[1], end(b, 2)});
+}
 
 class RowBuilder {
  public:
@@ -39,12 +63,12 @@ class RowBuilder {
     for (int stop = cargo_.stops; stop >= 0; --stop) {
       add_strips(stop);
       // What the rows of the stops after this one left open, beside them and on them.
-      fill(plan_.boxes, plan_.left, kinds_of(stop, false), {0, front_, false});
+      fill_up(kinds_of(stop, false), front_, false);
       add_rows(stop, false);
-      fill(plan_.boxes, plan_.left, kinds_of(stop, true), {0, cargo_.room[0], true});
+      fill_up(kinds_of(stop, true), cargo_.room[0], true);
       add_rows(stop, true);
-      fill(plan_.boxes, plan_.left, kinds_of(stop, false), {0, cargo_.room[0], false});
-      fill(plan_.boxes, plan_.left, kinds_of(stop, true), {0, cargo_.room[0], false});
+      fill_up(kinds_of(stop, false), cargo_.room[0], false);
+      fill_up(kinds_of(stop, true), cargo_.room[0], false);
     }
     return std::move(plan_);
   }
@@ -92,27 +116,33 @@ class RowBuilder {
     return true;
   }
 
+  /// What goes anywhere from the bulkhead up to `to`.
+  void fill_up(const std::vector<int>& kinds, int to, bool tops_only) {
+    if (kinds.empty() || to == 0) return;
+    Stretch stretch{0, to, tops_only};
+    fill(stretch, plan_.left, kinds);
+    plan_.boxes.insert(plan_.boxes.end(), stretch.placed.begin(), stretch.placed.end());
+  }
+
   void add_rows(int stop, bool soft) {
     while (true) {
       const std::vector<int> kinds = kinds_of(stop, soft);
-      std::vector<StoodBox> best;
+      Stretch best;
       std::vector<int> best_left;
-      int best_depth = 0;
       double best_score = 0;
       for (const int depth : depths(kinds)) {
-        std::vector<StoodBox> trial = plan_.boxes;
+        Stretch trial{front_, front_ + depth};
         std::vector<int> left = plan_.left;
-        const double score = fill(trial, left, kinds, {front_, front_ + depth, false}) / (depth + cargo_.hands);
+        const double score = fill(trial, left, kinds) / (depth + cargo_.hands);
         if (score <= best_score) continue;
         best_score = score;
-        best_depth = depth;
         best = std::move(trial);
         best_left = std::move(left);
       }
       if (best_score == 0) return;
-      plan_.boxes = std::move(best);
+      plan_.boxes.insert(plan_.boxes.end(), best.placed.begin(), best.placed.end());
       plan_.left = std::move(best_left);
-      front_ = std::min(front_ + best_depth + cargo_.hands, cargo_.room[0]);
+      front_ = std::min(best.to + cargo_.hands, cargo_.room[0]);
     }
   }
 
@@ -127,61 +157,63 @@ class RowBuilder {
   }
 
   /// Puts what it can of these kinds into a stretch, in their order; the volume that went in, m3.
-  double fill(std::vector<StoodBox>& boxes, std::vector<int>& left, const std::vector<int>& kinds, const Stretch& stretch) {
-    std::vector<Spot> corners = first_corners(boxes, stretch);
+  double fill(Stretch& stretch, std::vector<int>& left, const std::vector<int>& kinds) {
+    look_round(stretch);
     double volume = 0;
     for (const int k : kinds) {
       int& count = left[static_cast<std::size_t>(k)];
-      StoodBox best;
-      while (count > 0 && find_place(boxes, k, stretch, corners, best)) {
+      StoodBox next;
+      while (count > 0 && find_place(k, stretch, next)) {
         --count;
-        boxes.push_back(best);
-        add_corners(best, corners);
-        volume += 1e-9 * best.size[0] * best.size[1] * best.size[2];
+        stretch.near.push_back(next);
+        stretch.placed.push_back(next);
+        bury(next, stretch.corners);
+        add_corners(next, stretch.corners);
+        volume += 1e-9 * next.size[0] * next.size[1] * next.size[2];
       }
     }
     return volume;
   }
 
-  std::vector<Spot> first_corners(const std::vector<StoodBox>& boxes, const Stretch& s) const {
-    std::vector<Spot> out = {{s.from, 0, 0}};
+  void look_round(Stretch& s) const {
+    s.corners = {{s.from, 0, 0}};
     for (const PackObstacle& o : cargo_.obstacles) {
       if (o.to[0] <= s.from || o.from[0] >= s.to) continue;
-      out.push_back({s.from, o.to[1], 0});
-      if (o.to[0] < s.to) out.push_back({o.to[0], 0, 0});
+      add_corner(s.corners, {s.from, o.to[1], 0});
+      if (o.to[0] < s.to) add_corner(s.corners, {o.to[0], 0, 0});
     }
-    for (const StoodBox& b : boxes)
-      if (end(b, 0) > s.from && b.at[0] < s.to) {
-        out.push_back({s.from, end(b, 1), 0});
-        add_corners(b, out);
-      }
-    return out;
+    for (const StoodBox& b : plan_.boxes) {
+      if (end(b, 0) <= s.from || b.at[0] >= s.to) continue;
+      s.near.push_back(b);
+      add_corner(s.corners, {s.from, end(b, 1), 0});
+      add_corners(b, s.corners);
+    }
+    for (const StoodBox& b : s.near) bury(b, s.corners);
   }
 
-  static void add_corners(const StoodBox& b, std::vector<Spot>& corners) {
-    corners.push_back({b.at[0], end(b, 1), b.at[2]});
-    corners.push_back({end(b, 0), b.at[1], b.at[2]});
-    corners.push_back({b.at[0], b.at[1], end(b, 2)});
+  bool find_place(int k, const Stretch& stretch, StoodBox& out) {
+    // What bears nothing ends a column: better at the top of one than on the floor.
+    const bool ends_column = kind(k).bears == 0 && kind(k).highest > 0;
+    if ((ends_column || stretch.tops_only) && find_among(k, stretch, 1, out)) return true;
+    return !stretch.tops_only && find_among(k, stretch, 0, out);
   }
 
-  bool find_place(const std::vector<StoodBox>& boxes, int k, const Stretch& stretch, const std::vector<Spot>& corners,
-                  StoodBox& best) {
-    using Key = std::tuple<int, int, int, int>;
-    Key best_key{};
-    bool found = false;
-    for (const Spot& c : corners) {
-      if (c[0] < stretch.from || (stretch.tops_only && c[2] == 0) || c[2] > kind(k).highest) continue;
+  /// The lowest and deepest corner from a height on in which it stands as the rules want; lengthwise where both ways do.
+  bool find_among(int k, const Stretch& stretch, int lowest, StoodBox& out) {
+    for (const Spot& c : stretch.corners) {
+      if (c[2] > kind(k).highest) return false;
+      if (c[2] < lowest || c[0] < stretch.from) continue;
+      bool found = false;
       for (const PackStance& s : kind(k).stances) {
-        const Key key{c[2], c[0], c[1], -s.size[0]};
-        if (c[0] + s.size[0] > stretch.to || (found && key >= best_key)) continue;
+        if (c[0] + s.size[0] > stretch.to || (found && s.size[0] <= out.size[0])) continue;
         const StoodBox b{k, s.word, c, s.size};
-        if (!free_at(boxes, b) || !rules_.allows(boxes, b)) continue;
-        best = b;
-        best_key = key;
+        if (!free_at(stretch.near, b) || !rules_.allows(stretch.near, b) || !rules_.comes_off(plan_.boxes, b)) continue;
+        out = b;
         found = true;
       }
+      if (found) return true;
     }
-    return found;
+    return false;
   }
 
   /// Inside, apart from all, and borne on its whole base.

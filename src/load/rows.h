@@ -7,7 +7,7 @@
 namespace dunnage {
 
 /// What goes into a row first.
-enum class RowOrder { heavy, large, wide };
+enum class RowOrder { heavy, strong, large, wide };  ///< strong: what bears others ahead of what does not
 
 struct RowPlan {
   std::vector<StoodBox> boxes;     ///< `box` is a kind

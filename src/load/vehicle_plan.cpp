@@ -88,33 +88,36 @@ class RowTrials {
  public:
   RowTrials(const Cargo& cargo, double tongue, long budget) : cargo_(cargo), tongue_(tongue), budget_(budget) {}
 
-  bool run(VehiclePlan& best) {
-    for (const RowOrder first : {RowOrder::heavy, RowOrder::large, RowOrder::wide}) {
-      std::vector<int> order = row_order(cargo_, first);
-      int idle = 0;
-      for (int round = 0; round < most_rounds && idle < most_idle && work_ < budget_; ++round) {
+  void run(VehiclePlan& best) {
+    std::vector<std::vector<int>> orders;
+    for (const RowOrder first : {RowOrder::heavy, RowOrder::strong, RowOrder::large, RowOrder::wide})
+      orders.push_back(row_order(cargo_, first));
+    int whole = 0;
+    for (int round = 0; round < most_rounds && whole < most_whole && work_ < budget_; ++round)
+      for (std::vector<int>& order : orders) {
         RowPlan rows = build_rows(cargo_, order);
         work_ += rows.work;
         const double left = volume_left(cargo_, rows.left);
-        promote(order, rows.left);
-        if (left == 0) {
-          take(std::move(rows), best);
-          if (best.ways && best.trim.over <= 1e-6) return true;
-          break;
+        if (left > 0) {
+          learn(order, rows.left, round);
+          if (left >= least_left_) continue;
+          least_left_ = left;
+          part_ = std::move(rows);
+          continue;
         }
-        idle = left < least_left_ ? 0 : idle + 1;
-        if (left >= least_left_) continue;
-        least_left_ = left;
-        part_ = std::move(rows);
+        ++whole;
+        take(std::move(rows), best);
+        if (best.ways && best.trim.over <= 1e-6) return;
+        stir(order, round);
       }
-    }
     if (!any_) take(std::move(part_), best);
-    return false;
   }
   long work() const { return work_; }
 
  private:
-  static constexpr int most_rounds = 60, most_idle = 12;
+  static constexpr int most_rounds = 60;
+  static constexpr int most_whole = 12;  // plans that hold all, of which none rests on the axles as it must
+  static constexpr int calm_rounds = 8;  // then orders go round in circles
 
   void take(RowPlan rows, VehiclePlan& best) {
     if (rows.left.empty()) return;
@@ -123,12 +126,21 @@ class RowTrials {
     any_ = true;
   }
 
-  static void promote(std::vector<int>& order, const std::vector<int>& left) {
+  static void learn(std::vector<int>& order, const std::vector<int>& left, int round) {
     for (std::size_t i = 0; i < order.size(); ++i) {
       if (left[static_cast<std::size_t>(order[i])] == 0) continue;
       const auto at = order.begin() + static_cast<std::ptrdiff_t>(i);
       std::rotate(order.begin() + static_cast<std::ptrdiff_t>(i / 2), at, at + 1);
     }
+    if (round >= calm_rounds) stir(order, round);
+  }
+
+  /// Two swaps, at places that differ from round to round and not from run to run.
+  static void stir(std::vector<int>& order, int round) {
+    const auto at = [&](int n) { return static_cast<std::size_t>(n) % order.size(); };
+    if (order.empty()) return;
+    std::swap(order[at(7 * round + 1)], order[at(13 * round + 5)]);
+    std::swap(order[at(11 * round + 2)], order[at(17 * round + 3)]);
   }
 
   const Cargo& cargo_;
@@ -150,7 +162,7 @@ VehiclePlan plan_vehicle(const Cargo& cargo, const LoadEffort& effort, double to
   long work = 0;
   bool any = false;
   if (best.left_out() <= most_for_rows && !any_stack_holds(cargo)) {
-    RowTrials trials(cargo, tongue, effort.budget / 4);
+    RowTrials trials(cargo, tongue, effort.budget / 2);
     trials.run(best);
     work = trials.work();
     any = true;
