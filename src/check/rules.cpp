@@ -13,6 +13,7 @@
 #include "check/inspections.h"
 #include "check/level_ways.h"
 #include "check/lifting.h"
+#include "check/load_plan_rule.h"
 #include "check/rain_cover.h"
 #include "check/stop_role.h"
 #include "check/storm_plan.h"
@@ -132,11 +133,19 @@ const std::vector<Rule>& rules() {
       {"vehicle", "what each vehicle and trailer carries against its plates",
        "load + people against payload; empty + load + people against gross; with its trailer against the "
        "train; "
-       "axles and tongue by moments where positions are typed; tie-downs by number, and limits of half the "
+       "axles and tongue by moments where positions are typed or planned; tie-downs by number, and limits of half the "
        "load",
        "statics; 49 CFR 393.106, 393.110; steered axle after DGUV rule 70", "as read",
        "tyres, brakes, how high the load stands, axles and tongue without positions, unloading on the way",
        "the plate, the tyre placard, the hitch plate; the driver", check_vehicles},
+      {"loading", "what stands where in each vehicle, and its axles and tongue after every stop",
+       "a plan of boxes judged by a checker of its own: nothing in one place, whole bases borne, this way up, wheels down, "
+       "nothing on the fragile or on the lighter, mass on top within its limit, through a door, out at its stop past what "
+       "stays; moments at departure and after each stop against the plates, the tongue's window and a fifth on the steered "
+       "axle; sides apart by more than 10 % (our choice)",
+       "statics; 49 CFR 393.106, 393.110; steered axle after DGUV rule 70", "as read",
+       "what bends or is squeezed, straps against braking above working loads, tyres, what nobody typed a size for",
+       "the plate and a scale; the driver", check_loading},
       {"inspection", "things whose inspection date runs out before the show",
        "inspect_by against the show's date", "the date in the kit", "as typed",
        "what nobody gave a date, and what broke since", "who inspects it", check_inspections},

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "check/load_stages.h"
 #include "check/say.h"
 #include "formula/vehicle_load.h"
 
@@ -11,8 +12,6 @@ namespace dunnage {
 namespace {
 
 constexpr double slack = 1 + 1e-9;
-/// Least share of the total on the steered axle. Source: DGUV rule 70, commentary on clause 37.
-constexpr double least_steered = 0.2;
 /// Share of a loaded trailer on its tongue where nothing says: the upper end of the owners' manuals.
 constexpr double assumed_tongue = 0.15;
 
@@ -26,13 +25,24 @@ struct Loaded {
   const Load* load = nullptr;      ///< as the show lists it; null where it does not
   std::vector<PlacedMass> pieces;  ///< behind the front end of the cargo space
   Mass mass;
-  int count = 0, unknown = 0, unplaced = 0;
+  int count = 0, unknown = 0, unplaced = 0, drawn = 0;
+  Length from, to;                 ///< of what is drawn, behind the bulkhead
 };
 
 const StandsAt* spot_of(const Load* load, const CaseUnit& unit, const Case& box) {
   if (!load) return nullptr;
   for (const StandsAt& spot : load->stands)
     if (spot.code.value == unit.code || spot.code.value == box.code.value) return &spot;
+  return nullptr;
+}
+
+/// As planned; null where nobody planned it.
+const LoadedPiece* drawn_piece(const Plan& plan, const std::string& vehicle, int unit) {
+  if (!plan.loading) return nullptr;
+  for (const VehicleLoading& loading : plan.loading->vehicles)
+    if (loading.vehicle == vehicle)
+      for (const LoadedPiece& piece : loading.pieces)
+        if (piece.unit == unit) return &piece;
   return nullptr;
 }
 
@@ -48,8 +58,15 @@ Loaded loaded(const Catalogue& c, const Show& show, const Plan& plan, const Vehi
     if (!row.mass_known) ++l.unknown;
     l.mass += row.mass;
     const StandsAt* spot = spot_of(l.load, c.units[static_cast<std::size_t>(unit)], c.case_at(unit));
+    const LoadedPiece* drawn = drawn_piece(plan, row.vehicle, unit);
+    if (drawn) {
+      l.from = l.drawn++ == 0 ? drawn->box.x : std::min(l.from, drawn->box.x);
+      l.to = std::max(l.to, drawn->box.x + drawn->box.length);
+    }
     if (spot)
       l.pieces.push_back({row.mass, spot->from_front});
+    else if (drawn)
+      l.pieces.push_back({row.mass, drawn->box.x + drawn->box.length * 0.5});
     else
       ++l.unplaced;
   }
@@ -165,9 +182,11 @@ void judge_straps(const Loaded& l, Judge& judge, Judged& judged) {
     if (strap.limit) holds += working_load_counted(strap.limit->value, route) * strap.count;
   }
   if (!known) judged.missing.push_back(said("the working load limit of its straps"));
-  if (!l.load->length) judged.missing.push_back(said("the length of the load"));
-  if (!known || !l.load->length) return;
-  const int needed = tie_downs(l.load->length->value, l.mass, l.load->blocked);
+  const bool all_drawn = l.drawn == l.count;
+  if (!l.load->length && !all_drawn) judged.missing.push_back(said("the length of the load"));
+  if (!known || (!l.load->length && !all_drawn)) return;
+  const int needed = l.load->length ? tie_downs(l.load->length->value, l.mass, l.load->blocked)
+                                    : tie_downs(l.to - l.from, l.mass, l.load->blocked);
   if (count < needed) judged.over.push_back(
         said("{} straps, {} are asked: add {}.", count, needed, needed - count));
   if (holds * slack < working_load_needed(l.mass))

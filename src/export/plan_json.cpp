@@ -118,6 +118,79 @@ Json findings_json(const Findings& findings) {
   return out;
 }
 
+const LoadingDetail* loading_detail(const Findings& findings, const std::string& vehicle) {
+  for (const Finding& f : findings.list)
+    if (const auto* detail = std::get_if<LoadingDetail>(&f.detail); detail && detail->vehicle == vehicle) return detail;
+  return nullptr;
+}
+
+Json stages(const LoadingDetail& detail) {
+  Json out = Json::array();
+  const auto english = [](const std::vector<Sentence>& all) {
+    Json list = Json::array();
+    for (const Sentence& one : all) list.push_back(one.english());
+    return list;
+  };
+  const auto mass = [](const std::optional<Mass>& m) { return m ? Json(kg(*m)) : Json(nullptr); };
+  for (const LoadStage& s : detail.stages)
+    out.push_back({{"after", s.after.empty() ? Json(nullptr) : Json(s.after)},
+                   {"cargo_kg", kg(s.cargo)},
+                   {"left_kg", kg(s.left)},
+                   {"right_kg", kg(s.right)},
+                   {"centre_m", s.centre ? Json(s.centre->si()) : Json(nullptr)},
+                   {"total_kg", mass(s.total)},
+                   {"front_kg", mass(s.front)},
+                   {"rear_kg", mass(s.rear)},
+                   {"axle_kg", mass(s.axle)},
+                   {"tongue_kg", mass(s.tongue)},
+                   {"tongue_share", s.tongue_share ? Json(*s.tongue_share) : Json(nullptr)},
+                   {"train_kg", mass(s.train)},
+                   {"over", english(s.over)},
+                   {"warns", english(s.warns)}});
+  return out;
+}
+
+Json placements(const Catalogue& c, const Plan& plan, const VehicleLoading& v) {
+  static constexpr const char* stances[] = {"upright", "turned", "on end", "on side", "flat"};
+  Json out = Json::array();
+  for (const LoadedPiece& p : v.pieces) {
+    const Cuboid& b = p.box;
+    out.push_back({{"code", code_of(c, p.unit)},
+                   {"row", p.row},
+                   {"stop", p.stop},
+                   {"place", plan.rows[static_cast<std::size_t>(p.unit)].place},
+                   {"stance", stances[static_cast<int>(p.stance)]},
+                   {"at_m", {b.x.si(), b.y.si(), b.z.si()}},
+                   {"size_m", {b.length.si(), b.width.si(), b.height.si()}}});
+  }
+  return out;
+}
+
+/// A dropped plan has faults and no pieces.
+Json loadings(const Catalogue& c, const Plan& plan, const Findings& findings) {
+  static constexpr const char* wants[] = {"size", "door", "length", "volume", "floor", "mass", "room"};
+  Json out = Json::array();
+  if (!plan.loading) return out;
+  for (const VehicleLoading& v : plan.loading->vehicles) {
+    Json left = Json::array(), faults = Json::array();
+    for (const LeftOut& one : v.left)
+      left.push_back({{"code", code_of(c, one.unit)}, {"want", wants[static_cast<int>(one.want)]}, {"by_si", one.by},
+                      {"proved", one.proved}});
+    for (const LoadFault& fault : v.faults) faults.push_back(fault.says.english());
+    const LoadingDetail* detail = loading_detail(findings, v.vehicle);
+    out.push_back({{"vehicle", v.vehicle}, {"pieces", placements(c, plan, v)}, {"left_out", left}, {"faults", faults},
+                   {"stages", detail ? stages(*detail) : Json::array()}});
+  }
+  return out;
+}
+
+Json unsized(const Catalogue& c, const Plan& plan) {
+  Json out = Json::array();
+  if (plan.loading)
+    for (const int unit : plan.loading->unsized) out.push_back(code_of(c, unit));
+  return out;
+}
+
 }  // namespace
 
 std::string plan_json(const Catalogue& catalogue, const Plan& plan, const Findings& findings, UnitSystem units) {
@@ -133,6 +206,8 @@ std::string plan_json(const Catalogue& catalogue, const Plan& plan, const Findin
                       {"proved", plan.cover.proved},
                       {"bound_kg", kg(plan.cover.bound)},
                       {"nodes", plan.cover.nodes}}},
+                    {"loadings", loadings(catalogue, plan, findings)},
+                    {"unsized", unsized(catalogue, plan)},
                     {"remarks", remarks},
                     {"findings", findings_json(findings)}};
   return out.dump(2) + "\n";

@@ -37,6 +37,50 @@ AxleFigures axle_loads(Mass empty_front, Mass empty_rear, Length wheelbase,
   return f;
 }
 
+namespace {
+
+/// Keeps the least of several limits, none of which is below nothing.
+class Least {
+ public:
+  void take(Mass limit) {
+    const Mass held = std::max(limit, Mass{});
+    least_ = least_ ? std::min(*least_, held) : held;
+  }
+  /// Cargo of which a share rests on something that bears `left`.
+  void take_share(Mass left, double share) {
+    if (share > 1e-12) take(left * (1 / share));
+  }
+  std::optional<Mass> get() const { return least_; }
+
+ private:
+  std::optional<Mass> least_;
+};
+
+}  // namespace
+
+std::optional<Mass> allowed_cargo(const AxleLimits& limits, Length centre) {
+  Least least;
+  const double rear = centre / limits.wheelbase, front = 1 - rear;
+  const Mass bare = limits.front0 + limits.rear0;
+  if (limits.gross) least.take(*limits.gross - bare);
+  if (limits.front) least.take_share(*limits.front - limits.front0, front);
+  if (limits.rear) least.take_share(*limits.rear - limits.rear0, rear);
+  least.take_share(limits.front0 - bare * limits.steered, limits.steered - front);
+  return least.get();
+}
+
+std::optional<Mass> allowed_cargo(const TongueLimits& limits, Length centre) {
+  Least least;
+  const double axle = centre / limits.coupling_to_axle, tongue = 1 - axle;
+  if (limits.gross) least.take(*limits.gross - limits.empty);
+  if (limits.axle) least.take_share(*limits.axle - (limits.empty - limits.tongue0), axle);
+  if (limits.tongue) least.take_share(*limits.tongue - limits.tongue0, tongue);
+  if (limits.share_to) least.take_share(limits.empty * *limits.share_to - limits.tongue0, tongue - *limits.share_to);
+  if (limits.share_from && limits.tongue0 >= limits.empty * *limits.share_from)
+    least.take_share(limits.tongue0 - limits.empty * *limits.share_from, *limits.share_from - tongue);
+  return least.get();
+}
+
 int tie_downs(Length length, Mass mass, bool blocked_forward) {
   const double feet = length / unit::foot;
   if (blocked_forward) return std::max(1, static_cast<int>(steps_up(feet / 10)));

@@ -32,6 +32,25 @@ struct AxleFigures {
 AxleFigures axle_loads(Mass empty_front, Mass empty_rear, Length wheelbase,
                        const std::vector<PlacedMass>& load, Mass tongue = {}, Length hitch_behind = {});
 
+/// Limits of a van or truck as it leaves, with people, and with a trailer's tongue counted into the bare axles.
+struct AxleLimits {
+  Mass front0, rear0;               ///< without cargo
+  Length wheelbase;
+  std::optional<Mass> front, rear, gross;
+  double steered = 0;               ///< least share of the whole on the front axle
+};
+/// Most cargo whose centre lies there, behind the front axle; nothing where no limit is known. Statics; the same sums as
+/// a load distribution plan of the EU best practice guidelines of 2014.
+std::optional<Mass> allowed_cargo(const AxleLimits& limits, Length centre);
+/// The same of a trailer, its centre behind the coupling. A tongue that the empty trailer has too light sets no most.
+struct TongueLimits {
+  Mass empty, tongue0;
+  Length coupling_to_axle;
+  std::optional<Mass> axle, tongue, gross;
+  std::optional<double> share_from, share_to;
+};
+std::optional<Mass> allowed_cargo(const TongueLimits& limits, Length centre);
+
 /// Tie-downs by length and mass. Blocked forward: one for each 10 ft or part. Else one up to 5 ft and
 /// 1100 lb, two up to 10 ft, one more for each further 10 ft or part. Source: 49 CFR 393.110.
 int tie_downs(Length length, Mass mass, bool blocked_forward);

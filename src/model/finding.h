@@ -103,6 +103,29 @@ struct SupplyDetail {
   std::vector<CircuitRow> circuits;
   std::vector<Sentence> tests;      ///< what to press and measure before doors, one line each
 };
+/// One vehicle on its way, by moments of what is drawn in it. What is not known is absent.
+struct LoadStage {
+  std::string after;                ///< place where it has just unloaded; empty: at departure
+  Mass cargo, left, right;          ///< left, right: of the middle; a piece across it counts on both by its shares
+  std::optional<Length> centre;     ///< of the cargo, behind the bulkhead; absent of an empty one
+  std::optional<Mass> total, front, rear, axle, tongue, train;
+  std::optional<double> tongue_share;
+  std::vector<Sentence> over, warns;  ///< sentences: above a plate; worth a word
+};
+/// Where the load bar stands behind the load at departure (no stop), then after each stop, and what it holds.
+struct LoadBar { std::string stop; Length at; Mass holds; };
+/// A load as planned.
+struct LoadingDetail {
+  std::string vehicle;              ///< code
+  std::vector<LoadStage> stages;    ///< departure, then each stop
+  std::vector<std::pair<Length, Mass>> allowed;  ///< centre of the cargo, and how much of it the plates then bear, at departure
+  int tie_downs = 0;                ///< asked by its length and mass
+  bool blocked = false;             ///< against the bulkhead
+  Length length;                    ///< of the load
+  Mass straps_hold;                 ///< working load limits together, at least
+  std::vector<LoadBar> bars;
+  std::vector<std::string> tips;    ///< units that tip sideways before they slide, alone
+};
 /// One vehicle or trailer with its load.
 struct VehicleDetail {
   std::string vehicle;              ///< code
@@ -160,7 +183,7 @@ struct Finding {
   Sentence assumption;              ///< likewise
   Sentence caution;
   Place place;                      ///< where the deciding value was typed
-  std::variant<std::monostate, CanopyDetail, Handling, TowerDetail, CircuitDetail, SupplyDetail, VehicleDetail,
+  std::variant<std::monostate, CanopyDetail, Handling, TowerDetail, CircuitDetail, SupplyDetail, VehicleDetail, LoadingDetail,
                WeatherDetail, LightningDetail>
       detail;
 };

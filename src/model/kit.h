@@ -233,7 +233,8 @@ struct Structure {
 };
 
 /// An opening, a solid obstacle or a sloping step in a cargo space.
-struct DoorOpening { std::string where; Length width, height; Place place; };
+/// at: from the bulkhead to the nearer edge of a side door; where it is not typed nothing is unloaded through it.
+struct DoorOpening { std::string where; Length width, height; Place place; Maybe<Length> at{}; };
 struct CargoBlock { std::string what; Length x, y, z, length, width, height; Place place; };
 
 struct Vehicle {

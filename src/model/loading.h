@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "base/quantity.h"
+#include "base/sentence.h"
 
 namespace dunnage {
 
@@ -34,12 +35,19 @@ struct LeftOut {
   double by = 0;                   ///< SI of the want: m, m3, m2 or kg too much; 0 where not known
 };
 
+/// What the checker holds against a plan, as a sentence about one unit; of a sum, without one.
+struct LoadFault {
+  std::string vehicle, unit;
+  Sentence says;
+};
+
 /// One vehicle, its pieces in the order in which two people load them.
 struct VehicleLoading {
   std::string vehicle;             ///< code
   std::vector<LoadedPiece> pieces;
   std::vector<LeftOut> left;       ///< asked of this vehicle by kit or show
   long work = 0;                   ///< steps of the search, the measure it stops at
+  std::vector<LoadFault> faults{}; ///< the checker's; its pieces are then taken out, so that no sheet can draw them
 };
 
 struct Loading {

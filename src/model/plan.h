@@ -2,11 +2,13 @@
 // What goes, why, and what it serves. One row a unit of the catalogue.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "base/sentence.h"
 #include "model/catalogue.h"
+#include "model/loading.h"
 #include "model/show.h"
 
 namespace dunnage {
@@ -91,6 +93,7 @@ struct Plan {
   std::vector<BallastPiece> ballast;
   std::vector<InputNeeds> inputs;   ///< by index of the show's inputs
   std::vector<Sentence> remarks;    ///< overrides that bite: "left X, which Y needs"
+  std::optional<Loading> loading{}; ///< what stands where in the vehicles, as judged; absent: nobody planned it
   std::vector<int> pulled() const;  ///< unit indices that go, in order
 };
 

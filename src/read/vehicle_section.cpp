@@ -12,6 +12,7 @@ void read_room(TableReader& section, Vehicle& v) {
     door.place = entry.place();
     door.where = entry.text("where").value;
     const auto size = entry.lengths("size", 2, range::plan_side);
+    door.at = entry.quantity<Length>("at", range::ground_offset);
     entry.needs("size");
     if (!entry.has("size"))
       entry.error(entry.place(), "a door has no \"size\"", "add size = \"48 x 60 in\": width x height");

@@ -73,6 +73,50 @@ TEST_CASE("Two axles (own rows)") {
   CHECK(after.rear / kilogram == Approx(1227.1).margin(0.05));
 }
 
+TEST_CASE("How much cargo the plates bear by where its centre lies (own rows)") {
+  const AxleLimits van{kg(1290), kg(900), m(3.665), kg(1850), kg(2250), kg(3500), 0.25};
+  const std::pair<double, double> rows[] = {{1.2, 833}, {1.8, 1100}, {2.4, 1310}, {3.4, 1310}, {4.0, 1237}, {4.4, 1124}};
+  for (const auto& [x, most] : rows) {
+    const Mass cargo = *allowed_cargo(van, m(x));
+    CHECK(cargo / kilogram == Approx(most).margin(0.6));
+    const AxleFigures f = axle_loads(kg(1290), kg(900), m(3.665), {{cargo, m(x)}});  // as much as that is legal
+    CHECK(f.front / kilogram <= 1850.001);
+    CHECK(f.rear / kilogram <= 2250.001);
+    CHECK(f.total / kilogram <= 3500.001);
+    CHECK(f.front / f.total >= 0.25 - 1e-9);
+  }
+  const TongueLimits trailer{kg(750), kg(85), m(3.2), kg(1300), kg(150), kg(1500), 0.10, 0.15};
+  for (const double x : {1.0, 2.0, 2.5, 3.0, 3.2, 3.6, 4.0}) {
+    const Mass cargo = *allowed_cargo(trailer, m(x));
+    const TongueFigures f = tongue_load(kg(750), kg(85), m(3.2), {{cargo, m(x)}});
+    CHECK(f.axle / kilogram <= 1300.001);
+    CHECK(f.tongue / kilogram <= 150.001);
+    CHECK(f.gross / kilogram <= 1500.001);
+    CHECK(f.share <= 0.15 + 1e-9);
+    CHECK(f.share >= 0.10 - 1e-9);
+  }
+  CHECK_FALSE(allowed_cargo(TongueLimits{kg(750), kg(85), m(3.2), {}, {}, {}, {}, {}}, m(3)));
+}
+
+TEST_CASE("Moments: what rests on the axles is what was put in, wherever it stands") {
+  for (int i = 0; i < 200; ++i) {
+    std::vector<PlacedMass> load;
+    Mass sum;
+    for (int k = 0; k <= i % 9; ++k) {
+      load.push_back({kg(10 + (i * 37 + k * 53) % 190), m(0.2 + ((i * 29 + k * 71) % 430) * 0.01)});
+      sum += load.back().mass;
+    }
+    const TongueFigures t = tongue_load(kg(750), kg(85), m(3.2), load);
+    CHECK((t.tongue + t.axle) / kilogram == Approx((kg(750) + sum) / kilogram));
+    const AxleFigures a = axle_loads(kg(1290), kg(900), m(3.665), load, t.tongue, m(1.1));
+    CHECK((a.front + a.rear) / kilogram == Approx((kg(2190) + sum + t.tongue) / kilogram));
+    std::vector<PlacedMass> mirrored = load;  // front to rear, about the middle between the axles: the axles change places
+    for (PlacedMass& p : mirrored) p.behind = m(3.665) - p.behind;
+    const AxleFigures b = axle_loads(kg(900), kg(1290), m(3.665), mirrored);
+    CHECK(b.front / kilogram == Approx(axle_loads(kg(1290), kg(900), m(3.665), load).rear / kilogram));
+  }
+}
+
 TEST_CASE("49 CFR 393.110: number of tie-downs") {
   CHECK(tie_downs(5 * foot, 1100 * pound, false) == 1);
   CHECK(tie_downs(5 * foot, 1101 * pound, false) == 2);

@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: MIT
+#include "check/load_plan_rule.h"
+
+#include <algorithm>
+#include <optional>
+
+#include "check/load_stages.h"
+#include "check/say.h"
+#include "formula/vehicle_load.h"
+
+namespace dunnage {
+namespace {
+
+constexpr std::size_t most_faults_told = 3;
+/// A load that begins this near the bulkhead is blocked by it. Common practice, no source.
+constexpr Length against = 0.1 * unit::metre;
+
+const std::string& code_of(const Catalogue& c, int unit) { return c.units[static_cast<std::size_t>(unit)].code; }
+
+std::string figure_of(const LeftOut& left, UnitSystem units) {
+  switch (left.want) {
+    case LeftOut::Want::volume: return print(Volume::from_si(left.by), units, Rounding::up).text();
+    case LeftOut::Want::floor: return print(Area::from_si(left.by), units, Rounding::up).text();
+    case LeftOut::Want::mass: return print(Mass::from_si(left.by), units, Rounding::up).text();
+    default: return print_small(Length::from_si(left.by), units, Rounding::up).text();
+  }
+}
+
+Sentence lacks(LeftOut::Want want) {
+  switch (want) {
+    case LeftOut::Want::size: return said("too large for the cargo space");
+    case LeftOut::Want::door: return said("too large for the doors");
+    case LeftOut::Want::length: return said("the rows are too long");
+    case LeftOut::Want::volume: return said("the load is more than the cargo space");
+    case LeftOut::Want::floor: return said("the load is more than the floor");
+    case LeftOut::Want::mass: return said("the load is above what the vehicle may carry");
+    case LeftOut::Want::room: break;
+  }
+  return said("no room was found");
+}
+
+/// Units left out for one reason stand in one sentence.
+std::vector<Sentence> left_sentences(const Catalogue& c, const VehicleLoading& v) {
+  std::vector<std::pair<LeftOut, std::vector<Sentence>>> reasons;
+  for (const LeftOut& left : v.left) {
+    auto found = std::find_if(reasons.begin(), reasons.end(), [&](const auto& r) {
+      return r.first.want == left.want && r.first.proved == left.proved && r.first.by == left.by;
+    });
+    if (found == reasons.end()) found = reasons.insert(reasons.end(), {left, {}});
+    found->second.emplace_back(code_of(c, left.unit));
+  }
+  std::vector<Sentence> out;
+  for (const auto& [left, codes] : reasons) {
+    const Sentence why = left.by > 0 ? said("{}, by {}", lacks(left.want), figure_of(left, c.kit.house.units)) : lacks(left.want);
+    out.push_back(left.proved ? said("Left out, and proved that no plan can take it: {}: {}.", strung(codes, ", "), why)
+                              : said("Left out, which is not proved: {}: {}.", strung(codes, ", "), why));
+  }
+  return out;
+}
+
+std::vector<std::string> stops_of(const Show& show, const std::string& vehicle) {
+  std::vector<std::string> stops;
+  for (const Load& load : show.loads)
+    if (load.vehicle.value == vehicle)
+      for (const Text& stop : load.stops) stops.push_back(stop.value);
+  return stops;
+}
+
+/// A bar behind what is still aboard when `done` stops are done; nothing where nothing is.
+std::optional<LoadBar> bar_after(const Plan& plan, const VehicleLoading& v, const std::vector<std::string>& stops, int done) {
+  LoadBar bar;
+  if (done > 0) bar.stop = stops[static_cast<std::size_t>(done) - 1];
+  for (const LoadedPiece& p : v.pieces) {
+    if (std::min(p.stop, static_cast<int>(stops.size())) < done) continue;
+    if (p.row > 0) bar.at = std::max(bar.at, p.box.x + p.box.length);
+    bar.holds += plan.rows[static_cast<std::size_t>(p.unit)].mass * working_load.rearward;
+  }
+  return bar.at > Length{} ? std::optional(bar) : std::nullopt;
+}
+
+/// What to tie and block, from the load as drawn.
+void add_securing(const Catalogue& c, const Show& show, const Plan& plan, const VehicleLoading& v, LoadingDetail& d) {
+  Length from = v.pieces.front().box.x, to;
+  Mass mass;
+  for (const LoadedPiece& p : v.pieces) {
+    from = std::min(from, p.box.x);
+    to = std::max(to, p.box.x + p.box.length);
+    mass += plan.rows[static_cast<std::size_t>(p.unit)].mass;
+    if (p.row > 0 && std::min(p.box.length, p.box.width) < p.box.height * working_load.rearward)
+      d.tips.push_back(code_of(c, p.unit));
+  }
+  const std::vector<std::string> stops = stops_of(show, v.vehicle);
+  for (int done = 0; done <= static_cast<int>(stops.size()); ++done)
+    if (const std::optional<LoadBar> bar = bar_after(plan, v, stops, done)) d.bars.push_back(*bar);
+  d.length = to - from;
+  d.blocked = from <= against;
+  d.tie_downs = tie_downs(d.length, mass, d.blocked);
+  d.straps_hold = working_load_needed(mass);
+}
+
+void say_dropped(const VehicleLoading& v, Finding& f) {
+  f.outcome = Outcome::not_checked;
+  f.says = said("The plan of this load breaks {} of its rules; it is dropped and not drawn. Load by hand, and weigh it.",
+                v.faults.size());
+  for (std::size_t i = 0; i < std::min(most_faults_told, v.faults.size()); ++i) f.says.then(v.faults[i].says);
+}
+
+int rows_in(const VehicleLoading& v) {
+  int most = 0;
+  for (const LoadedPiece& p : v.pieces) most = std::max(most, p.row);
+  return most;
+}
+
+void say_loaded(const Catalogue& c, const Show& show, const Plan& plan, const VehicleLoading& v, Finding& f) {
+  StagedLoad staged = load_stages(c, show, plan, *plan.loading, v);
+  f.says = said("Planned: {} pieces, {} rows, {} stops.", v.pieces.size(), rows_in(v), staged.stages.size() - 1);
+  bool over = !v.left.empty();
+  for (const Sentence& sentence : left_sentences(c, v)) f.says.then(sentence);
+  for (const LoadStage& stage : staged.stages) {
+    over = over || !stage.over.empty();
+    for (const Sentence& sentence : stage.over) f.says.then(sentence);
+  }
+  for (const LoadStage& stage : staged.stages)
+    for (const Sentence& sentence : stage.warns) f.says.then(sentence);
+  if (!staged.missing.empty())
+    f.says.then(said("Not given: {}. Weigh it or read its plate, and type it.", strung(staged.missing, ", ")));
+  f.outcome = over ? Outcome::over : staged.missing.empty() ? Outcome::within : Outcome::not_checked;
+  LoadingDetail d;
+  d.vehicle = v.vehicle;
+  d.stages = std::move(staged.stages);
+  d.allowed = std::move(staged.allowed);
+  if (!v.pieces.empty()) add_securing(c, show, plan, v, d);
+  const Vehicle* vehicle = c.vehicle(v.vehicle);
+  if (vehicle && vehicle->doors.empty()) assume(f, said("no door given: loaded from the rear, over its whole width"));
+  f.detail = std::move(d);
+}
+
+/// Units of a vehicle that are in no plan, as nobody typed their size; or all of them, as nobody typed its cargo space.
+std::vector<Sentence> unplanned(const Catalogue& c, const Plan& plan, const std::string& vehicle) {
+  std::vector<Sentence> codes;
+  for (const int unit : plan.loading->unsized)
+    if (plan.rows[static_cast<std::size_t>(unit)].vehicle == vehicle) codes.emplace_back(code_of(c, unit));
+  return codes;
+}
+
+void say_unsized(const std::vector<Sentence>& codes, Finding& f) {
+  if (codes.empty()) return;
+  f.says.then(said("In no plan, as nobody typed their size: {}.", strung(codes, ", ")));
+  if (f.outcome == Outcome::within) f.outcome = Outcome::not_checked;
+}
+
+}  // namespace
+
+void check_loading(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
+  if (!plan.loading) return;
+  for (const Vehicle& vehicle : catalogue.kit.vehicles) {
+    const std::string& code = vehicle.code.value;
+    const bool carries = std::any_of(plan.rows.begin(), plan.rows.end(),
+                                     [&](const PlanRow& row) { return row.goes && row.vehicle == code; });
+    const auto& all = plan.loading->vehicles;
+    const auto found = std::find_if(all.begin(), all.end(), [&](const VehicleLoading& v) { return v.vehicle == code; });
+    if (!carries && (found == all.end() || found->left.empty())) continue;
+    Place place = vehicle.place;
+    for (const Load& load : show.loads)
+      if (load.vehicle.value == code) place = load.place;
+    Finding f = begin_finding("loading", code, place);
+    f.source = strung({said("statics"), as_is("49 CFR 393.106, 393.110; DGUV 70")}, "; ");
+    f.caution = said("Keep to the plan, block what rolls, and weigh each axle once loaded.");
+    if (found == all.end() || !vehicle.cargo)
+      f.says = said("Not given: its cargo space. Measure it inside, between the arches too, and type it.");
+    else if (!found->faults.empty())
+      say_dropped(*found, f);
+    else
+      say_loaded(catalogue, show, plan, *found, f);
+    say_unsized(unplanned(catalogue, plan, code), f);
+    findings.list.push_back(std::move(f));
+  }
+}
+
+}  // namespace dunnage

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: MIT
+#include "check/load_stack.h"
+
+#include <algorithm>
+#include <numeric>
+
+#include "base/unit.h"
+
+namespace dunnage {
+namespace {
+
+constexpr double slack = 1 + 1e-9;
+
+bool has(const Case& box, Mark mark) { return std::find(box.marks.begin(), box.marks.end(), mark) != box.marks.end(); }
+
+/// Sides are drawn in whole millimetres: a strip of one along two edges may hang over.
+bool whole_base(const Solid& s, double borne) {
+  const double length = s.to[0] - s.from[0], width = s.to[1] - s.from[1];
+  return borne >= length * width - level * (length + width);
+}
+
+/// May anything at all stand on it?
+void judge_top(const Standing& below, const Standing& above, FaultList& faults) {
+  if (has(*below.box, Mark::no_stack))
+    faults.add(above.code, said("{} stands on {}, on which nothing may stand.", above.code, below.code));
+  else if (has(*below.box, Mark::fragile))
+    faults.add(above.code, said("{} stands on {}, which is fragile.", above.code, below.code));
+  else if (!below.box->stack)
+    faults.add(above.code, said("{} stands on {}, and nobody typed what that bears.", above.code, below.code));
+  if (!above.mass_known || !below.mass_known)
+    faults.add(above.code, said("{} stands on {}, and the mass of one is not known.", above.code, below.code));
+  else if (above.mass > below.mass * slack)
+    faults.add(above.code, said("{} stands on {}, which is lighter.", above.code, below.code));
+}
+
+}  // namespace
+
+void judge_stacks(const Stowage& hold, FaultList& faults) {
+  std::vector<std::size_t> order(hold.pieces.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+    return hold.pieces[a].solid.from[2] > hold.pieces[b].solid.from[2];
+  });
+  std::vector<Mass> carried(hold.pieces.size());
+  for (const std::size_t i : order) {
+    const Standing& s = hold.pieces[i];
+    const std::vector<Rest> rests = rests_on(hold, i);
+    double borne = 0;
+    for (const Rest& rest : rests) borne += rest.area;
+    if (!on_floor(s) && !whole_base(s.solid, borne))
+      faults.add(s.code, said("{} is not borne on its whole base.", s.code));
+    for (const Rest& rest : rests) {
+      const auto below = static_cast<std::size_t>(rest.below);
+      judge_top(hold.pieces[below], s, faults);
+      carried[below] += (s.mass + carried[i]) * (rest.area / borne);
+    }
+  }
+  for (std::size_t i = 0; i < hold.pieces.size(); ++i) {
+    const Standing& s = hold.pieces[i];
+    if (s.box->stack && carried[i] > s.box->stack->value * slack)
+      faults.add(s.code, said("{} carries {}, and bears {}.", s.code,
+                                     print(carried[i], hold.units, Rounding::up).text(),
+                                     print(s.box->stack->value, hold.units, Rounding::down).text()));
+  }
+}
+
+}  // namespace dunnage

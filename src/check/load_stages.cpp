@@ -1,0 +1,278 @@
+// SPDX-License-Identifier: MIT
+#include "check/load_stages.h"
+
+#include <algorithm>
+
+#include "base/unit.h"
+#include "check/say.h"
+#include "formula/vehicle_load.h"
+
+namespace dunnage {
+namespace {
+
+constexpr double slack = 1 + 1e-9;
+/// Left and right wheels apart by more than this share of the heavier side are worth a word. Our choice.
+constexpr double uneven = 0.10;
+constexpr int curve_points = 48;
+
+template <class T>
+std::optional<T> value(const Maybe<T>& typed) {
+  return typed ? std::optional<T>(typed->value) : std::nullopt;
+}
+
+std::vector<std::string> stops_of(const Show& show, const std::string& vehicle) {
+  std::vector<std::string> stops;
+  for (const Load& load : show.loads)
+    if (load.vehicle.value == vehicle)
+      for (const Text& stop : load.stops) stops.push_back(stop.value);
+  return stops;
+}
+
+/// One vehicle's pieces with what is asked of each stage.
+struct Freight {
+  const Vehicle* vehicle = nullptr;
+  const VehicleLoading* loading = nullptr;
+  std::vector<std::string> stops;
+};
+
+bool aboard(const Freight& f, const LoadedPiece& piece, const std::vector<std::string>& done) {
+  const auto at = static_cast<std::size_t>(std::max(piece.stop, 0));
+  return at >= f.stops.size() || std::find(done.begin(), done.end(), f.stops[at]) == done.end();
+}
+
+/// Masses behind the bulkhead of what is still aboard; left and right by the share of each piece on either side.
+std::vector<PlacedMass> placed(const Freight& f, const Plan& plan, const std::vector<std::string>& done, LoadStage& stage) {
+  std::vector<PlacedMass> out;
+  const double middle = f.vehicle->cargo ? f.vehicle->cargo->value.width.si() / 2 : 0;
+  double moment = 0;
+  for (const LoadedPiece& piece : f.loading->pieces) {
+    if (!aboard(f, piece, done)) continue;
+    const Mass mass = plan.rows[static_cast<std::size_t>(piece.unit)].mass;
+    const Cuboid& box = piece.box;
+    out.push_back({mass, box.x + box.length * 0.5});
+    stage.cargo += mass;
+    moment += mass.si() * out.back().behind.si();
+    const double left = std::clamp((middle - box.y.si()) / box.width.si(), 0.0, 1.0);
+    stage.left += mass * left;
+    stage.right += mass * (1 - left);
+  }
+  if (stage.cargo > Mass{}) stage.centre = Length::from_si(moment / stage.cargo.si());
+  return out;
+}
+
+class Judge {
+ public:
+  Judge(UnitSystem units, LoadStage& stage) : units_(units), stage_(stage) {}
+  void above(const Sentence& what, const std::optional<Mass>& is, const std::optional<Mass>& limit) {
+    if (is && limit && *is > *limit * slack)
+      say(said("{} {} of {}, {} too much", what, up(*is), print(*limit, units_, Rounding::down).text(),
+                      up(*is - *limit)));
+  }
+  void sides(Mass bare) {
+    const Mass heavier = bare * 0.5 + std::max(stage_.left, stage_.right);
+    const Mass apart = std::max(stage_.left, stage_.right) - std::min(stage_.left, stage_.right);
+    if (apart > heavier * uneven)
+      stage_.warns.push_back(
+          sentence(stage_.left > stage_.right ? said("the left side is heavier by {}", up(apart))
+                                              : said("the right side is heavier by {}", up(apart))));
+  }
+  void say(const Sentence& what) { stage_.over.push_back(sentence(what)); }
+
+ private:
+  Sentence sentence(const Sentence& what) const {
+    return stage_.after.empty() ? said("At departure: {}.", what) : said("After {}: {}.", stage_.after, what);
+  }
+  std::string up(Mass mass) const { return print(mass, units_, Rounding::up).text(); }
+  UnitSystem units_;
+  LoadStage& stage_;
+};
+
+/// Loads of a trailer on its axle and tongue; nothing where a figure was not typed.
+void weigh_trailer(const Freight& f, std::vector<PlacedMass> load, LoadStage& stage) {
+  const Vehicle& v = *f.vehicle;
+  if (!v.empty_axle || !v.empty_tongue) return;
+  const Mass empty = v.empty_axle->value + v.empty_tongue->value;
+  stage.total = empty + stage.cargo;
+  if (!v.coupling_to_axle || !v.coupling_to_cargo) return;
+  for (PlacedMass& p : load) p.behind += v.coupling_to_cargo->value;
+  const TongueFigures t = tongue_load(empty, v.empty_tongue->value, v.coupling_to_axle->value, load);
+  stage.axle = t.axle;
+  stage.tongue = t.tongue;
+  stage.tongue_share = t.share;
+}
+
+void judge_trailer(const Vehicle& v, LoadStage& stage, UnitSystem units) {
+  Judge judge(units, stage);
+  judge.above(said("axle"), stage.axle, value(v.limit_axle));
+  judge.above(said("tongue"), stage.tongue, value(v.limit_tongue));
+  judge.above(said("gross"), stage.total, value(v.gross));
+  judge.above(said("payload"), stage.cargo, value(v.payload));
+  if (!stage.tongue_share || stage.cargo <= Mass{}) return;  // the window is the loaded trailer's
+  if (v.tongue_from && *stage.tongue_share < v.tongue_from->value * (1 - 1e-9))
+    judge.say(said("tongue {} % of the whole, {} % at least", plain(steps_down(*stage.tongue_share * 1000) / 10, 1),
+                          plain(v.tongue_from->value * 100, 1)));
+  if (v.tongue_to && *stage.tongue_share > v.tongue_to->value * slack)
+    judge.say(said("tongue {} of the whole, {} % at most", percent_up(*stage.tongue_share),
+                          plain(v.tongue_to->value * 100, 1)));
+  judge.sides(*stage.total - stage.cargo);
+}
+
+/// The trailer behind a van, where one is loaded or listed.
+struct Towed {
+  Freight freight;
+  bool any = false;
+};
+
+Towed towed_by(const Catalogue& c, const Show& show, const Plan& plan, const Loading& loading, const Vehicle& van) {
+  for (const Vehicle& v : c.kit.vehicles) {
+    if (v.kind != Vehicle::Kind::trailer || !v.pulled_by || v.pulled_by->value != van.code.value) continue;
+    const bool goes = std::any_of(plan.rows.begin(), plan.rows.end(), [&](const PlanRow& row) {
+      return row.goes && row.vehicle == v.code.value;
+    }) || std::any_of(show.loads.begin(), show.loads.end(), [&](const Load& l) { return l.vehicle.value == v.code.value; });
+    if (!goes) continue;
+    Towed t{{&v, nullptr, stops_of(show, v.code.value)}, true};
+    for (const VehicleLoading& one : loading.vehicles)
+      if (one.vehicle == v.code.value && one.faults.empty()) t.freight.loading = &one;
+    return t;
+  }
+  return {};
+}
+
+/// One van with its trailer's tongue at one stage. False where something that it needs was not typed.
+bool weigh_van(const Freight& f, const Plan& plan, const Towed& towed, const std::vector<std::string>& done,
+               std::vector<PlacedMass> load, LoadStage& stage, UnitSystem units) {
+  const Vehicle& v = *f.vehicle;
+  if (!v.empty_front || !v.empty_rear) return false;
+  const Mass people = v.people_and_fuel ? v.people_and_fuel->value : Mass{};
+  LoadStage trailer;
+  if (towed.freight.loading) weigh_trailer(towed.freight, placed(towed.freight, plan, done, trailer), trailer);
+  if (towed.any && !trailer.tongue) return false;
+  const Mass tongue = trailer.tongue.value_or(Mass{});
+  stage.total = v.empty_front->value + v.empty_rear->value + people + stage.cargo + tongue;
+  if (towed.any) stage.train = *stage.total - tongue + *trailer.total;
+  Judge judge(units, stage);
+  judge.above(said("gross"), stage.total, value(v.gross));
+  judge.above(said("payload"), stage.cargo + people + tongue, value(v.payload));
+  judge.above(said("van and trailer"), stage.train, value(v.train));
+  judge.sides(*stage.total - stage.cargo);
+  if (!v.wheelbase || !v.front_to_cargo || (towed.any && !v.hitch_behind)) return false;
+  for (PlacedMass& p : load) p.behind += v.front_to_cargo->value;
+  const AxleFigures bare = axle_loads(v.empty_front->value, v.empty_rear->value, v.wheelbase->value, load, tongue,
+                                      v.hitch_behind ? v.hitch_behind->value : Length{});
+  // People sit somewhere between the axles: on the front axle for its limit, on the rear for its own.
+  stage.front = bare.front + people;
+  stage.rear = bare.rear + people;
+  judge.above(said("front axle"), stage.front, value(v.limit_front));
+  judge.above(said("rear axle"), stage.rear, value(v.limit_rear));
+  if (bare.front < bare.total * least_steered) judge.say(said("the front axle carries less than a fifth, and hardly steers"));
+  return true;
+}
+
+/// The curve of the load distribution picture: of a van with the tongue that it leaves with.
+void add_curve(const Freight& f, Mass tongue, StagedLoad& out) {
+  const Vehicle& v = *f.vehicle;
+  if (!v.cargo) return;
+  for (int i = 0; i <= curve_points; ++i) {
+    const Length centre = v.cargo->value.length * (static_cast<double>(i) / curve_points);
+    std::optional<Mass> most;
+    if (v.kind == Vehicle::Kind::van) {
+      const Mass people = v.people_and_fuel ? v.people_and_fuel->value : Mass{};
+      const AxleFigures bare =
+          axle_loads(v.empty_front->value, v.empty_rear->value, v.wheelbase->value, {}, tongue,
+                     v.hitch_behind ? v.hitch_behind->value : Length{});
+      const auto less = [&](const Maybe<Mass>& limit) { return limit ? std::optional(limit->value - people) : std::nullopt; };
+      most = allowed_cargo(AxleLimits{bare.front, bare.rear, v.wheelbase->value, less(v.limit_front), less(v.limit_rear),
+                                      less(v.gross), least_steered},
+                           centre + v.front_to_cargo->value);
+      if (v.payload && most) most = std::min(*most, v.payload->value - people - tongue);
+    } else {
+      const Mass empty = v.empty_axle->value + v.empty_tongue->value;
+      most = allowed_cargo(TongueLimits{empty, v.empty_tongue->value, v.coupling_to_axle->value, value(v.limit_axle),
+                                        value(v.limit_tongue), value(v.gross), value(v.tongue_from), value(v.tongue_to)},
+                           centre + v.coupling_to_cargo->value);
+      if (v.payload && most) most = std::min(*most, v.payload->value);
+    }
+    if (most) out.allowed.emplace_back(centre, std::max(*most, Mass{}));
+  }
+}
+
+int unknown_masses(const Freight& f, const Plan& plan) {
+  return static_cast<int>(std::count_if(f.loading->pieces.begin(), f.loading->pieces.end(), [&](const LoadedPiece& p) {
+    return !plan.rows[static_cast<std::size_t>(p.unit)].mass_known;
+  }));
+}
+
+void add_missing(const Freight& f, const Plan& plan, const Towed& towed, StagedLoad& out) {
+  const Vehicle& v = *f.vehicle;
+  const auto need = [&](bool given, const Sentence& what) {
+    if (!given) out.missing.push_back(what);
+  };
+  if (v.kind == Vehicle::Kind::van) {
+    need(v.empty_front && v.empty_rear, said("empty axles"));
+    need(v.wheelbase && v.front_to_cargo, said("wheelbase and front axle to cargo"));
+    need(v.limit_front && v.limit_rear, said("limits of the axles"));
+    need(!towed.any || v.hitch_behind.has_value(), said("rear axle to hitch"));
+    need(!towed.any || towed.freight.loading, said("where the load of the trailer stands"));
+    need(!towed.any || v.train.has_value(), said("what it may weigh with its trailer"));
+  } else {
+    need(v.empty_axle && v.empty_tongue, said("empty axle and tongue"));
+    need(v.coupling_to_axle && v.coupling_to_cargo, said("coupling to axle and to cargo"));
+    need(v.limit_axle.has_value(), said("limit of the axle"));
+    need(v.limit_tongue && v.tongue_from && v.tongue_to, said("limit of the tongue and its window"));
+  }
+  need(v.gross.has_value(), said("gross"));
+  if (const int unknown = unknown_masses(f, plan); unknown > 0)
+    out.missing.push_back(said("the mass of {} pieces", unknown));
+}
+
+}  // namespace
+
+std::vector<std::string> one_way(const std::vector<std::string>& van, const std::vector<std::string>& trailer) {
+  std::vector<std::string> way;
+  const auto add = [&](const std::string& stop) {
+    if (std::find(way.begin(), way.end(), stop) == way.end()) way.push_back(stop);
+  };
+  std::size_t next = 0;
+  for (const std::string& stop : van) {
+    const auto shared = std::find(trailer.begin(), trailer.end(), stop);
+    if (shared != trailer.end())
+      for (; next < static_cast<std::size_t>(shared - trailer.begin()); ++next) add(trailer[next]);
+    add(stop);
+  }
+  for (; next < trailer.size(); ++next) add(trailer[next]);
+  return way;
+}
+
+StagedLoad load_stages(const Catalogue& catalogue, const Show& show, const Plan& plan, const Loading& loading,
+                       const VehicleLoading& vehicle) {
+  StagedLoad out;
+  const Freight f{catalogue.vehicle(vehicle.vehicle), &vehicle, stops_of(show, vehicle.vehicle)};
+  if (!f.vehicle) return out;
+  const UnitSystem units = catalogue.kit.house.units;
+  const bool van = f.vehicle->kind == Vehicle::Kind::van;
+  const Towed towed = van ? towed_by(catalogue, show, plan, loading, *f.vehicle) : Towed{};
+  add_missing(f, plan, towed, out);
+  const std::vector<std::string> way = van ? one_way(f.stops, towed.freight.stops) : f.stops;
+  std::vector<std::string> done;
+  for (std::size_t i = 0; i <= way.size(); ++i) {
+    LoadStage stage;
+    if (i > 0) done.push_back(stage.after = way[i - 1]);
+    std::vector<PlacedMass> load = placed(f, plan, done, stage);
+    if (van) {
+      weigh_van(f, plan, towed, done, std::move(load), stage, units);
+    } else {
+      weigh_trailer(f, std::move(load), stage);
+      judge_trailer(*f.vehicle, stage, units);
+    }
+    out.stages.push_back(std::move(stage));
+  }
+  const LoadStage& first = out.stages.front();
+  if (van ? first.front.has_value() : first.tongue.has_value()) {
+    LoadStage trailer;
+    if (towed.freight.loading) weigh_trailer(towed.freight, placed(towed.freight, plan, {}, trailer), trailer);
+    add_curve(f, trailer.tongue.value_or(Mass{}), out);
+  }
+  return out;
+}
+
+}  // namespace dunnage

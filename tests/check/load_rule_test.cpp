@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MIT
+// What the rules say of a planned load.
+#include <catch2/catch.hpp>
+
+#include "check/rules.h"
+#include "small_load.h"
+
+using namespace dunnage;
+using namespace dunnage::test;
+using namespace dunnage::unit;
+
+namespace {
+Finding loading_of(SmallLoad& small, const char* name = "loading") {
+  Plan plan = small.plan();
+  plan.loading = small.loading;
+  const Catalogue c = make_catalogue(small.kit);
+  judge_loading(c, small.show, plan, *plan.loading);
+  for (const Finding& f : check_all(c, small.show, plan).list)
+    if (f.rule == name) return f;
+  return {};
+}
+}  // namespace
+
+TEST_CASE("A planned load says its rows and stops, and what to tie") {
+  SmallLoad small;
+  const Finding f = loading_of(small);
+  CHECK(f.outcome == Outcome::within);
+  CHECK(f.says.english() == "Planned: 7 pieces, 2 rows, 2 stops.");
+  const auto& d = std::get<LoadingDetail>(f.detail);
+  CHECK(d.blocked);
+  CHECK(d.tie_downs == 1);  // 2 m long, blocked by the bulkhead
+  CHECK(d.straps_hold / kilogram == Approx(195 / 2.0));
+  REQUIRE(d.bars.size() == 2);  // after the last stop there is nothing to hold
+  CHECK(d.bars[0].stop.empty());
+  CHECK(d.bars[0].at / metre == Approx(1.4));
+  CHECK(d.bars[0].holds / kilogram == Approx(195 / 2.0));
+  CHECK(d.bars[1].stop == "stage");
+  CHECK(d.bars[1].at / metre == Approx(0.8));
+  CHECK(d.bars[1].holds / kilogram == Approx(70));
+}
+
+TEST_CASE("The rule for plates takes places from the plan") {
+  SmallLoad small;
+  const auto with_plan = std::get<VehicleDetail>(loading_of(small, "vehicle").detail);
+  CHECK(with_plan.positions);
+  const auto stages = std::get<LoadingDetail>(loading_of(small).detail).stages;
+  CHECK(*with_plan.front / kilogram == Approx(*stages[0].front / kilogram));
+  CHECK(*with_plan.rear / kilogram == Approx(*stages[0].rear / kilogram));
+}
+
+TEST_CASE("What is left out is named, by how much, and whether that is proved") {
+  SmallLoad small;
+  auto& v = small.loading.vehicles[0];
+  v.pieces.pop_back();
+  v.left.push_back({small.unit_of("TUB-3"), LeftOut::Want::length, false, 0.12});
+  CHECK(loading_of(small).outcome == Outcome::over);
+  CHECK(loading_of(small).says.english() ==
+        "Planned: 6 pieces, 2 rows, 2 stops. Left out, which is not proved: TUB-3: the rows are too long, by 12 cm.");
+  v.left[0] = {small.unit_of("TUB-3"), LeftOut::Want::mass, true, 30};
+  CHECK(loading_of(small).says.english().find(
+            "Left out, and proved that no plan can take it: TUB-3: the load is above what the vehicle may carry, by 30.0 kg.") !=
+        std::string::npos);
+}
+
+TEST_CASE("Above a plate after a stop only; and a plan that must not be drawn") {
+  SmallLoad small;
+  small.kit.vehicles[0].limit_front = given(1330 * kilogram);
+  const Finding over = loading_of(small);
+  CHECK(over.outcome == Outcome::over);
+  CHECK(over.says.english().find("front axle") != std::string::npos);
+  SmallLoad broken;
+  broken.move("TUB-3", 1.0, 0, 0.4);
+  const Finding dropped = loading_of(broken);
+  CHECK(dropped.outcome == Outcome::not_checked);
+  CHECK(dropped.says.english() == "The plan of this load breaks 1 of its rules; it is dropped and not drawn. Load by hand, and weigh it. "
+                        "TUB-3 is not borne on its whole base.");
+  CHECK(std::holds_alternative<std::monostate>(dropped.detail));
+}
+
+TEST_CASE("No size, no cargo space, no plate: not checked") {
+  SmallLoad small;
+  small.kit.vehicles[0].limit_front.reset();
+  CHECK(loading_of(small).outcome == Outcome::not_checked);
+  CHECK(loading_of(small).says.english().find("Not given: limits of the axles.") != std::string::npos);
+  SmallLoad unsized;
+  unsized.loading.unsized.push_back(unsized.unit_of("TUB-3"));
+  unsized.loading.vehicles[0].pieces.pop_back();
+  CHECK(loading_of(unsized).outcome == Outcome::not_checked);
+  CHECK(loading_of(unsized).says.english().find("In no plan, as nobody typed their size: TUB-3.") != std::string::npos);
+  SmallLoad roomless;
+  roomless.kit.vehicles[0].cargo.reset();
+  roomless.loading.vehicles.clear();
+  CHECK(loading_of(roomless).says.english().find("Not given: its cargo space.") != std::string::npos);
+}
