@@ -203,14 +203,6 @@ picture::PlanView tower_plan(const Context& context, const WindUse& wind) {
   return plan;
 }
 
-/// A step of 1, 2 or 5 that gives at most eight figures.
-double round_step(double end) {
-  double step = 1;
-  for (const double factor : {2.0, 2.5, 2.0, 2.0, 2.5, 2.0})
-    if (end / step > 8) step *= factor;
-  return step;
-}
-
 void add_upright(picture::Chart& chart, double at, const std::string& name, picture::Pattern pattern,
                  bool heavy) {
   chart.uprights.push_back({at, name, pattern, heavy});

@@ -2,9 +2,13 @@
 #include "document/load_sheet.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "document/form.h"
+#include "document/load_order.h"
+#include "document/load_pictures.h"
 #include "document/phrase.h"
+#include "document/said.h"
 #include "document/shelf_walk.h"
 
 namespace dunnage {
@@ -46,7 +50,7 @@ std::vector<Group> loading_groups(const Context& context, const VehicleLoad& loa
   return groups;
 }
 
-block::Facts load_facts(const Context& context, const VehicleLoad& load) {
+block::Facts load_facts(const Context& context, const VehicleLoad& load, const BuiltLoad& built) {
   const Words& words = context.words;
   block::Facts facts;
   add_fact(facts, words("pull.pieces"), std::to_string(load.rows.size()));
@@ -60,6 +64,11 @@ block::Facts load_facts(const Context& context, const VehicleLoad& load) {
     rating("load.gross", vehicle->gross);
     if (!vehicle->payload && !vehicle->gross) add_fact(facts, words("load.payload"), words("walk.not-given"));
   }
+  if (built.detail && !built.detail->stages.empty()) {
+    const LoadStage& first = built.detail->stages.front();
+    add_fact(facts, words("load.left-right"), print(first.left, context.units, Rounding::up).text() + " / " +
+                                                  print(first.right, context.units, Rounding::up).text());
+  }
   std::vector<std::string> stops;
   if (const Load* typed = load_of(context.show, load.code))
     for (const Text& stop : typed->stops) stops.push_back(place_words(context.show, stop.value));
@@ -67,20 +76,101 @@ block::Facts load_facts(const Context& context, const VehicleLoad& load) {
   return facts;
 }
 
+/// What the checks say against this load, where anything.
+std::vector<std::string> against(const Context& context, const std::string& vehicle) {
+  std::vector<std::string> lines;
+  for (const Finding& finding : context.findings.list) {
+    if (finding.subject != vehicle || (finding.rule != "loading" && finding.rule != "vehicle")) continue;
+    if (finding.outcome == Outcome::over || finding.outcome == Outcome::not_checked) lines.push_back(context.words.say(finding.says));
+  }
+  return lines;
+}
+
+/// One row a stage: what rests where, and what each may bear at most.
+block::Table weights_table(const Context& context, const BuiltLoad& built) {
+  const Words& words = context.words;
+  block::Table table = make_table(
+      words, {{"when", "load.when"}, {"cargo", "load.cargo"}, {"left", "load.left"}, {"right", "load.right"},
+              {"front", "load.front"}, {"rear", "load.rear-axle"}, {"axle", "load.axle"}, {"tongue", "load.tongue"},
+              {"share", "load.share"}, {"total", "load.total"}, {"train", "load.train"}});
+  const auto up = [&](const std::optional<Mass>& mass) {
+    return text_cell(mass ? print(*mass, context.units, Rounding::up).number() : std::string());
+  };
+  const auto most = [&](const Maybe<Mass>& mass) {
+    return strong_cell(mass ? print(mass->value, context.units, Rounding::down).number() : std::string());
+  };
+  const auto percent = [](double share) { return plain(std::round(share * 1000) / 10, 1) + " %"; };
+  Group group;
+  for (const LoadStage& s : built.detail->stages)
+    group.rows.push_back({{strong_cell(stage_words(context, s.after)), up(s.cargo), up(s.left), up(s.right), up(s.front),
+                           up(s.rear), up(s.axle), up(s.tongue),
+                           text_cell(s.tongue_share ? percent(*s.tongue_share) : std::string()), up(s.total), up(s.train)}});
+  const Vehicle& v = *built.vehicle;
+  const bool window = v.tongue_from && v.tongue_to;
+  group.rows.push_back({{strong_cell(words("load.at-most")), most(v.payload), {}, {}, most(v.limit_front), most(v.limit_rear),
+                         most(v.limit_axle), most(v.limit_tongue),
+                         strong_cell(window ? words.say("load.window", {{"from", percent(v.tongue_from->value)},
+                                                                        {"to", percent(v.tongue_to->value)}})
+                                            : std::string()),
+                         most(v.gross), most(v.train)}});
+  table.groups.push_back(std::move(group));
+  drop_empty_columns(table, {"front", "rear", "axle", "tongue", "share", "total", "train"});
+  return table;
+}
+
+/// Straps, load bars and what tips by itself, each with the rule that asks for it.
+std::vector<std::string> tie_lines(const Context& context, const LoadingDetail& d) {
+  const Words& words = context.words;
+  const auto mass = [&](Mass m) { return print(m, context.units, Rounding::up).text(); };
+  std::vector<std::string> lines{
+      words.say(d.blocked ? "load.ties-blocked" : "load.ties",
+                {{"n", std::to_string(d.tie_downs)},
+                 {"mass", mass(d.straps_hold)},
+                 {"length", print(d.length, context.units, Rounding::up).text()}})};
+  for (const LoadBar& bar : d.bars)
+    lines.push_back(words.say("load.bar-line", {{"when", stage_words(context, bar.stop)},
+                                                {"at", print(bar.at, context.units, Rounding::nearest).text()},
+                                                {"mass", mass(bar.holds)}}));
+  if (!d.tips.empty()) lines.push_back(words.say("load.tips", {{"codes", joined(d.tips, ", ")}}));
+  for (const char* key : {"load.caution-wheels", "load.caution-again", "load.caution-weigh"}) lines.push_back(words(key));
+  return lines;
+}
+
+block::Table order_table(const Context& context, const VehicleLoad& load, const BuiltLoad& built) {
+  const Words& words = context.words;
+  const bool planned = !built.pieces.empty();
+  block::Table table =
+      planned ? make_table(words, {{"loaded", "pull.loaded"}, {"number", "load.number"}, {"code", "unit.code"},
+                                   {"name", "pull.what"}, {"stands", "load.stands"}, {"stop", "load.stop"},
+                                   {"mass", "unit.mass"}, {"handling", "pull.handling"}})
+              : make_table(words, {{"loaded", "pull.loaded"}, {"number", "load.number"}, {"code", "unit.code"},
+                                   {"name", "pull.what"}, {"mass", "unit.mass"}, {"handling", "pull.handling"},
+                                   {"stack", "load.stack"}});
+  table.groups = planned ? built_groups(context, built, load) : loading_groups(context, load);
+  set_total(table, {{"name", count_words(words, "pull.total-one", "pull.total-many", static_cast<long>(load.rows.size()))},
+                    {"mass", sum_of(load.rows, context.units).text(words)}});
+  if (!planned) drop_empty_columns(table, {"stack"});
+  return table;
+}
+
 Section load_section(const Context& context, const VehicleLoad& load) {
   const Words& words = context.words;
+  const BuiltLoad built = built_load(context, load.code);
+  const bool planned = !built.pieces.empty();
   Section section{load.says, {}};
-  add_facts(section, "facts", load_facts(context, load));
-  add(section, "note", block::Paragraph{words("load.note")});
-  block::Table table = make_table(words, {{"loaded", "pull.loaded"}, {"number", "load.number"}, {"code", "unit.code"},
-                                          {"name", "pull.what"}, {"mass", "unit.mass"},
-                                          {"handling", "pull.handling"}, {"stack", "load.stack"}});
-  table.groups = loading_groups(context, load);
-  set_total(table, {{"name", count_words(words, "pull.total-one", "pull.total-many",
-                                         static_cast<long>(load.rows.size()))},
-                    {"mass", sum_of(load.rows, context.units).text(words)}});
-  drop_empty_columns(table, {"stack"});
-  add(section, "rows", std::move(table));
+  if (context.plan.loading) add_notice(section, "over", words("load.against"), against(context, load.code));
+  add_facts(section, "facts", load_facts(context, load, built));
+  add(section, "note", block::Paragraph{words(planned ? "load.note-planned" : "load.note")});
+  if (planned) {
+    add(section, "views", block::Picture{load_views(context, built)});
+    add(section, "row-views", block::Picture{row_views(context, built)});
+  }
+  add(section, "rows", order_table(context, load, built));
+  if (planned && built.detail) {
+    add(section, "weights", weights_table(context, built));
+    add_listing(section, "ties", words("load.ties-head"), tie_lines(context, *built.detail));
+    if (std::optional<picture::Chart> chart = load_chart(context, built)) add(section, "chart", block::Picture{*chart});
+  }
   add(section, "end", block::Signature{words("load.complete"), {words("sign.by"), words("sign.time")}});
   return section;
 }

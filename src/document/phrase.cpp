@@ -149,6 +149,12 @@ std::string contact_words(const Show& show, std::string_view role) {
   return {};
 }
 
+double round_step(double end) {
+  double step = 1;
+  for (int i = 0; end / step > 8; ++i) step *= i % 3 == 1 ? 2.5 : 2.0;
+  return step;
+}
+
 std::string joined(const std::vector<std::string>& parts, std::string_view separator) {
   std::string out;
   for (const std::string& part : parts) {

@@ -73,6 +73,9 @@ const std::string& outcome_words(const Words& words, Outcome outcome);
 std::string contact_words(const Show& show, std::string_view role);
 std::string contact_words(const Contact& contact);
 
+/// A step of 1, 2 or 5 and noughts that gives an axis to `end` at most eight figures.
+double round_step(double end);
+
 /// Parts with the separator between; empty parts left out.
 std::string joined(const std::vector<std::string>& parts, std::string_view separator);
 /// Order of a shelf walk: digits compare as numbers, so that Rack 2 comes before Rack 10. ASCII case is ignored.

@@ -61,6 +61,10 @@ bool Flow::worth_parting(const Strip& strip) const {
 
 void Flow::settle(bool all) {
   while (!pending_.empty()) {
+    if (pending_.front().new_page && !fresh_) {
+      begin_region({}, false);
+      continue;
+    }
     const std::optional<std::size_t> count = chain_that_fits(all);
     if (!count) return;
     if (*count == 0 && !fresh_ && !worth_parting(pending_.front())) {

@@ -86,14 +86,16 @@ Paper place_to_cut(const std::vector<Ink>& all, Paper height) {
 
 }  // namespace
 
-void Galley::begin_block(Paper before) {
+void Galley::begin_block(Paper before, bool new_page) {
   white_ = before;
+  new_page_ = new_page;
   first_ = strips.size();
 }
 
 void Galley::put_white() {
   if (!white_ || strips.size() <= first_) return;
   strips[first_].before = *white_;
+  strips[first_].new_page = new_page_;
   white_.reset();
 }
 

@@ -23,6 +23,7 @@ struct Strip {
   bool keep_next = false;  ///< must not be parted from the strip that follows
   bool may_part = false;   ///< between its lines, rather than leave a large part of a page empty
   Resume resume = {};      ///< when a page begins with this strip
+  bool new_page = false;   ///< begins one
 };
 
 struct Galley {
@@ -31,8 +32,8 @@ struct Galley {
   /// next and stays.
   std::function<void(Strip)> spill;
 
-  /// The strips that follow are of one block, with white above the first.
-  void begin_block(Paper before);
+  /// The strips that follow are of one block, with white above the first, or on a page of its own.
+  void begin_block(Paper before, bool new_page = false);
   /// Whether the block had any.
   bool end_block();
   /// After a strip was added: a long table is never kept whole.
@@ -42,6 +43,7 @@ struct Galley {
   void put_white();
   std::optional<Paper> white_;   ///< owed to the first strip of the block
   std::size_t first_ = 0;        ///< where that strip will stand
+  bool new_page_ = false;
 };
 
 /// Moves ink right and down.

@@ -43,7 +43,7 @@ struct Setter {
 
 void set_block(Setting& setting, const BlockSpec& spec, const Block& block, Paper width,
                const std::string& above, Galley& galley) {
-  galley.begin_block(spec.space_before);
+  galley.begin_block(spec.space_before, spec.new_page);
   const bool frame = spec.frame && !std::holds_alternative<block::Notice>(block.content);
   if (frame) {
     const Paper pad = 2.5 * paper_mm;

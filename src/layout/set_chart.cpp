@@ -45,6 +45,7 @@ class Drawing {
     axes();
     uprights();
     for (const picture::Curve& curve : chart_.curves) put_path(ink_, points_of(curve), heavy, curve.pattern);
+    dots();
     side_names();
   }
 
@@ -181,6 +182,36 @@ class Drawing {
       spots.push_back({x_of(x), y_of(std::max(0.0, y))});
     }
     return spots;
+  }
+
+  /// Each dot with its name beside it, where no other dot or name stands.
+  void dots() {
+    constexpr Paper radius = 1.3 * paper_mm;
+    std::vector<Box> taken;
+    for (const picture::Dot& dot : chart_.dots)
+      taken.push_back({x_of(dot.x) - radius, y_of(dot.y) - radius, radius * 2, radius * 2});
+    const auto meets = [&](const Box& a) {
+      return a.x < plot_.x || a.x + a.w > plot_.x + plot_.w || a.y < plot_.y || a.y + a.h > plot_.y + plot_.h ||
+             std::any_of(taken.begin(), taken.end(), [&](const Box& b) {
+               return a.x < b.x + b.w && b.x < a.x + a.w && a.y < b.y + b.h && b.y < a.y + a.h;
+             });
+    };
+    for (const picture::Dot& dot : chart_.dots) {
+      const Spot at{x_of(dot.x), y_of(dot.y)};
+      put_disc(ink_, at, radius, {}, 0);
+      const Label words = label(setting_, spec_.head, dot.name, box_.w * 0.4);
+      const Paper right = at.x + radius + gap, left = at.x - radius - gap - words.width, half = at.y - words.height / 2,
+                  middle = at.x - words.width / 2, above = at.y - radius - words.height, below = at.y + radius;
+      const Spot spots[] = {{right, half}, {left, half}, {right, above}, {right, below},
+                            {left, above}, {left, below}, {middle, above}, {middle, below}};
+      const auto* best = std::find_if(std::begin(spots), std::end(spots), [&](const Spot& s) {
+        return !meets({s.x, s.y, words.width, words.height});
+      });
+      const Spot put = best == std::end(spots) ? spots[0] : *best;
+      ink_.push_back(ink::Rect{{put.x, put.y + words.height * 0.1, words.width, words.height * 0.8}, {}, 1.0});
+      put_label(setting_, ink_, words, put);
+      taken.push_back({put.x, put.y, words.width, words.height});
+    }
   }
 
   /// To the right of the plot, each at the height where its line ends.

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "base/unit.h"
+#include "layout/set_box_views.h"
 #include "layout/set_chart.h"
 #include "layout/set_fader_strip.h"
 #include "layout/set_levels.h"
@@ -46,6 +47,8 @@ void set_drawing(Setting& setting, const BlockSpec& spec, const block::Picture& 
     set_fader_strips(setting, spec, *strips, width, galley);
   else if (const auto* levels = std::get_if<picture::Levels>(&picture.content))
     set_levels(setting, spec, *levels, width, galley);
+  else if (const auto* views = std::get_if<picture::BoxViews>(&picture.content))
+    set_box_views(setting, spec, *views, width, galley);
 }
 
 void put_drawing(Setting& setting, const BlockSpec& spec, const block::Picture& picture, const Box& box,

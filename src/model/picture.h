@@ -34,6 +34,8 @@ struct Upright {
   Pattern pattern = Pattern::solid;
   bool heavy = false;
 };
+/// A point in the plot, named beside it.
+struct Dot { double x = 0, y = 0; std::string name; };
 /// Curves over one figure; what lies beneath `floor` is hatched and named.
 struct Chart {
   Axis across, up;
@@ -41,6 +43,7 @@ struct Chart {
   std::vector<Upright> uprights;
   std::optional<double> floor;
   std::string floor_name;           ///< "below 1: does not hold"
+  std::vector<Dot> dots{};
 };
 
 enum class State { enough, lacking, unknown };  ///< a full square, a crossed one, an empty ring
@@ -101,6 +104,23 @@ struct Level {
 };
 struct Levels { std::vector<Level> levels; };
 
-using Any = std::variant<Chart, PlanView, OneLine, FaderStrips, Levels>;
+/// A box seen straight on. Lines that find no room in what is seen of it are left out, the last first.
+struct ViewBox {
+  Length x, y, width, height;       ///< from the left and from the bottom of the view
+  std::vector<std::string> lines;   ///< what it is called by, then more; none: it stood there before, and is grey
+  bool fixed = false;               ///< no cargo but part of the vehicle: hatched
+};
+struct ViewBar { Length at; std::string name; };
+/// A space and the boxes in it from one side, the farthest first: nearer ones cover them.
+struct BoxView {
+  Length width, height;
+  std::vector<ViewBox> boxes;
+  std::vector<ViewBar> bars;        ///< from the bottom to the top, named above
+  std::string left, caption, right; ///< beneath: what lies at either side, and what is seen
+};
+/// Views of one space, all to one scale.
+struct BoxViews { std::vector<BoxView> views; };
+
+using Any = std::variant<Chart, PlanView, OneLine, FaderStrips, Levels, BoxViews>;
 
 }  // namespace dunnage::picture

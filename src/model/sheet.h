@@ -46,6 +46,7 @@ struct BlockSpec {
   TypeStyle head;                   ///< heads of tables, labels of facts, signal words
   Paper space_before;
   bool keep_with_next = false;
+  bool new_page = false;            ///< begins on one
   // tables
   std::vector<ColumnSpec> columns;
   std::vector<std::string> omit_columns;  ///< columns that the house leaves out on purpose

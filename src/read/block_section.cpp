@@ -143,6 +143,7 @@ BlockSpec read_block(TableReader& reader, const TypeStyle& type, const TypeStyle
   block.head = read_style(reader, "head", head);
   block.space_before = length(reader, "space_before");
   block.keep_with_next = reader.flag("keep_with_next", false);
+  block.new_page = reader.flag("new_page", false);
   block.frame = reader.flag("frame", false);
   if (const auto beside = reader.number("beside", 0.1, 0.9)) block.beside = beside->value;
   block.max_width = length(reader, "max_width");

@@ -3,7 +3,10 @@
 
 #include <algorithm>
 
+#include "check/load_faults.h"
 #include "document/documents.h"
+#include "load/plan_load.h"
+#include "plan/plan_show.h"
 #include "read/cross_check.h"
 #include "read/kit_file.h"
 #include "read/show_file.h"
@@ -42,6 +45,19 @@ bool load_kit(const std::filesystem::path& folder, Loaded& loaded, std::ostream&
   loaded.catalogue = make_catalogue(std::move(*kit));
   cross_check(loaded.catalogue, nullptr, loaded.diagnostics, document_names());
   return finish(loaded, err);
+}
+
+Plan plan_whole(const Catalogue& catalogue, const Show& show) {
+  Plan plan = plan_show(catalogue, show);
+  Loading loading = plan_load(catalogue, show, plan);
+  for (const VehicleLoading& vehicle : loading.vehicles)
+    for (const LoadedPiece& piece : vehicle.pieces) {
+      std::string& rides = plan.rows[static_cast<std::size_t>(piece.unit)].vehicle;
+      if (rides.empty()) rides = vehicle.vehicle;
+    }
+  judge_loading(catalogue, show, plan, loading);
+  plan.loading = std::move(loading);
+  return plan;
 }
 
 int exit_code(const Plan& plan, const Findings& findings) {

@@ -11,7 +11,6 @@
 #include "export/pdf_file.h"
 #include "layout/lay_out.h"
 #include "layout/right_hand.h"
-#include "plan/plan_show.h"
 #include "read/faces_file.h"
 #include "run/check_letters.h"
 #include "run/commands.h"
@@ -154,7 +153,7 @@ int print_packet(const PrintOptions& options, Desk& desk) {
   if (style.has_errors()) return refuse(style, loaded, desk);
   for (const std::string& told : strange_files(desk.share, loaded.catalogue.kit.folder)) desk.err << "warning: " << told << "\n";
 
-  const Plan plan = plan_show(loaded.catalogue, loaded.show);
+  const Plan plan = plan_whole(loaded.catalogue, loaded.show);
   const Findings findings = check_all(loaded.catalogue, loaded.show, plan);
   const std::string how = fmt::format("{} {} {}", units == UnitSystem::us, paper == PaperSize::a4, names_of(words));
   const std::string revision = revision_of(loaded.sources, how, loaded.show.revision ? loaded.show.revision->value : "");

@@ -8,7 +8,6 @@
 #include "export/pdf_file.h"
 #include "export/tally_json.h"
 #include "layout/lay_out.h"
-#include "plan/plan_show.h"
 #include "read/csv_text.h"
 #include "read/faces_file.h"
 #include "read/scans.h"
@@ -125,7 +124,7 @@ int tally_show(const TallyOptions& options, Desk& desk) {
   if (stages.empty() && !told.has_errors()) throw UsageError("name at least one list of scans: --out, --loaded or --back FILE");
   desk.err << render(told, loaded.sources);
   if (told.has_errors()) return 1;
-  const Plan plan = plan_show(loaded.catalogue, loaded.show);
+  const Plan plan = plan_whole(loaded.catalogue, loaded.show);
   const Tally result = tally(loaded.catalogue, plan, scans, stages);
   if (!options.sheet.empty() && !write_sheet(options, loaded, plan, check_all(loaded.catalogue, loaded.show, plan), result, desk)) return 1;
   desk.out << (options.json ? tally_json(loaded.catalogue, result) : Report(loaded.catalogue, result).text());

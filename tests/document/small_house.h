@@ -160,6 +160,7 @@ inline std::string as_text(const picture::Chart& chart) {
   std::string out = " " + chart.up.title + " over " + chart.across.title;
   for (const picture::Curve& curve : chart.curves) out += "\n  curve " + curve.name;
   for (const picture::Upright& upright : chart.uprights) out += "\n  upright " + upright.name;
+  for (const picture::Dot& dot : chart.dots) out += "\n  dot " + dot.name;
   return out + "\n  floor " + chart.floor_name;
 }
 inline std::string as_text(const picture::PlanView& plan) {
@@ -183,6 +184,15 @@ inline std::string as_text(const picture::Levels& levels) {
   std::string out;
   for (const picture::Level& level : levels.levels)
     out += "\n  " + level.word + " " + level.figure + " | " + level.note + " | " + joined_lines(level.actions);
+  return out;
+}
+inline std::string as_text(const picture::BoxViews& views) {
+  std::string out;
+  for (const picture::BoxView& view : views.views) {
+    out += "\n " + view.left + " | " + view.caption + " | " + view.right;
+    for (const picture::ViewBox& box : view.boxes) out += "\n  " + (box.fixed ? "fixed" : joined_lines(box.lines));
+    for (const picture::ViewBar& bar : view.bars) out += "\n  bar " + bar.name;
+  }
   return out;
 }
 

@@ -256,3 +256,33 @@ beside = 0.5
   const LaidOut alone = lay_out(document_of({{"right", block::Paragraph{"right words"}}}), pair);
   CHECK(mm(words_on(alone.pages.pages.at(0), "right words").at.x) == Approx(18));
 }
+
+namespace {
+
+/// Two rows of three boxes, one of which hides what stands behind it.
+picture::BoxViews boxes() {
+  const auto m = [](double value) { return value * unit::metre; };
+  picture::BoxView view{m(3), m(1.6), {}, {{m(1.2), "bar 1"}}, "bulkhead", "From above", "rear"};
+  for (int i = 0; i < 6; ++i)
+    view.boxes.push_back({m(0.6 * (i % 2)), m(0.5 * (i / 2)), m(0.6), m(0.5), {std::to_string(i + 1), "CASE-" + std::to_string(i + 1), "on 4"}, false});
+  view.boxes.push_back({m(1.3), m(0.2), m(0.5), m(0.5), {"hidden"}, false});
+  view.boxes.push_back({m(1.2), m(0.1), m(0.7), m(0.7), {"front"}, false});
+  view.boxes.push_back({m(2), {}, m(0.8), m(0.15), {}, true});
+  return {{view, view}};
+}
+
+}  // namespace
+
+TEST_CASE("boxes in a space: to scale, each named inside what is seen of it, hidden ones not at all") {
+  const Page page = lay_picture(boxes()).pages.pages.at(0);
+  check_inside(page);
+  check_clear(page);
+  CHECK(says(page, "CASE-6"));
+  CHECK(says(page, "front"));
+  CHECK_FALSE(says(page, "hidden"));
+  CHECK(says(page, "From above"));
+  const auto rects = all_of<ink::Rect>(page);
+  const Box a = rects[1].box, b = rects[3].box;  // each box first white, then its edge
+  CHECK(mm(a.w) / mm(a.h) == Approx(0.6 / 0.5).margin(0.001));
+  CHECK(mm(b.x - a.x) == Approx(mm(a.w)).margin(0.001));
+}
