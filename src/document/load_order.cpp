@@ -12,7 +12,7 @@ namespace {
 
 constexpr Length near_wall = 0.05 * unit::metre;   ///< nearer than that it stands at the wall
 /// A row of more pieces is built in parts of fewer: about as many as are ticked between two pauses.
-constexpr std::size_t most_whole = 9, most_at_once = 7;
+constexpr std::size_t most_whole = 10, most_at_once = 9;
 constexpr Length meets = 0.002 * unit::metre;      ///< tops and bottoms that carry
 
 bool bears(const Cuboid& below, const Cuboid& above) {

@@ -150,6 +150,8 @@ block::Table order_table(const Context& context, const VehicleLoad& load, const 
   set_total(table, {{"name", count_words(words, "pull.total-one", "pull.total-many", static_cast<long>(load.rows.size()))},
                     {"mass", sum_of(load.rows, context.units).text(words)}});
   if (!planned) drop_empty_columns(table, {"stack"});
+  const Load* typed = load_of(context.show, load.code);
+  if (planned && (!typed || typed->stops.empty())) drop_column(table, "stop");
   return table;
 }
 
