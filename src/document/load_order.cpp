@@ -43,9 +43,7 @@ std::string way_words(const Words& words, const LoadedPiece& piece) {
   if (piece.stance == Stance::on_side) return words("load.on-side");
   if (piece.stance == Stance::flat) return words("load.flat");
   const Length more = piece.box.length - piece.box.width;
-  if (more > near_wall) return words("load.lengthways");
-  if (-more > near_wall) return words("load.crossways");
-  return {};
+  return -more > near_wall ? words("load.crossways") : std::string();  // else its long side lies along the vehicle
 }
 
 Row row_of(const Context& context, const PlanRow& row, const std::string& number, const std::string& stands) {
@@ -81,7 +79,12 @@ BuiltLoad built_load(const Context& context, const std::string& vehicle) {
 std::vector<BuiltPart> parts_of(const Context& context, const BuiltLoad& built) {
   const Words& words = context.words;
   std::vector<BuiltPart> parts;
-  const auto row = [&](std::size_t i) { return built.pieces[i].piece->row; };
+  // A strip that is loaded before more of a row belongs to it: whoever builds goes in once.
+  const auto row = [&](std::size_t i) {
+    for (std::size_t k = i; k < built.pieces.size(); ++k)
+      if (built.pieces[k].piece->row > 0) return built.pieces[k].piece->row;
+    return 0;
+  };
   for (std::size_t from = 0; from < built.pieces.size();) {
     std::size_t to = from;
     while (to < built.pieces.size() && row(to) == row(from)) ++to;

@@ -25,6 +25,10 @@ struct PlannedHouse : SmallHouse {
     catalogue.kit.vehicles = {van};
     catalogue.vehicle_by_code = {{"VAN", 0}};
     for (PlanRow& row : plan.rows) row.vehicle = "VAN";
+    Load load;
+    load.vehicle = typed("VAN");
+    load.stops = {typed("foh")};
+    show.loads = {load};
     VehicleLoading loading;
     loading.vehicle = "VAN";
     loading.pieces = {{unit_of("FOH"), box_at(0, 0, 0, 0.8, 0.6, 0.6), Stance::upright, 1, 0},
@@ -63,21 +67,21 @@ TEST_CASE("a planned load is listed row by row as it is built, and what has no p
   PlannedHouse house;
   CHECK(block_text(house.section(), "rows") ==
         "rows:\n Row 1\n"
-        "  [ ] | 1 | FOH | Front trunk | floor, at the left wall, lengthways | Front of house | 82 lb | roll, 2 on a ramp, 3 people\n"
-        "  [ ] | 2 | BAG-1 | Ballast bag | on 1 | Front of house | 35 lb est. | carry, 1 person\n"
+        "  [ ] | 1 | FOH | Front trunk | floor, at the left wall | Front of house | 82 lb | roll (ramp: 2), lift: 3 people\n"
+        "  [ ] | 2 | BAG-1 | Ballast bag | on 1 | Front of house | 35 lb | carry, lift: 1 person\n"
         " Row 2\n"
-        "  [ ] | 3 | BAG-3 | Ballast bag | floor, 20 in from left, crossways | Front of house | 35 lb est. | carry, 1 person\n"
+        "  [ ] | 3 | BAG-3 | Ballast bag | floor, 20 in from left, crossways | Front of house | 35 lb | carry, lift: 1 person\n"
         " In no plan: find it a place, or leave it\n"
-        "  [ ] |  | CASH | Cash box |  | Front of house | not weighed | carry, weigh first\n"
-        " = |  |  | 4 pieces |  |  | 152 lb est. + 1 not weighed | ");
+        "  [ ] |  | CASH | Cash box |  | Front of house | not weighed | carry, lift: weigh first\n"
+        " = |  |  | 4 pieces in all |  |  | 152 lb + 1 not weighed | ");
 }
 
 TEST_CASE("the pictures of a load have the numbers of its list, the nearest before the farther") {
   PlannedHouse house;
   const Section section = house.section();
   CHECK(block_text(section, "views") ==
-        "views:\n bulkhead | From the left | rear\n  3; BAG-3\n  1; FOH\n  2; BAG-1\n  fixed\n  bar bar\n"
-        " bulkhead | From above, left wall below | rear\n  1; FOH\n  3; BAG-3\n  fixed\n  2; BAG-1; on 1\n  bar ");
+        "views:\n bulkhead | From the left | rear\n  3; BAG-3\n  fixed\n  1; FOH\n  2; BAG-1\n  bar bar\n"
+        " bulkhead | From above, left wall below | rear\n  fixed\n  1; FOH\n  3; BAG-3\n  2; BAG-1; on 1\n  bar ");
   CHECK(block_text(section, "row-views") ==
         "row-views:\n left | Row 1 | right\n  2; BAG-1\n  1; FOH\n left | Row 2 | right\n  3; BAG-3\n  fixed");
 }
