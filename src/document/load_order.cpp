@@ -46,12 +46,20 @@ std::string way_words(const Words& words, const LoadedPiece& piece) {
   return -more > near_wall ? words("load.crossways") : std::string();  // else its long side lies along the vehicle
 }
 
+/// Is its place a stop of its vehicle? What is not comes off at the end.
+bool stops_at(const Context& context, const PlanRow& row) {
+  for (const Load& load : context.show.loads)
+    if (load.vehicle.value == row.vehicle)
+      return std::any_of(load.stops.begin(), load.stops.end(), [&](const Text& stop) { return stop.value == row.place; });
+  return false;
+}
+
 Row row_of(const Context& context, const PlanRow& row, const std::string& number, const std::string& stands) {
   const Words& words = context.words;
   const Handling handling = handling_of(context.findings.handling, row.unit);
   return {{tick_cell(), text_cell(number), text_cell(code_of(context.catalogue, row)),
            text_cell(name_in(context.catalogue.case_at(row.unit), words.language)), text_cell(stands),
-           text_cell(row.place.empty() ? std::string() : place_words(context.show, row.place)),
+           text_cell(stops_at(context, row) ? place_words(context.show, row.place) : std::string()),
            text_cell(mass_words(words, row, context.units)),
            text_cell(move_words(words, handling) + ", " + lift_words(words, handling))}};
 }

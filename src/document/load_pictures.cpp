@@ -71,10 +71,12 @@ double in_unit(Length length, UnitSystem units) { return units == UnitSystem::us
 double in_unit(Mass mass, UnitSystem units) { return units == UnitSystem::us ? mass / unit::pound : mass.si(); }
 
 void add_dots(const Context& context, const LoadingDetail& detail, picture::Chart& chart, double& most) {
+  int number = 0;  // as in the table of weights
   for (const LoadStage& stage : detail.stages) {
+    ++number;
     if (!stage.centre) continue;
     const double cargo = in_unit(stage.cargo, context.units);
-    chart.dots.push_back({in_unit(*stage.centre, context.units), cargo, stage_words(context, stage.after)});
+    chart.dots.push_back({in_unit(*stage.centre, context.units), cargo, std::to_string(number)});
     most = std::max(most, cargo);
   }
 }

@@ -101,10 +101,14 @@ block::Table weights_table(const Context& context, const BuiltLoad& built) {
   };
   const auto percent = [](double share) { return plain(std::round(share * 1000) / 10, 1) + " %"; };
   Group group;
-  for (const LoadStage& s : built.detail->stages)
-    group.rows.push_back({{strong_cell(stage_words(context, s.after)), up(s.cargo), up(s.left), up(s.right), up(s.front),
+  bool towing = false;
+  for (const LoadStage& s : built.detail->stages) {
+    towing = towing || s.train;
+    const std::string number = std::to_string(group.rows.size() + 1);  // the dots of the chart have it too
+    group.rows.push_back({{strong_cell(number + "  " + stage_words(context, s.after)), up(s.cargo), up(s.left), up(s.right), up(s.front),
                            up(s.rear), up(s.axle), up(s.tongue),
                            text_cell(s.tongue_share ? percent(*s.tongue_share) : std::string()), up(s.total), up(s.train)}});
+  }
   const Vehicle& v = *built.vehicle;
   const bool window = v.tongue_from && v.tongue_to;
   group.rows.push_back({{strong_cell(words("load.at-most")), most(v.payload), {}, {}, most(v.limit_front), most(v.limit_rear),
@@ -112,7 +116,7 @@ block::Table weights_table(const Context& context, const BuiltLoad& built) {
                          strong_cell(window ? words.say("load.window", {{"from", percent(v.tongue_from->value)},
                                                                         {"to", percent(v.tongue_to->value)}})
                                             : std::string()),
-                         most(v.gross), most(v.train)}});
+                         most(v.gross), most(towing ? v.train : std::nullopt)}});
   table.groups.push_back(std::move(group));
   drop_empty_columns(table, {"front", "rear", "axle", "tongue", "share", "total", "train"});
   return table;

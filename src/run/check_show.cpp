@@ -7,6 +7,7 @@
 #include "check/rules.h"
 #include "compare/against.h"
 #include "export/plan_json.h"
+#include "plan/plan_show.h"
 #include "run/commands.h"
 #include "run/load_show.h"
 #include "run/summary.h"
@@ -22,7 +23,7 @@ int check_show(const CheckOptions& options, Desk& desk) {
   if (!options.against.empty()) {
     Loaded older;
     if (!load_show(options.against, older, desk.err)) return 1;
-    const Plan was = plan_whole(older.catalogue, older.show);
+    const Plan was = plan_show(older.catalogue, older.show);
     desk.out << changes(change_of({&older.catalogue, &older.show, &was}, {&loaded.catalogue, &loaded.show, &plan}), units);
     return exit_code(plan, findings);
   }
@@ -44,7 +45,7 @@ int say_why(const WhyOptions& options, Desk& desk) {
     const std::string guess = did_you_mean(options.code, known);
     throw UsageError("the kit has no case \"" + options.code + "\"" + (guess.empty() ? "; see `dunnage list cases`" : ": " + guess));
   }
-  const Plan plan = plan_whole(c, loaded.show);
+  const Plan plan = plan_show(c, loaded.show);
   const auto [first, last] = box >= 0 ? c.units_of[static_cast<std::size_t>(box)] : std::pair(one, one + 1);
   for (int u = first; u < last; ++u) desk.out << reasons(c, plan, u, c.kit.house.units);
   return 0;
