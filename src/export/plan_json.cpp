@@ -208,6 +208,7 @@ std::string plan_json(const Catalogue& catalogue, const Plan& plan, const Findin
                       {"nodes", plan.cover.nodes}}},
                     {"loadings", loadings(catalogue, plan, findings)},
                     {"unsized", unsized(catalogue, plan)},
+                    {"suffice", plan.loading ? plan.loading->suffice : std::vector<std::vector<std::string>>{}},
                     {"remarks", remarks},
                     {"findings", findings_json(findings)}};
   return out.dump(2) + "\n";

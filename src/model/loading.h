@@ -53,6 +53,8 @@ struct VehicleLoading {
 struct Loading {
   std::vector<VehicleLoading> vehicles;  ///< in order of the kit
   std::vector<int> unsized;        ///< units that go whose size nobody typed: in no plan, and said so
+  /// Sets of vehicles that take all that goes, lightest first; worked out where somebody asks (`why`, `--json`).
+  std::vector<std::vector<std::string>> suffice{};
 };
 
 }  // namespace dunnage

@@ -57,9 +57,9 @@ void add_clash(CLI::App& app, Typed& t) {
 }
 
 void add_why(CLI::App& app, Typed& t) {
-  CLI::App* c = app.add_subcommand("why", "Why a case goes to a show, or why it stays at home");
+  CLI::App* c = app.add_subcommand("why", "Why a case goes to a show, or stays; which vehicles suffice");
   c->add_option("SHOW", t.why.show, "the show file")->required();
-  c->add_option("CODE", t.why.code, "the case's code, or one unit's")->required();
+  c->add_option("CODE", t.why.code, "the code of a case, of one unit or of a vehicle")->required();
 }
 
 void add_label(CLI::App& app, Typed& t) {

@@ -11,6 +11,7 @@
 #include "read/cross_check.h"
 #include "read/kit_file.h"
 #include "read/show_file.h"
+#include "run/load_show.h"
 #include "write/csv_out.h"
 
 namespace {
@@ -62,7 +63,8 @@ extern "C" int LLVMFuzzerTestOneInput(const uint8_t* data, std::size_t size) {
   for (const char* section : {"case", "item", "unit"}) csv_text(section_rows(files, section, sources, diagnostics));
   // A model of thousands of units is the solver's own work, which other tests hold to its limits.
   if (catalogue.units.size() > 300) return 0;
-  const Plan plan = plan_show(catalogue, *show);
+  const Plan plan = plan_whole(catalogue, *show);
+  for (const VehicleLoading& load : plan.loading->vehicles) assert(load.faults.empty() && "nothing against the planner");
   const Findings findings = check_all(catalogue, *show, plan);
   plan_json(catalogue, plan, findings, catalogue.kit.house.units);
   every_document({catalogue, *show, plan, findings, ground().words, catalogue.kit.house.units, "mph", "7", {}, {}, {}});

@@ -7,6 +7,7 @@
 #include "export/plan_json.h"
 #include "read/cross_check.h"
 #include "read/show_file.h"
+#include "run/load_show.h"
 #include "run/summary.h"
 
 extern "C" int LLVMFuzzerTestOneInput(const uint8_t* data, std::size_t size) {
@@ -21,7 +22,8 @@ extern "C" int LLVMFuzzerTestOneInput(const uint8_t* data, std::size_t size) {
   cross_check(catalogue, &*show, diagnostics);
   assert(!render(diagnostics, sources).empty() || diagnostics.all().empty());
   if (diagnostics.has_errors()) return 0;
-  const Plan plan = plan_show(catalogue, *show);
+  const Plan plan = plan_whole(catalogue, *show);
+  for (const VehicleLoading& load : plan.loading->vehicles) assert(load.faults.empty() && "nothing against the planner");
   const Findings findings = check_all(catalogue, *show, plan);
   plan_json(catalogue, plan, findings, UnitSystem::us);
   summary(catalogue, plan, findings, UnitSystem::metric);
