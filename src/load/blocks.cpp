@@ -8,6 +8,7 @@ namespace dunnage {
 namespace {
 
 constexpr double least_fill = 0.98;
+constexpr int most_ruled = 60;  // boxes in a block of which rules are asked: their answer takes the square of it
 
 std::int64_t hull(const Spot& size) { return std::int64_t{size[0]} * size[1] * size[2]; }
 
@@ -123,6 +124,7 @@ class BlockMaker {
 
   void add(Block block, bool always) {
     if ((full() && !always) || !inside(block.size, problem_.room) || blocks_.size() >= 65535) return;
+    if (problem_.rules != nullptr && block.boxes > most_ruled) return;
     std::vector<int> key(block.size.begin(), block.size.end());
     key.push_back(block.flat_length);
     key.push_back(block.flat_width);

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <set>
+#include <map>
 
 #include "formula/team_lift.h"
 
@@ -88,11 +88,12 @@ CargoKind kind_of(const Catalogue& c, const Show& show, const Plan& plan, const 
   return kind;
 }
 
-bool alike(const CargoKind& a, const CargoKind& b) {
-  const auto same = [](const PackStance& x, const PackStance& y) { return x.size == y.size && x.word == y.word; };
-  return a.mass == b.mass && a.mass_known == b.mass_known && a.bears == b.bears && a.highest == b.highest &&
-         a.wheels == b.wheels && a.strip == b.strip && a.soft == b.soft && a.stop == b.stop &&
-         std::equal(a.stances.begin(), a.stances.end(), b.stances.begin(), b.stances.end(), same);
+/// All by which rules tell kinds apart.
+std::vector<double> key_of(const CargoKind& k) {
+  std::vector<double> key = {k.mass, k.mass_known ? 1.0 : 0.0, k.bears, double(k.highest), double(k.stop)};
+  for (const bool flag : {k.wheels, k.strip, k.soft}) key.push_back(flag ? 1 : 0);
+  for (const PackStance& s : k.stances) key.insert(key.end(), {double(s.size[0]), double(s.size[1]), double(s.size[2]), double(s.word)});
+  return key;
 }
 
 }  // namespace
@@ -148,13 +149,14 @@ Cargo make_cargo(const Catalogue& catalogue, const Show& show, const Plan& plan,
     cargo.obstacles.push_back({{low(b.x), low(b.y), low(b.z)}, {high(b.x, b.length), high(b.y, b.width), high(b.z, b.height)}});
   }
   stop_of(show, vehicle, {}, cargo.stops);
+  std::map<std::vector<double>, std::size_t> seen;
   for (const int unit : units) {
     CargoKind kind = kind_of(catalogue, show, plan, vehicle, unit, cargo.stops);
-    const auto same = std::find_if(cargo.kinds.begin(), cargo.kinds.end(), [&](const CargoKind& k) { return alike(k, kind); });
-    if (same == cargo.kinds.end())
+    const auto [at, fresh] = seen.emplace(key_of(kind), cargo.kinds.size());
+    if (fresh)
       cargo.kinds.push_back(std::move(kind));
     else
-      same->units.push_back(unit);
+      cargo.kinds[at->second].units.push_back(unit);
   }
   return cargo;
 }

@@ -210,16 +210,19 @@ std::vector<StoodBox> loading_order(std::vector<StoodBox> boxes) {
     if (end(a, 2) == b.at[2] && shared_base(a, b) > 0) return true;
     return end(a, 0) <= b.at[0] && cross(a, b, 1) && cross(a, b, 2);
   };
+  std::vector<int> waits(boxes.size(), 0);
+  for (std::size_t i = 0; i < boxes.size(); ++i)
+    for (const StoodBox& b : boxes) waits[i] += before(b, boxes[i]) ? 1 : 0;
   std::vector<StoodBox> out;
-  while (!boxes.empty()) {
-    std::size_t next = 0;  // the first that waits for none; of a circle, the first
-    for (std::size_t i = 0; i < boxes.size(); ++i)
-      if (std::none_of(boxes.begin(), boxes.end(), [&](const StoodBox& b) { return before(b, boxes[i]); })) {
-        next = i;
-        break;
-      }
+  std::vector<bool> in(boxes.size(), false);
+  while (out.size() < boxes.size()) {
+    std::size_t next = boxes.size();  // the first that waits for none; of a circle, the first
+    for (std::size_t i = 0; i < boxes.size() && (next == boxes.size() || waits[next] > 0); ++i)
+      if (!in[i] && (next == boxes.size() || waits[i] == 0)) next = i;
+    in[next] = true;
     out.push_back(boxes[next]);
-    boxes.erase(boxes.begin() + static_cast<std::ptrdiff_t>(next));
+    for (std::size_t i = 0; i < boxes.size(); ++i)
+      if (!in[i] && before(boxes[next], boxes[i])) --waits[i];
   }
   return out;
 }

@@ -10,6 +10,7 @@ namespace dunnage {
 namespace {
 
 constexpr double cubic_mm = 1e-9, square_mm = 1e-6, mm = 1e-3;
+constexpr std::size_t most_for_length = 400;  // pieces: rows of more take long
 constexpr int longer = 20000;  // mm by which a room is drawn out to see how much length is short
 
 /// How far the best stance reaches out of the empty room, mm; 0: it fits.
@@ -83,6 +84,9 @@ double floor_short(const Cargo& cargo) {
 
 /// How much longer the room would have to be for rows of the best order, mm; 0: not even that helps.
 int length_short(const Cargo& cargo) {
+  std::size_t pieces = 0;
+  for (const CargoKind& kind : cargo.kinds) pieces += kind.units.size();
+  if (pieces > most_for_length) return 0;
   Cargo drawn_out = cargo;
   drawn_out.room[0] += longer;
   int least = longer;

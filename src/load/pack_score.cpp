@@ -184,7 +184,7 @@ void best_blocks(const PackGround& ground, PackState& state, const NextSpace& ne
     keep(out, most, {score, block});
     if (out.size() == most) bar = out.back().score;
   }
-  work += 2000 + static_cast<long>(i) + 30 * tried + 10 * static_cast<long>(state.stood.size() + state.spaces.size());
+  work += 2000 + static_cast<long>(i) + 30 * tried + 10 * static_cast<long>(state.stood.size() + state.spaces.size() + state.left.size());
 }
 
 }  // namespace dunnage

@@ -13,6 +13,8 @@ namespace {
 
 /// More pieces than a row builder sets down in the time of a search.
 constexpr int most_for_rows = 400;
+/// Nobody loads so many into one vehicle by a drawing: they are named as left out, and a sum may prove it.
+constexpr int most_pieces = 1500;
 
 double volume_left(const Cargo& cargo, const std::vector<int>& left) {
   double sum = 0;
@@ -159,10 +161,14 @@ VehiclePlan plan_vehicle(const Cargo& cargo, const LoadEffort& effort, double to
   VehiclePlan best;
   best.ways = false;
   for (const CargoKind& kind : cargo.kinds) best.left.push_back(static_cast<int>(kind.units.size()));
+  if (best.left_out() > most_pieces) {
+    best.ways = true;
+    return best;
+  }
   long work = 0;
   bool any = false;
   if (best.left_out() <= most_for_rows && !any_stack_holds(cargo)) {
-    RowTrials trials(cargo, tongue, effort.budget / 2);
+    RowTrials trials(cargo, tongue, effort.budget / 8);
     trials.run(best);
     work = trials.work();
     any = true;
