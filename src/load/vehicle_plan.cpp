@@ -90,36 +90,41 @@ class RowTrials {
  public:
   RowTrials(const Cargo& cargo, double tongue, long budget) : cargo_(cargo), tongue_(tongue), budget_(budget) {}
 
-  void run(VehiclePlan& best) {
-    std::vector<std::vector<int>> orders;
-    for (const RowOrder first : {RowOrder::heavy, RowOrder::strong, RowOrder::large, RowOrder::wide})
-      orders.push_back(row_order(cargo_, first));
-    int whole = 0;
-    for (int round = 0; round < most_rounds && whole < most_whole && work_ < budget_; ++round)
-      for (std::vector<int>& order : orders) {
-        RowPlan rows = build_rows(cargo_, order);
-        work_ += rows.work;
-        const double left = volume_left(cargo_, rows.left);
-        if (left > 0) {
-          learn(order, rows.left, round);
-          if (left >= least_left_) continue;
-          least_left_ = left;
-          part_ = std::move(rows);
-          continue;
-        }
-        ++whole;
-        take(std::move(rows), best);
-        if (best.ways && best.trim.over <= 1e-6) return;
-        stir(order, round);
-      }
-    if (!any_) take(std::move(part_), best);
+  /// Tries on until `rounds` have been made in all.
+  void run(VehiclePlan& best, int rounds) {
+    if (orders_.empty())
+      for (const RowOrder first : {RowOrder::heavy, RowOrder::strong, RowOrder::large, RowOrder::wide})
+        orders_.push_back(row_order(cargo_, first));
+    for (; round_ < rounds && whole_ < most_whole && work_ < budget_; ++round_)
+      for (std::vector<int>& order : orders_)
+        if (attempt(order, best)) return;
+    if (whole_ == 0) take(std::move(part_), best);
+    part_ = {};
   }
   long work() const { return work_; }
 
- private:
   static constexpr int most_rounds = 60;
+
+ private:
   static constexpr int most_whole = 12;  // plans that hold all, of which none rests on the axles as it must
   static constexpr int calm_rounds = 8;  // then orders go round in circles
+
+  bool attempt(std::vector<int>& order, VehiclePlan& best) {
+    RowPlan rows = build_rows(cargo_, order);
+    work_ += rows.work;
+    const double left = volume_left(cargo_, rows.left);
+    if (left > 0) {
+      learn(order, rows.left, round_);
+      if (left >= least_left_) return false;
+      least_left_ = left;
+      part_ = std::move(rows);
+      return false;
+    }
+    ++whole_;
+    take(std::move(rows), best);
+    stir(order, round_);
+    return best.ways && best.trim.over <= 1e-6;
+  }
 
   void take(RowPlan rows, VehiclePlan& best) {
     if (rows.left.empty()) return;
@@ -150,8 +155,25 @@ class RowTrials {
   long budget_, work_ = 0;
   RowPlan part_;
   double least_left_ = 1e300;
+  std::vector<std::vector<int>> orders_;
+  int round_ = 0, whole_ = 0;
   bool any_ = false;
 };
+
+/// Something is left that would go in by itself, or nothing can be unloaded.
+bool unfinished(const Cargo& cargo, const VehiclePlan& best) {
+  for (std::size_t k = 0; k < cargo.kinds.size(); ++k)
+    if (best.left[k] > 0 && !cargo.kinds[k].stances.empty()) return true;
+  return !best.ways;
+}
+
+long search(const Cargo& cargo, long budget, double tongue, VehiclePlan& best) {
+  if (!unfinished(cargo, best)) return 0;
+  VehiclePlan plan = searched(cargo, budget, tongue);
+  const long work = plan.work;
+  if (better(cargo, plan, best)) best = std::move(plan);
+  return work;
+}
 
 }  // namespace
 
@@ -165,22 +187,16 @@ VehiclePlan plan_vehicle(const Cargo& cargo, const LoadEffort& effort, double to
     best.ways = true;
     return best;
   }
-  long work = 0;
-  bool any = false;
-  if (best.left_out() <= most_for_rows && !any_stack_holds(cargo)) {
-    RowTrials trials(cargo, tongue, effort.budget / 8);
-    trials.run(best);
-    work = trials.work();
-    any = true;
+  const bool plain = best.left_out() > most_for_rows || any_stack_holds(cargo);
+  RowTrials trials(cargo, tongue, effort.budget / 8);
+  if (!plain) trials.run(best, 1);
+  // A little of the search finds most of what there is; then rows have their turn again, which are easier to build.
+  long work = search(cargo, plain ? effort.budget : effort.budget / 5, tongue, best);
+  if (!plain && (unfinished(cargo, best) || best.trim.over > 1e-6)) {
+    trials.run(best, RowTrials::most_rounds);
+    work += search(cargo, effort.budget, tongue, best);
   }
-  const bool hopeless = std::all_of(cargo.kinds.begin(), cargo.kinds.end(), [&](const CargoKind& kind) {
-    return kind.stances.empty() || best.left[static_cast<std::size_t>(&kind - cargo.kinds.data())] == 0;
-  });
-  if ((best.left_out() > 0 && !hopeless) || !best.ways) {
-    VehiclePlan plan = searched(cargo, effort.budget, tongue);
-    work += plan.work;
-    if (!any || better(cargo, plan, best)) best = std::move(plan);
-  }
+  work += trials.work();
   best.work = work;
   return best;
 }
