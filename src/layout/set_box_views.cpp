@@ -87,24 +87,24 @@ class Drawing {
   Paper paper(Length length) const { return Paper::from_si(length.si() * scale_); }
 
   /// On one line or not at all, as large as the room allows and never below the floor.
-  bool fits(const TypeStyle& style, const std::string& text, Paper width, Label& out) const {
+  bool fits(const TypeStyle& style, const std::string& text, Paper width, Paper height, Label& out) const {
     for (TypeStyle tried = style;; tried.size = tried.size - 1 * point) {
       tried.fit = Fit::wrap;
       tried.leading = tried.size * 1.15;
       out = label(setting_, tried, text, width);
-      if (out.lines.lines.size() == 1 && out.width <= width) return true;
+      if (out.lines.lines.size() == 1 && out.width <= width && out.height <= height) return true;
       if (tried.size - 1 * point < style.floor - 0.001 * point) return false;
     }
   }
 
   void name(const ViewBox& box, const Box& seen) {
-    const Paper width = seen.w - pad * 2, height = seen.h - pad;
+    const Paper width = seen.w - pad * 2, height = seen.h - pad / 2;
     std::vector<Label> lines;
     Paper total;
     for (std::size_t i = 0; i < box.lines.size(); ++i) {
       Label line;
       if (box.lines[i].empty()) continue;
-      if (!fits(i == 0 ? spec_.head : spec_.type, box.lines[i], width, line) || total + line.height > height) {
+      if (!fits(i == 0 ? spec_.head : spec_.type, box.lines[i], width, height - total, line)) {
         if (i == 0) return;
         continue;
       }
