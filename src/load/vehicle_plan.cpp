@@ -175,6 +175,25 @@ long search(const Cargo& cargo, long budget, double tongue, VehiclePlan& best) {
   return work;
 }
 
+/// The last resort, where no order of things gave every piece a way: one piece that bears nothing stays behind, the
+/// outermost that frees all others; where no single one does, the outermost, and again.
+void leave_stuck(const Cargo& cargo, VehiclePlan& plan, double tongue) {
+  while (!plan.ways && !plan.boxes.empty()) {
+    std::size_t stuck = plan.boxes.size() - 1;
+    for (std::size_t i = plan.boxes.size(); i-- > 0;) {
+      std::vector<StoodBox> others = plan.boxes;
+      others.erase(others.begin() + static_cast<std::ptrdiff_t>(i));
+      if (!stands(cargo, others) || !ways_free(cargo, others)) continue;
+      stuck = i;
+      break;
+    }
+    ++plan.left[static_cast<std::size_t>(plan.boxes[stuck].box)];
+    plan.boxes.erase(plan.boxes.begin() + static_cast<std::ptrdiff_t>(stuck));
+    plan.trim = trim_of(cargo, plan.boxes, tongue);
+    plan.ways = ways_free(cargo, plan.boxes);
+  }
+}
+
 }  // namespace
 
 int VehiclePlan::left_out() const { return std::accumulate(left.begin(), left.end(), 0); }
@@ -196,6 +215,7 @@ VehiclePlan plan_vehicle(const Cargo& cargo, const LoadEffort& effort, double to
     trials.run(best, RowTrials::most_rounds);
     work += search(cargo, effort.budget, tongue, best);
   }
+  leave_stuck(cargo, best, tongue);
   work += trials.work();
   best.work = work;
   return best;
