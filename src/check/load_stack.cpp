@@ -21,7 +21,7 @@ bool whole_base(const Solid& s, double borne) {
 
 /// May anything at all stand on it?
 void judge_top(const Standing& below, const Standing& above, FaultList& faults) {
-  if (has(*below.box, Mark::no_stack))
+  if (has(*below.box, Mark::no_stack) || (below.box->stack_count && below.box->stack_count->value == 0))
     faults.add(above.code, said("{} stands on {}, on which nothing may stand.", above.code, below.code));
   else if (has(*below.box, Mark::fragile))
     faults.add(above.code, said("{} stands on {}, which is fragile.", above.code, below.code));
@@ -42,6 +42,7 @@ void judge_stacks(const Stowage& hold, FaultList& faults) {
     return hold.pieces[a].solid.from[2] > hold.pieces[b].solid.from[2];
   });
   std::vector<Mass> carried(hold.pieces.size());
+  std::vector<int> above(hold.pieces.size(), 0);  // in the tallest pile on each
   for (const std::size_t i : order) {
     const Standing& s = hold.pieces[i];
     const std::vector<Rest> rests = rests_on(hold, i);
@@ -53,6 +54,7 @@ void judge_stacks(const Stowage& hold, FaultList& faults) {
       const auto below = static_cast<std::size_t>(rest.below);
       judge_top(hold.pieces[below], s, faults);
       carried[below] += (s.mass + carried[i]) * (rest.area / borne);
+      above[below] = std::max(above[below], above[i] + 1);
     }
   }
   for (std::size_t i = 0; i < hold.pieces.size(); ++i) {
@@ -61,6 +63,9 @@ void judge_stacks(const Stowage& hold, FaultList& faults) {
       faults.add(s.code, said("{} carries {}, and bears {}.", s.code,
                                      print(carried[i], hold.units, Rounding::up).text(),
                                      print(s.box->stack->value, hold.units, Rounding::down).text()));
+    if (s.box->stack_count && s.box->stack_count->value > 0 && above[i] > s.box->stack_count->value)
+      faults.add(s.code, said("{} has {} pieces on it, one above the other, and takes {}.", s.code, above[i],
+                              s.box->stack_count->value));
   }
 }
 

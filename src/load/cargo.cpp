@@ -68,7 +68,8 @@ CargoKind kind_of(const Catalogue& c, const Show& show, const Plan& plan, const 
   kind.mass_known = row.mass_known;
   if (row.mass_known) kind.mass = row.mass.si();
   const bool topless = has(box, Mark::fragile) || has(box, Mark::no_stack) || !box.stack || !row.mass_known;
-  kind.bears = topless ? 0 : box.stack->value.si();
+  if (box.stack_count) kind.levels = box.stack_count->value;
+  kind.bears = topless || kind.levels == 0 ? 0 : box.stack->value.si();
   kind.highest = highest_base(c.kit.house.lift, kind.mass, kind.mass_known);
   kind.wheels = box.wheels;
   const bool ballast = box.filled || std::any_of(plan.ballast.begin(), plan.ballast.end(),
@@ -90,7 +91,7 @@ CargoKind kind_of(const Catalogue& c, const Show& show, const Plan& plan, const 
 
 /// All by which rules tell kinds apart.
 std::vector<double> key_of(const CargoKind& k) {
-  std::vector<double> key = {k.mass, k.mass_known ? 1.0 : 0.0, k.bears, double(k.highest), double(k.stop)};
+  std::vector<double> key = {k.mass, k.mass_known ? 1.0 : 0.0, k.bears, double(k.levels), double(k.highest), double(k.stop)};
   for (const bool flag : {k.wheels, k.strip, k.soft}) key.push_back(flag ? 1 : 0);
   for (const PackStance& s : k.stances) key.insert(key.end(), {double(s.size[0]), double(s.size[1]), double(s.size[2]), double(s.word)});
   return key;

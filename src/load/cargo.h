@@ -20,6 +20,7 @@ struct CargoKind {
   double mass = 0;                 ///< kg; 0 where not known
   bool mass_known = false;
   double bears = 0;                ///< kg that may stand on it
+  int levels = most_stacked;       ///< pieces that may stand on it one above the other
   int highest = 0;                 ///< mm that its base may stand above the floor
   bool wheels = false;
   bool strip = false;              ///< long and thin: lies along a wall

@@ -42,18 +42,24 @@ bool CargoRules::comes_off(const StoodBox& a, const StoodBox& b) const {
 bool CargoRules::carried_within(const std::vector<const StoodBox*>& all) const {
   std::vector<const StoodBox*> down = all;
   std::stable_sort(down.begin(), down.end(), [](const StoodBox* a, const StoodBox* b) { return a->at[2] > b->at[2]; });
-  std::vector<double> carried(down.size(), 0);
+  struct OnTop { double mass = 0; int levels = 0; };
+  std::vector<OnTop> carried(down.size());
   for (std::size_t i = 0; i < down.size(); ++i) {
     if (down[i]->at[2] == 0) break;
     std::int64_t borne = 0;
     for (std::size_t j = i + 1; j < down.size(); ++j)
       if (end(*down[j], 2) == down[i]->at[2]) borne += shared_base(*down[j], *down[i]);
     if (borne == 0) continue;
-    const double passed = (kind(*down[i]).mass + carried[i]) / static_cast<double>(borne);
+    const double passed = (kind(*down[i]).mass + carried[i].mass) / static_cast<double>(borne);
     for (std::size_t j = i + 1; j < down.size(); ++j) {
       if (end(*down[j], 2) != down[i]->at[2]) continue;
-      carried[j] += passed * static_cast<double>(shared_base(*down[j], *down[i]));
-      if (carried[j] > 0 && carried[j] > kind(*down[j]).bears * slack) return false;
+      const std::int64_t shared = shared_base(*down[j], *down[i]);
+      if (shared == 0) continue;
+      OnTop& on = carried[j];
+      on.mass += passed * static_cast<double>(shared);
+      on.levels = std::max(on.levels, carried[i].levels + 1);
+      const CargoKind& below = kind(*down[j]);
+      if (on.levels > below.levels || (on.mass > 0 && on.mass > below.bears * slack)) return false;
     }
   }
   return true;

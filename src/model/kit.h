@@ -145,6 +145,7 @@ struct Size { Length length, width, height; };
 
 /// Whatever is carried as one. All is per unit.
 inline constexpr int most_faders = 64;  ///< of one bank
+inline constexpr int most_stacked = 20;  ///< more stand on nothing that goes through a door
 
 struct Case {
   Text code, name;
@@ -163,6 +164,7 @@ struct Case {
   bool wheels = false;
   std::vector<Mark> marks;
   Maybe<Mass> stack;               ///< most that may stand on top
+  Maybe<int> stack_count;          ///< how many may stand on it one above the other
   std::vector<Lying> lies;         ///< empty: it travels as its size is typed
   std::vector<Content> holds;
   std::vector<Text> serves;

@@ -76,6 +76,7 @@ void read_body(TableReader& section, Case& box) {
   box.wheels = section.flag("wheels", false);
   box.marks = section.words("marks", mark_words);
   box.stack = section.quantity<Mass>("stack", range::mass_on_top);
+  box.stack_count = section.maybe_count("stack_count", 0, most_stacked);
   box.lies = section.words("lies", lying_words);
   box.travels = section.quantity<Mass>("travels", range::case_mass);
   box.filled = section.quantity<Mass>("filled", range::case_mass);

@@ -90,6 +90,20 @@ TEST_CASE("What may stand on what") {
   CHECK(b.says("DESK stands on TRUNK-1, and the mass of one is not known."));
 }
 
+TEST_CASE("How many stand on it one above the other") {
+  SmallLoad a;
+  a.add_case("BOX", 2, {0.6, 0.4, 0.2}, 2, "stage").stack = given(5 * kilogram);
+  a.put("BOX-1", 0.8, 0, 0.8, 2, 0);
+  a.put("BOX-2", 0.8, 0.4, 0.4, 2, 0);
+  CHECK(a.says().empty());
+  a.box("TUB").stack_count = given(2);
+  CHECK(a.says().empty());  // two on TUB-1, one on TUB-2: each pile counts by itself
+  a.box("TUB").stack_count = given(1);
+  CHECK(a.says() == "TUB-1 has 2 pieces on it, one above the other, and takes 1.\n");
+  a.box("TUB").stack_count = given(0);
+  CHECK(a.says("TUB-3 stands on TUB-1, on which nothing may stand."));
+}
+
 TEST_CASE("Mass on top is handed down by share of contact, through all that bears it") {
   SmallLoad a;
   a.add_case("LID", 1, {0.6, 0.4, 0.1}, 12, "stage");

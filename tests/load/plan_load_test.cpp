@@ -135,10 +135,22 @@ TEST_CASE("the heavy stand on the floor and the light on what bears them") {
 }
 
 TEST_CASE("nothing stands on what is fragile, what bears too little, or what nobody typed") {
-  for (const char* more : {"marks = [\"fragile\"]\nstack = \"40 kg\"", "stack = \"11 kg\"", "marks = [\"no-stack\"]\nstack = \"40 kg\"", ""}) {
+  for (const char* more : {"marks = [\"fragile\"]\nstack = \"40 kg\"", "stack = \"11 kg\"", "marks = [\"no-stack\"]\nstack = \"40 kg\"",
+                           "stack_count = 0\nstack = \"40 kg\"", ""}) {
     const Loaded l = loaded(std::string(van) + box("LOW", "60 x 160 x 70 cm", "60 kg", more) + box("TOP", "55 x 50 x 30 cm", "12 kg"));
     REQUIRE(l.at("TOP"));
     CHECK(mm(l.at("TOP")->box.z) == 0);
+  }
+}
+
+TEST_CASE("no more stand one above the other than a case takes") {
+  for (const int most : {1, 2, 3}) {
+    const Loaded l = loaded(std::string(van) +
+                            box("LOW", "280 x 140 x 40 cm", "60 kg", fmt::format("stack = \"400 kg\"\nstack_count = {}", most)) +
+                            box("TOP", "280 x 130 x 10 cm", "5 kg", "stack = \"90 kg\"", 3));
+    REQUIRE(l.at("LOW"));
+    CHECK(l.v().pieces.size() == static_cast<std::size_t>(1 + most));
+    CHECK(l.v().left.size() == static_cast<std::size_t>(3 - most));
   }
 }
 
