@@ -81,7 +81,7 @@ void Sentence::add(const Part& part) {
 
 Sentence& Sentence::operator+=(const Sentence& more) {
   if (empty()) return *this = more;
-  const Sentence kept = more;  // it may be this one
+  const Sentence kept = more;  // it may be this one. NOLINT(performance-unnecessary-copy-initialization)
   for (const Part& part : kept.parts()) add(part);
   return *this;
 }
