@@ -44,7 +44,8 @@ bool may_lie(const Standing& s) {
   return std::find(s.box->lies.begin(), s.box->lies.end(), so) != s.box->lies.end();
 }
 
-/// Upright things roll or are carried upright, narrow side first. What may lie is carried as it is narrowest, end first.
+}  // namespace
+
 bool passes(const Standing& s, const DoorOpening& door) {
   const double width = door.width.si() + touching, height = door.height.si() + touching;
   std::array<double, 3> sides{};
@@ -54,8 +55,6 @@ bool passes(const Standing& s, const DoorOpening& door) {
   std::sort(sides.begin(), sides.end());
   return sides[0] <= std::min(width, height) && sides[1] <= std::max(width, height);
 }
-
-}  // namespace
 
 Wall wall_of(const DoorOpening& door) {
   std::string words;

@@ -14,5 +14,7 @@ void judge_stances(const Stowage& hold, FaultList& faults);
 /// Where a door is, by the words it was typed with.
 enum class Wall { rear, left, right, elsewhere };
 Wall wall_of(const DoorOpening& door);
+/// As it stands: upright rolled or carried, narrow side first; what lies, end first.
+bool passes(const Standing& piece, const DoorOpening& door);
 
 }  // namespace dunnage

@@ -33,20 +33,24 @@ class Aboard {
   }
 
   /// A straight way to a door, at the height where it stands: things on wheels stand on the floor or were lifted there,
-  /// so this holds for rolling too. `in_way`: what stands in it towards the rear; -1 for a block or no door.
+  /// so this holds for rolling too. `in_way`: what stands in it, towards the rear first; -1 for a block or no door.
   bool free_way(std::size_t piece, int& in_way) const {
     in_way = -1;
-    const Size& cargo = hold_.vehicle->cargo->value;
-    bool rear = hold_.vehicle->doors.empty();
-    for (const DoorOpening& door : hold_.vehicle->doors) {
-      if (wall_of(door) == Wall::rear) rear = true;
-      if (side_way(piece, door, cargo)) return true;
+    const std::vector<DoorOpening>& doors = hold_.vehicle->doors;
+    bool rear = doors.empty();
+    int beside = -1;
+    for (const DoorOpening& door : doors) {
+      if (wall_of(door) == Wall::rear && (passes(hold_.pieces[piece], door) || passes_none(piece))) rear = true;
+      if (side_way(piece, door, beside)) return true;
     }
-    if (!rear) return false;
-    Solid way = hold_.pieces[piece].solid;
-    way.to[0] = cargo.length.si();
-    in_way = first_in(way, piece);
-    return in_way < 0 && past_blocks(piece, way);
+    if (rear) {
+      Solid way = hold_.pieces[piece].solid;
+      way.to[0] = hold_.vehicle->cargo->value.length.si();
+      in_way = first_in(way, piece);
+      if (in_way < 0 && past_blocks(piece, way)) return true;
+    }
+    if (in_way < 0) in_way = beside;
+    return false;
   }
 
  private:
@@ -56,14 +60,23 @@ class Aboard {
     return -1;
   }
 
-  bool side_way(std::size_t piece, const DoorOpening& door, const Size& cargo) const {
+  /// That is a fault by itself, and said once.
+  bool passes_none(std::size_t piece) const {
+    const std::vector<DoorOpening>& doors = hold_.vehicle->doors;
+    return std::none_of(doors.begin(), doors.end(), [&](const DoorOpening& d) { return passes(hold_.pieces[piece], d); });
+  }
+
+  /// Straight sideways, wholly within the opening. `in_way` is set where a piece stands in it.
+  bool side_way(std::size_t piece, const DoorOpening& door, int& in_way) const {
     const Wall wall = wall_of(door);
     if (!door.at || (wall != Wall::left && wall != Wall::right)) return false;
     Solid way = hold_.pieces[piece].solid;
     const double from = door.at->value.si(), to = from + door.width.si();
     if (way.from[0] < from - touching || way.to[0] > to + touching || way.to[2] > door.height.si() + touching) return false;
-    (wall == Wall::left ? way.from[1] : way.to[1]) = wall == Wall::left ? 0 : cargo.width.si();
-    return first_in(way, piece) < 0 &&
+    (wall == Wall::left ? way.from[1] : way.to[1]) = wall == Wall::left ? 0 : hold_.vehicle->cargo->value.width.si();
+    const int other = first_in(way, piece);
+    if (other >= 0) in_way = other;
+    return other < 0 &&
            std::none_of(hold_.blocks.begin(), hold_.blocks.end(), [&](const Solid& b) { return overlap(way, b); });
   }
 

@@ -48,6 +48,34 @@ int highest_base(const HouseLift& lift, double mass, bool known) {
   return 0;
 }
 
+std::string small_letters(const std::string& where) {
+  std::string words;
+  for (const char c : where) words += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  return words;
+}
+
+/// The opening is rounded so as to be no larger than it is.
+std::vector<SideDoor> side_doors(const Vehicle& vehicle) {
+  std::vector<SideDoor> out;
+  for (const DoorOpening& door : vehicle.doors) {
+    const std::string words = small_letters(door.where);
+    const bool left = words.find("left") != std::string::npos;
+    if (!door.at || at_rear(door) || (!left && words.find("right") == std::string::npos)) continue;
+    const int from = static_cast<int>(steps_up(door.at->value / unit::millimetre));
+    out.push_back({from, mm_down(door.at->value + door.width), mm_down(door.height), left});
+  }
+  return out;
+}
+
+/// Through some door as it stands. A side door that nobody said the place of serves where there is no other.
+bool comes_in(const Cargo& cargo, const PackStance& stance) {
+  const std::vector<DoorOpening>& doors = cargo.vehicle->doors;
+  if (std::any_of(cargo.sides.begin(), cargo.sides.end(), [&](const SideDoor& d) { return side_takes(d, stance); })) return true;
+  return rear_takes(cargo, stance) && (doors.empty() || std::any_of(doors.begin(), doors.end(), [&](const DoorOpening& d) {
+           return passes_door(stance, d);
+         }));
+}
+
 int stop_of(const Show& show, const Vehicle& vehicle, const std::string& place, int& stops) {
   stops = 0;
   int found = -1;
@@ -60,7 +88,7 @@ int stop_of(const Show& show, const Vehicle& vehicle, const std::string& place, 
   return found < 0 ? stops : found;
 }
 
-CargoKind kind_of(const Catalogue& c, const Show& show, const Plan& plan, const Vehicle& vehicle, int unit, int& stops) {
+CargoKind kind_of(const Catalogue& c, const Show& show, const Plan& plan, Cargo& cargo, int unit) {
   const Case& box = c.case_at(unit);
   const PlanRow& row = plan.rows[static_cast<std::size_t>(unit)];
   CargoKind kind;
@@ -75,13 +103,9 @@ CargoKind kind_of(const Catalogue& c, const Show& show, const Plan& plan, const 
   const bool ballast = box.filled || std::any_of(plan.ballast.begin(), plan.ballast.end(),
                                                  [&](const BallastPiece& b) { return b.unit == unit; });
   kind.soft = box.form == Form::bag && !ballast;
-  kind.stop = stop_of(show, vehicle, row.place, stops);
-  const bool any_rear = std::any_of(vehicle.doors.begin(), vehicle.doors.end(), at_rear);
+  kind.stop = stop_of(show, *cargo.vehicle, row.place, cargo.stops);
   for (const PackStance& stance : stances_of(box))
-    if (vehicle.doors.empty() || std::any_of(vehicle.doors.begin(), vehicle.doors.end(), [&](const DoorOpening& d) {
-          return (!any_rear || at_rear(d)) && passes_door(stance, d);
-        }))
-      kind.stances.push_back(stance);
+    if (comes_in(cargo, stance)) kind.stances.push_back(stance);
   const Size& size = box.size->value;
   const int sides[] = {mm_up(size.length), mm_up(size.width), mm_up(size.height)};
   kind.strip = (box.form == Form::bag || box.form == Form::loose) && std::max(sides[0], sides[1]) >= strip_length &&
@@ -103,9 +127,18 @@ int mm_up(Length side) { return static_cast<int>(std::max(1.0, steps_up(side / u
 int mm_down(Length side) { return static_cast<int>(steps_down(side / unit::millimetre)); }
 
 bool at_rear(const DoorOpening& door) {
-  std::string words;
-  for (const char c : door.where) words += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  const std::string words = small_letters(door.where);
   return words.find("rear") != std::string::npos || words.find("back") != std::string::npos;
+}
+
+bool rear_takes(const Cargo& cargo, const PackStance& stance) {
+  const std::vector<DoorOpening>& doors = cargo.vehicle->doors;
+  if (std::none_of(doors.begin(), doors.end(), at_rear)) return cargo.sides.empty();
+  return std::any_of(doors.begin(), doors.end(), [&](const DoorOpening& d) { return at_rear(d) && passes_door(stance, d); });
+}
+
+bool side_takes(const SideDoor& door, const PackStance& stance) {
+  return stance.size[0] <= door.to - door.from && stance.size[2] <= door.height;
 }
 
 bool passes_door(const PackStance& stance, const DoorOpening& door) {
@@ -142,6 +175,7 @@ Cargo make_cargo(const Catalogue& catalogue, const Show& show, const Plan& plan,
   Cargo cargo;
   cargo.vehicle = &vehicle;
   cargo.hands = hands;
+  cargo.sides = side_doors(vehicle);
   const Size& room = vehicle.cargo->value;
   cargo.room = {mm_down(room.length), mm_down(room.width), mm_down(room.height)};
   for (const CargoBlock& b : vehicle.blocks) {
@@ -152,7 +186,7 @@ Cargo make_cargo(const Catalogue& catalogue, const Show& show, const Plan& plan,
   stop_of(show, vehicle, {}, cargo.stops);
   std::map<std::vector<double>, std::size_t> seen;
   for (const int unit : units) {
-    CargoKind kind = kind_of(catalogue, show, plan, vehicle, unit, cargo.stops);
+    CargoKind kind = kind_of(catalogue, show, plan, cargo, unit);
     const auto [at, fresh] = seen.emplace(key_of(kind), cargo.kinds.size());
     if (fresh)
       cargo.kinds.push_back(std::move(kind));

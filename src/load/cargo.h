@@ -28,8 +28,12 @@ struct CargoKind {
   int stop = 0;
 };
 
+/// A door in a side wall of which somebody typed where it is: what lies within it leaves straight sideways.
+struct SideDoor { int from = 0, to = 0, height = 0; bool left = false; };
+
 struct Cargo {
   const Vehicle* vehicle = nullptr;
+  std::vector<SideDoor> sides;
   Spot room{};
   std::vector<PackObstacle> obstacles;
   std::vector<CargoKind> kinds;
@@ -48,6 +52,10 @@ Cargo make_cargo(const Catalogue& catalogue, const Show& show, const Plan& plan,
 /// A piece that stands so passes an opening: upright, rolled or carried with its narrower side ahead; else end first.
 bool passes_door(const PackStance& stance, const DoorOpening& door);
 bool at_rear(const DoorOpening& door);
+/// It may leave towards the rear: where there are no side doors to leave by, whatever was let in may.
+bool rear_takes(const Cargo& cargo, const PackStance& stance);
+/// Straight sideways through the opening, as it stands.
+bool side_takes(const SideDoor& door, const PackStance& stance);
 /// All ways in which a case may stand, whatever the vehicle.
 std::vector<PackStance> stances_of(const Case& box);
 

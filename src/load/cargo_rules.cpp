@@ -19,6 +19,23 @@ StoodBox solid_of(const PackObstacle& o) {
   return {-1, 0, o.from, {o.to[0] - o.from[0], o.to[1] - o.from[1], o.to[2] - o.from[2]}};
 }
 
+/// Lies wholly within the opening.
+bool within(const SideDoor& door, const StoodBox& b) {
+  return b.at[0] >= door.from && end(b, 0) <= door.to && end(b, 2) <= door.height;
+}
+
+/// `other` reaches farther towards the wall of the door, before the box.
+bool towards(const SideDoor& door, const StoodBox& b, const StoodBox& other) {
+  return cross(b, other, 0) && (door.left ? other.at[1] < b.at[1] : end(other, 1) > end(b, 1));
+}
+
+bool clear_of_blocks(const Cargo& cargo, const SideDoor& door, const StoodBox& b) {
+  return std::none_of(cargo.obstacles.begin(), cargo.obstacles.end(), [&](const PackObstacle& o) {
+    const StoodBox solid = solid_of(o);
+    return towards(door, b, solid) && cross(b, solid, 2);
+  });
+}
+
 }  // namespace
 
 bool CargoRules::bears(const StoodBox& below, const StoodBox& above) const {
@@ -37,6 +54,35 @@ bool CargoRules::comes_off(const StoodBox& a, const StoodBox& b) const {
   if (cross(first, later, 0)) return later.at[2] < first.at[2];
   if (later.at[0] < first.at[0]) return true;
   return !cross(first, later, 2) && !(kind(first).wheels && first.at[2] == 0);
+}
+
+bool CargoRules::side_way_out(const SideDoor& door, const StoodBox& first, const std::vector<const StoodBox*>& all) const {
+  if (!within(door, first) || !clear_of_blocks(cargo_, door, first)) return false;
+  const bool rolled = kind(first).wheels && first.at[2] == 0;
+  return std::none_of(all.begin(), all.end(), [&](const StoodBox* later) {
+    if (later == &first || kind(*later).stop <= kind(first).stop) return false;
+    if (later->at[2] >= end(first, 2) && shared_base(*later, first) > 0) return true;
+    return towards(door, first, *later) && (rolled || cross(first, *later, 2));
+  });
+}
+
+/// By one door at least, past all that stays longer.
+bool CargoRules::way_out(const StoodBox& first, const std::vector<const StoodBox*>& all) const {
+  const bool rear = rear_takes(cargo_, {first.size, first.word}) &&
+                    std::all_of(all.begin(), all.end(), [&](const StoodBox* later) {
+                      return kind(*later).stop <= kind(first).stop || comes_off(first, *later);
+                    });
+  return rear || std::any_of(cargo_.sides.begin(), cargo_.sides.end(),
+                             [&](const SideDoor& door) { return side_way_out(door, first, all); });
+}
+
+/// The last `fresh` ones join those that stand: asked again are they and whatever comes off before one of them.
+bool CargoRules::all_come_off(const std::vector<const StoodBox*>& all, std::size_t fresh) const {
+  int last = -1;
+  for (std::size_t i = all.size() - fresh; i < all.size(); ++i) last = std::max(last, kind(*all[i]).stop);
+  for (std::size_t i = 0; i < all.size(); ++i)
+    if ((i >= all.size() - fresh || kind(*all[i]).stop < last) && !way_out(*all[i], all)) return false;
+  return true;
 }
 
 bool CargoRules::carried_within(const std::vector<const StoodBox*>& all) const {
@@ -74,13 +120,14 @@ bool CargoRules::allows(const std::vector<StoodBox>& standing, const std::vector
     if (b.at[2] > kind(b).highest) return false;
     for (const StoodBox* other : all) {
       if (other == &b) continue;
-      if (!comes_off(b, *other)) return false;
+      if (cargo_.sides.empty() && !comes_off(b, *other)) return false;
       if (end(*other, 2) == b.at[2] && shared_base(*other, b) > 0) {
         stacked = true;
         if (!bears(*other, b)) return false;
       }
     }
   }
+  if (!cargo_.sides.empty() && !all_come_off(all, fresh.size())) return false;
   return !stacked || carried_within(all);
 }
 
@@ -88,20 +135,25 @@ bool CargoRules::allows(const std::vector<StoodBox>& standing, const StoodBox& f
   if (fresh.at[2] > kind(fresh).highest) return false;
   bool stacked = false;
   for (const StoodBox& other : standing) {
-    if (!comes_off(fresh, other)) return false;
+    if (cargo_.sides.empty() && !comes_off(fresh, other)) return false;
     if (end(other, 2) != fresh.at[2] || shared_base(other, fresh) == 0) continue;
     stacked = true;
     if (!bears(other, fresh)) return false;
   }
-  if (!stacked) return true;
+  if (!stacked && cargo_.sides.empty()) return true;
   std::vector<const StoodBox*> all;
   for (const StoodBox& b : standing) all.push_back(&b);
   all.push_back(&fresh);
-  return carried_within(all);
+  return (cargo_.sides.empty() || all_come_off(all, 1)) && (!stacked || carried_within(all));
 }
 
 bool CargoRules::comes_off(const std::vector<StoodBox>& standing, const StoodBox& fresh) const {
-  return std::all_of(standing.begin(), standing.end(), [&](const StoodBox& b) { return comes_off(b, fresh); });
+  if (cargo_.sides.empty())
+    return std::all_of(standing.begin(), standing.end(), [&](const StoodBox& b) { return comes_off(b, fresh); });
+  std::vector<const StoodBox*> all;
+  for (const StoodBox& b : standing) all.push_back(&b);
+  all.push_back(&fresh);
+  return all_come_off(all, 1);
 }
 
 bool stands(const Cargo& cargo, const std::vector<StoodBox>& boxes) {
@@ -133,12 +185,29 @@ class Deck {
   void set(std::size_t i, bool aboard) { aboard_[i] = aboard; }
   bool aboard(std::size_t i) const { return aboard_[i]; }
 
-  /// Nothing stands on it, nothing between it and the rear; an arch is passed where a gap beside it takes the piece.
+  /// Nothing stands on it, nothing between it and a door.
   bool leaves(std::size_t i) const {
+    const StoodBox& b = boxes_[i];
+    for (std::size_t j = 0; j < boxes_.size(); ++j)
+      if (j != i && aboard_[j] && boxes_[j].at[2] == end(b, 2) && shared_base(boxes_[j], b) > 0) return false;
+    if ((cargo_.sides.empty() || rear_takes(cargo_, {b.size, b.word})) && leaves_by_rear(i)) return true;
+    return std::any_of(cargo_.sides.begin(), cargo_.sides.end(), [&](const SideDoor& d) { return leaves_by_side(i, d); });
+  }
+
+ private:
+  bool leaves_by_side(std::size_t i, const SideDoor& door) const {
+    const StoodBox& b = boxes_[i];
+    if (!within(door, b) || !clear_of_blocks(cargo_, door, b)) return false;
+    for (std::size_t j = 0; j < boxes_.size(); ++j)
+      if (j != i && aboard_[j] && towards(door, b, boxes_[j]) && cross(b, boxes_[j], 2)) return false;
+    return true;
+  }
+
+  /// An arch is passed where a gap beside it takes the piece.
+  bool leaves_by_rear(std::size_t i) const {
     const StoodBox& b = boxes_[i];
     for (std::size_t j = 0; j < boxes_.size(); ++j) {
       if (j == i || !aboard_[j]) continue;
-      if (boxes_[j].at[2] == end(b, 2) && shared_base(boxes_[j], b) > 0) return false;
       if (end(boxes_[j], 0) > end(b, 0) && cross(b, boxes_[j], 1) && cross(b, boxes_[j], 2)) return false;
     }
     for (const PackObstacle& o : cargo_.obstacles) {
@@ -150,7 +219,6 @@ class Deck {
     return true;
   }
 
- private:
   int gap_beside(std::size_t i, const StoodBox& arch) const {
     StoodBox aisle = boxes_[i];
     aisle.at[0] = arch.at[0];
@@ -178,9 +246,8 @@ class Deck {
   std::vector<bool> aboard_;
 };
 
-}  // namespace
-
-bool ways_free(const Cargo& cargo, const std::vector<StoodBox>& boxes) {
+/// All come off, stop by stop; `order`: as they did.
+bool come_off(const Cargo& cargo, const std::vector<StoodBox>& boxes, std::vector<std::size_t>* order) {
   const auto stop = [&](std::size_t i) { return cargo.kinds[static_cast<std::size_t>(boxes[i].box)].stop; };
   Deck out(cargo, boxes, true);
   for (int at = 0; at <= cargo.stops; ++at) {
@@ -192,6 +259,7 @@ bool ways_free(const Cargo& cargo, const std::vector<StoodBox>& boxes) {
         if (!out.aboard(i) || stop(i) != at) continue;
         if (out.leaves(i)) {
           out.set(i, false);
+          if (order != nullptr) order->push_back(i);
           moved = true;
         } else {
           ++left;
@@ -200,6 +268,10 @@ bool ways_free(const Cargo& cargo, const std::vector<StoodBox>& boxes) {
     }
     if (left > 0) return false;
   }
+  return true;
+}
+
+bool come_in(const Cargo& cargo, const std::vector<StoodBox>& boxes) {
   Deck in(cargo, boxes, false);
   for (std::size_t i = 0; i < boxes.size(); ++i) {
     if (!in.leaves(i)) return false;
@@ -208,7 +280,7 @@ bool ways_free(const Cargo& cargo, const std::vector<StoodBox>& boxes) {
   return true;
 }
 
-std::vector<StoodBox> loading_order(std::vector<StoodBox> boxes) {
+std::vector<StoodBox> order_by_rows(std::vector<StoodBox> boxes) {
   std::stable_sort(boxes.begin(), boxes.end(), [](const StoodBox& a, const StoodBox& b) {
     return std::tie(a.at[0], a.at[2], a.at[1]) < std::tie(b.at[0], b.at[2], b.at[1]);
   });
@@ -230,6 +302,21 @@ std::vector<StoodBox> loading_order(std::vector<StoodBox> boxes) {
     for (std::size_t i = 0; i < boxes.size(); ++i)
       if (!in[i] && before(boxes[next], boxes[i])) --waits[i];
   }
+  return out;
+}
+
+}  // namespace
+
+bool ways_free(const Cargo& cargo, const std::vector<StoodBox>& boxes) {
+  return come_off(cargo, boxes, nullptr) && come_in(cargo, boxes);
+}
+
+std::vector<StoodBox> loading_order(const Cargo& cargo, std::vector<StoodBox> boxes) {
+  std::vector<StoodBox> by_rows = order_by_rows(std::move(boxes));
+  std::vector<std::size_t> off;
+  if (cargo.sides.empty() || come_in(cargo, by_rows) || !come_off(cargo, by_rows, &off)) return by_rows;
+  std::vector<StoodBox> out;
+  for (std::size_t i = off.size(); i-- > 0;) out.push_back(by_rows[off[i]]);
   return out;
 }
 

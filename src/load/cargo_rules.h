@@ -22,6 +22,9 @@ class CargoRules : public PackRules {
   const CargoKind& kind(const StoodBox& b) const { return cargo_.kinds[static_cast<std::size_t>(b.box)]; }
   bool bears(const StoodBox& below, const StoodBox& above) const;
   bool comes_off(const StoodBox& a, const StoodBox& b) const;
+  bool way_out(const StoodBox& first, const std::vector<const StoodBox*>& all) const;
+  bool side_way_out(const SideDoor& door, const StoodBox& first, const std::vector<const StoodBox*>& all) const;
+  bool all_come_off(const std::vector<const StoodBox*>& all, std::size_t fresh) const;
   bool carried_within(const std::vector<const StoodBox*>& all) const;
 
   const Cargo& cargo_;
@@ -41,9 +44,10 @@ inline std::int64_t shared_base(const StoodBox& a, const StoodBox& b) {
 }
 /// Inside, apart from each other and from obstacles, on full support: for boxes that were moved after the search.
 bool stands(const Cargo& cargo, const std::vector<StoodBox>& boxes);
-/// Every box has a way out straight to the rear at its stop, past what stays; and in, in the order given.
+/// Every box has a way out straight to a door at its stop, past what stays; and in, in the order given.
 bool ways_free(const Cargo& cargo, const std::vector<StoodBox>& boxes);
 /// The order of loading: what bears and what stands deeper first, else by row.
-std::vector<StoodBox> loading_order(std::vector<StoodBox> boxes);
+/// Where that order cannot be kept because of a side door, the one in which they come off, backwards.
+std::vector<StoodBox> loading_order(const Cargo& cargo, std::vector<StoodBox> boxes);
 
 }  // namespace dunnage

@@ -171,7 +171,7 @@ class LoadPlanner {
     const double tongue = tongue_on(*f.vehicle);
     if (f.vehicle->kind != Vehicle::Kind::van || tongue == 0) return;
     if (trim_of(f.cargo, f.plan.boxes, tongue).over <= 1e-6) return;
-    std::vector<StoodBox> boxes = loading_order(trimmed(f.cargo, f.plan.boxes, tongue));
+    std::vector<StoodBox> boxes = loading_order(f.cargo, trimmed(f.cargo, f.plan.boxes, tongue));
     if (ways_free(f.cargo, boxes)) f.plan.boxes = std::move(boxes);
   }
 

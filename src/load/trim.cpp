@@ -157,7 +157,7 @@ class Trimmer {
   static constexpr double least = 1e-6;
 
   bool legal(const std::vector<StoodBox>& boxes) const {
-    return stands(cargo_, boxes) && CargoRules(cargo_).allows({}, boxes) && ways_free(cargo_, loading_order(boxes));
+    return stands(cargo_, boxes) && CargoRules(cargo_).allows({}, boxes) && ways_free(cargo_, loading_order(cargo_, boxes));
   }
 
   void take(const RowLayout& layout, std::vector<StoodBox> boxes) {

@@ -36,7 +36,7 @@ bool better(const Cargo& cargo, const VehiclePlan& a, const VehiclePlan& b) {
 
 VehiclePlan finished(const Cargo& cargo, std::vector<StoodBox> boxes, std::vector<int> left, double tongue) {
   VehiclePlan plan;
-  plan.boxes = loading_order(trimmed(cargo, std::move(boxes), tongue));
+  plan.boxes = loading_order(cargo, trimmed(cargo, std::move(boxes), tongue));
   plan.left = std::move(left);
   plan.trim = trim_of(cargo, plan.boxes, tongue);
   plan.ways = ways_free(cargo, plan.boxes);
@@ -199,7 +199,9 @@ void leave_stuck(const Cargo& cargo, VehiclePlan& plan, double tongue) {
 
 int VehiclePlan::left_out() const { return std::accumulate(left.begin(), left.end(), 0); }
 
-VehiclePlan plan_vehicle(const Cargo& cargo, const LoadEffort& effort, double tongue) {
+namespace {
+
+VehiclePlan plan_as_is(const Cargo& cargo, const LoadEffort& effort, double tongue) {
   VehiclePlan best;
   best.ways = false;
   for (const CargoKind& kind : cargo.kinds) best.left.push_back(static_cast<int>(kind.units.size()));
@@ -219,6 +221,44 @@ VehiclePlan plan_vehicle(const Cargo& cargo, const LoadEffort& effort, double to
   leave_stuck(cargo, best, tongue);
   work += trials.work();
   best.work = work;
+  return best;
+}
+
+/// Left for right.
+Cargo mirrored(Cargo cargo) {
+  for (PackObstacle& o : cargo.obstacles) {
+    std::swap(o.from[1], o.to[1]);
+    o.from[1] = cargo.room[1] - o.from[1];
+    o.to[1] = cargo.room[1] - o.to[1];
+  }
+  for (SideDoor& door : cargo.sides) door.left = !door.left;
+  return cargo;
+}
+
+Cargo without_sides(Cargo cargo) {
+  for (CargoKind& kind : cargo.kinds)
+    std::erase_if(kind.stances, [&](const PackStance& stance) { return !rear_takes(cargo, stance); });
+  cargo.sides.clear();
+  return cargo;
+}
+
+}  // namespace
+
+VehiclePlan plan_vehicle(const Cargo& cargo, const LoadEffort& effort, double tongue) {
+  VehiclePlan best = plan_as_is(cargo, effort, tongue);
+  const auto failed = [&] { return unfinished(cargo, best) && best.left_out() <= most_pieces; };
+  if (cargo.sides.empty() || !failed()) return best;
+  // Rows begin at the left wall, so that a door there is of less use to them.
+  VehiclePlan turned = plan_as_is(mirrored(cargo), effort, tongue);
+  for (StoodBox& b : turned.boxes) b.at[1] = cargo.room[1] - b.at[1] - b.size[1];
+  const long work = best.work + turned.work;
+  if (better(cargo, turned, best)) best = std::move(turned);
+  best.work = work;
+  if (!failed()) return best;
+  VehiclePlan plain = plan_as_is(without_sides(cargo), effort, tongue);
+  plain.work += work;
+  if (better(cargo, plain, best)) return plain;
+  best.work = plain.work;
   return best;
 }
 

@@ -149,6 +149,21 @@ TEST_CASE("A side door serves what stands before it, where somebody typed where 
   CHECK_FALSE(a.says().empty());
   a.kit.vehicles[0].doors[1].at = given(0 * metre);
   CHECK(a.says().empty());
+  a.kit.vehicles[0].doors[1].where = "right side";  // before it the pole, which stays
+  CHECK(a.says("TRUNK-2 cannot come off at stage: TUB-2 is in the way."));
+  a.kit.vehicles[0].doors[1] = {"left side", 0.7 * metre, 1.5 * metre, {}, given(0 * metre)};  // narrower than a trunk is long
+  CHECK(a.says("TRUNK-2 cannot come off at stage: TUB-2 is in the way."));
+}
+
+TEST_CASE("The door of its way is one that the piece passes") {
+  SmallLoad a;
+  a.kit.vehicles[0].doors = {{"rear", 1.5 * metre, 0.5 * metre, {}}, {"left side", 1 * metre, 1.5 * metre, {}}};
+  CHECK(a.says("TRUNK-1 cannot come off at foh: the vehicle leaves it no way to a door."));
+  a.kit.vehicles[0].doors[1].at = given(0 * metre);
+  CHECK(a.says() == "TRUNK-2 cannot come in: TRUNK-1 is in the way.\n");
+  auto& pieces = a.loading.vehicles[0].pieces;
+  std::swap(pieces[0], pieces[1]);
+  CHECK(a.says().empty());
 }
 
 TEST_CASE("A wheel arch is gone around only where the aisle beside it is wide enough") {

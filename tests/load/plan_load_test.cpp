@@ -204,6 +204,25 @@ TEST_CASE("what comes off first stands at the door, whatever it weighs") {
   check_all_of(l.world, l.loading);
 }
 
+TEST_CASE("what comes off first may stand deep before a side door, where somebody typed where that is") {
+  const std::string pieces = box("ROW", "180 x 100 x 170 cm", "90 kg") +
+                             box("LAST", "105 x 165 x 60 cm", "90 kg", "place = \"stage\"") +
+                             box("FIRST", "110 x 65 x 150 cm", "40 kg", "place = \"gate\"");
+  for (const char* side : {"left", "right"}) {
+    const auto with = [&](const char* at) {
+      std::string kit = van;
+      kit.replace(kit.find("cm\" }]"), 7, fmt::format("cm\" }}, {{ where = \"{} side\", size = \"120 x 160 cm\"{} }}]", side, at));
+      return loaded(kit + pieces, two_stops);
+    };
+    const Loaded none = with(""), l = with(", at = \"0 cm\"");
+    CHECK(none.v().left.size() == 1);
+    REQUIRE(l.v().pieces.size() == 3);
+    CHECK(l.at("FIRST")->box.x < l.at("LAST")->box.x);
+    CHECK((l.at("FIRST")->box.y > l.at("ROW")->box.y) == (std::string(side) == "right"));
+    check_vehicle(l.world, l.v());
+  }
+}
+
 TEST_CASE("long pieces lie along a wall, bags go in last") {
   const Loaded l = loaded(std::string(van) + box("BOX", "60 x 120 x 60 cm", "40 kg", "stack = \"40 kg\"") +
                           "\n[[case]]\ncode = \"LONG\"\nname = \"L\"\nform = \"bag\"\ngoes = \"always\"\nvehicle = \"V\"\nsize = \"160 x 25 x 25 cm\"\nweighed = \"20 kg\"\n"

@@ -27,6 +27,28 @@ TEST_CASE("random shows: the judge, who shares no code with the planner, finds n
   if (!all.empty()) FAIL_CHECK(all.substr(0, 2000));
 }
 
+TEST_CASE("random shows with side doors: no fault, and no more is left out than without them") {
+  std::string all;
+  int left = 0, left_without = 0;
+  for (unsigned seed = 1; seed <= 200; ++seed) {
+    World world = read_world(ShowMaker(seed).make(8 + static_cast<int>(seed % 20), static_cast<int>(seed % 4), true));
+    const auto count = [&](int& sum) {
+      const Loading loading = plan_load(world.catalogue, world.show, world.plan, {5'000'000, 20});
+      for (const VehicleLoading& v : loading.vehicles) sum += static_cast<int>(v.left.size());
+      for (const LoadFault& fault : load_faults(world.catalogue, world.show, world.plan, loading))
+        all += "seed " + std::to_string(seed) + ": " + fault.says.english() + "\n";
+    };
+    count(left_without);
+    for (Vehicle& v : world.catalogue.kit.vehicles)
+      v.doors.push_back({seed % 2 == 0 ? "left side" : "right side", 1.2 * unit::metre, 1.6 * unit::metre, {},
+                         Sourced<Length>{(seed % 5) * 0.2 * unit::metre, {}}});
+    count(left);
+  }
+  INFO(left << " left out, without side doors " << left_without);
+  CHECK(left <= left_without);
+  CHECK(all.substr(0, 2000) == "");
+}
+
 TEST_CASE("both examples: every piece has its place once, nothing is left out, no stage is above a plate") {
   for (const char* show : {"outdoor-evening.toml", "indoor-afternoon.toml"}) {
     INFO(show);
