@@ -20,7 +20,7 @@ class BlockMaker {
  public:
   explicit BlockMaker(const PackProblem& problem) : problem_(problem) {}
 
-  std::vector<Block> make() {
+  std::vector<PackBlock> make() {
     for (std::size_t b = 0; b < problem_.boxes.size(); ++b)
       for (std::size_t s = 0; s < problem_.boxes[b].stances.size(); ++s) add(array(b, s, {1, 1, 1}), true);
     for (std::size_t b = 0; b < problem_.boxes.size(); ++b)
@@ -32,9 +32,9 @@ class BlockMaker {
  private:
   bool full() const { return blocks_.size() >= static_cast<std::size_t>(problem_.most_blocks); }
 
-  Block array(std::size_t b, std::size_t s, const Spot& times) const {
+  PackBlock array(std::size_t b, std::size_t s, const Spot& times) const {
     const Spot& one = problem_.boxes[b].stances[s].size;
-    Block block;
+    PackBlock block;
     block.box = static_cast<int>(b);
     block.stance = static_cast<int>(s);
     block.times = times;
@@ -72,8 +72,8 @@ class BlockMaker {
 
   void join(std::size_t i, std::size_t j) {
     for (int axis = 0; axis < 3; ++axis) {
-      const Block& a = blocks_[i];
-      const Block& b = blocks_[j];
+      const PackBlock& a = blocks_[i];
+      const PackBlock& b = blocks_[j];
       if (axis < 2 ? a.size[2] != b.size[2] : b.size[0] > a.flat_length || b.size[1] > a.flat_width) continue;
       const auto k = static_cast<std::size_t>(axis);
       Spot size;
@@ -81,7 +81,7 @@ class BlockMaker {
       if (!inside(size, problem_.room)) continue;
       const std::int64_t volume = a.volume + b.volume;
       if (static_cast<double>(volume) < least_fill * static_cast<double>(hull(size))) continue;
-      Block both = joined(a, b, axis);
+      PackBlock both = joined(a, b, axis);
       both.size = size;
       both.volume = volume;
       if (!enough(both)) continue;
@@ -91,8 +91,8 @@ class BlockMaker {
     }
   }
 
-  static Block joined(const Block& a, const Block& b, int axis) {
-    Block out;
+  static PackBlock joined(const PackBlock& a, const PackBlock& b, int axis) {
+    PackBlock out;
     out.axis = axis;
     out.boxes = a.boxes + b.boxes;
     out.flat_length = axis == 2 ? b.flat_length : a.flat_length;
@@ -116,13 +116,13 @@ class BlockMaker {
     return out;
   }
 
-  bool enough(const Block& block) const {
+  bool enough(const PackBlock& block) const {
     return std::all_of(block.needs.begin(), block.needs.end(), [&](const BlockNeed& need) {
       return need.count <= problem_.boxes[static_cast<std::size_t>(need.box)].count;
     });
   }
 
-  void add(Block block, bool always) {
+  void add(PackBlock block, bool always) {
     if ((full() && !always) || !inside(block.size, problem_.room) || blocks_.size() >= 65535) return;
     if (problem_.rules != nullptr && block.boxes > most_ruled) return;
     std::vector<int> key(block.size.begin(), block.size.end());
@@ -139,19 +139,19 @@ class BlockMaker {
   }
 
   const PackProblem& problem_;
-  std::vector<Block> blocks_;
+  std::vector<PackBlock> blocks_;
   std::set<std::vector<int>> seen_;
 };
 
 }  // namespace
 
-std::vector<Block> make_blocks(const PackProblem& problem) { return BlockMaker(problem).make(); }
+std::vector<PackBlock> make_blocks(const PackProblem& problem) { return BlockMaker(problem).make(); }
 
-void add_boxes(const PackProblem& problem, const std::vector<Block>& blocks, int block, Spot at, bool mirrored,
+void add_boxes(const PackProblem& problem, const std::vector<PackBlock>& blocks, int block, Spot at, bool mirrored,
                std::vector<StoodBox>& out) {
-  const Block& b = blocks[static_cast<std::size_t>(block)];
+  const PackBlock& b = blocks[static_cast<std::size_t>(block)];
   const auto child = [&](int index, int along) {
-    const Block& part = blocks[static_cast<std::size_t>(index)];
+    const PackBlock& part = blocks[static_cast<std::size_t>(index)];
     Spot from = at;
     from[static_cast<std::size_t>(b.axis)] += along;
     // From the other side the same distances count from the right edge of the hull.

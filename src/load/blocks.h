@@ -13,7 +13,7 @@ namespace dunnage {
 struct BlockNeed { int box = 0, count = 0; };
 
 /// An array of boxes in one stance (`first` < 0), or two blocks joined along an axis.
-struct Block {
+struct PackBlock {
   Spot size{};
   int flat_length = 0, flat_width = 0;  ///< the level part of its top, from its own corner
   int boxes = 0;
@@ -26,10 +26,10 @@ struct Block {
 
 /// All arrays of one box, then joins of two blocks that fill at least 98 % of their hull, while there are fewer than
 /// `problem.most_blocks`. Whatever joins stands level: sides of equal height, and on top only what the level part carries.
-std::vector<Block> make_blocks(const PackProblem& problem);
+std::vector<PackBlock> make_blocks(const PackProblem& problem);
 
 /// The boxes of a block that stands at `at`; mirrored: turned over from left to right.
-void add_boxes(const PackProblem& problem, const std::vector<Block>& blocks, int block, Spot at, bool mirrored,
+void add_boxes(const PackProblem& problem, const std::vector<PackBlock>& blocks, int block, Spot at, bool mirrored,
                std::vector<StoodBox>& out);
 
 }  // namespace dunnage

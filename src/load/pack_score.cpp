@@ -119,7 +119,7 @@ void keep(std::vector<PackChoice>& out, std::size_t most, const PackChoice& choi
 bool rules_allow(const PackGround& ground, const PackState& state, const NextSpace& next, int block, long& work) {
   if (ground.problem->rules == nullptr) return true;
   work += rule_work * static_cast<long>(state.boxes.size() + 1);
-  const Block& b = ground.blocks[static_cast<std::size_t>(block)];
+  const PackBlock& b = ground.blocks[static_cast<std::size_t>(block)];
   Spot at = {next.space.lo[0], next.mirrored ? next.space.hi[1] - b.size[1] : next.space.lo[1], next.space.lo[2]};
   std::vector<StoodBox> fresh;
   add_boxes(*ground.problem, ground.blocks, block, at, next.mirrored, fresh);

@@ -136,7 +136,7 @@ PackGround make_ground(const PackProblem& problem) {
   g.problem = &problem;
   g.room = problem.room;
   g.blocks = make_blocks(problem);
-  for (const Block& block : g.blocks) {
+  for (const PackBlock& block : g.blocks) {
     g.worth.push_back(static_cast<double>(block.volume) * std::pow(block.boxes, -fewer_boxes));
     g.needs_of.push_back({static_cast<int>(g.needs.size()), static_cast<int>(g.needs.size() + block.needs.size())});
     g.needs.insert(g.needs.end(), block.needs.begin(), block.needs.end());
@@ -199,7 +199,7 @@ void thin_list(const PackGround& ground, PackState& state) {
 }
 
 void place_block(const PackGround& ground, PackState& state, int index, const FreeSpace& space, bool mirrored) {
-  const Block& block = ground.blocks[static_cast<std::size_t>(index)];
+  const PackBlock& block = ground.blocks[static_cast<std::size_t>(index)];
   FreeSpace solid;
   for (int k = 0; k < 3; ++k) {
     solid.lo[k] = space.lo[k];

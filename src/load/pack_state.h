@@ -32,7 +32,7 @@ inline bool key_fits(SizeKey small, SizeKey large_with_guards) {
 struct PackGround {
   const PackProblem* problem = nullptr;
   Spot room{};
-  std::vector<Block> blocks;
+  std::vector<PackBlock> blocks;
   std::vector<double> worth;           ///< by block: volume, less for many boxes; no block scores more
   struct Needs { int from = 0, to = 0; };
   std::vector<Needs> needs_of;         ///< by block, into `needs`

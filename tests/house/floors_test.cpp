@@ -135,6 +135,30 @@ TEST_CASE("no two rooms have one stem") {
   }
 }
 
+/// Two types of one name in one namespace break each other's vectors, and no compiler and no linker says so.
+TEST_CASE("no two types have one name") {
+  static const std::regex type("^(struct|class) ([A-Za-z_0-9]+)( final)?( : [^{]*)? \\{");
+  std::map<std::string, std::string> seen;
+  for (const auto& entry : fs::recursive_directory_iterator(fs::path(PROJECT_DIR) / "src")) {
+    if (entry.path().extension() != ".h" && entry.path().extension() != ".cpp") continue;
+    std::ifstream in(entry.path());
+    std::vector<std::string> spaces;
+    std::smatch found;
+    for (std::string line; std::getline(in, line);) {
+      if (line.rfind("namespace ", 0) == 0 && line.back() == '{') spaces.push_back(line);
+      if (line.rfind("}  // namespace", 0) == 0 && !spaces.empty()) spaces.pop_back();
+      const bool own = std::find(spaces.begin(), spaces.end(), "namespace {") != spaces.end();
+      if (own || !std::regex_search(line, found, type)) continue;
+      std::string name = found[2];
+      for (const std::string& space : spaces) name = space + " " + name;
+      const auto [at, fresh] = seen.emplace(name, entry.path().string());
+      INFO(name << " in " << entry.path() << " and " << at->second);
+      CHECK(fresh);
+    }
+  }
+  CHECK(seen.size() > 100);
+}
+
 TEST_CASE("every file says its licence and none is too long to read") {
   for (const Room& room : rooms()) {
     INFO(room.path);
