@@ -36,11 +36,6 @@ std::optional<double> blockage_of(Under under) {
   return std::nullopt;
 }
 
-template <class T>
-std::optional<T> value(const Maybe<T>& typed) {
-  return typed ? std::optional<T>(typed->value) : std::nullopt;
-}
-
 int wall_count(const Use& use) {
   for (const Text& wall : use.walls)
     if (wall.value == "all" || wall.value == "each") return 4;
@@ -50,13 +45,13 @@ int wall_count(const Use& use) {
 void read_hung(CanopySite& site, const Use& use) {
   for (const Hung& hung : use.hung) {
     if (hung.area)
-      site.shape.hung.push_back({hung.area->value, value(hung.at)});
+      site.shape.hung.push_back({hung.area->value, value_of(hung.at)});
     else
       site.missing.push_back(said("the area of {}", hung.what.value));
   }
   for (const Carried& carried : use.carries) {
     if (carried.area)
-      site.shape.hung.push_back({carried.area->value * carried.count, value(carried.at)});
+      site.shape.hung.push_back({carried.area->value * carried.count, value_of(carried.at)});
     else
       site.missing.push_back(said("the area of {}", carried.code.value));
   }
@@ -74,13 +69,13 @@ void read_shape(CanopySite& site, const Use& use) {
     site.missing.push_back(said("plan"));
   }
   if (s.legs.empty()) site.missing.push_back(said("legs"));
-  site.shape.eaves = value(s.eaves);
-  site.shape.peak = value(s.peak);
+  site.shape.eaves = value_of(s.eaves);
+  site.shape.peak = value_of(s.peak);
   site.shape.blockage = blockage_of(use.under);
   site.shape.walls = wall_count(use);
-  site.shape.own = value(s.standing);
+  site.shape.own = value_of(s.standing);
   site.shape.legs = static_cast<int>(s.legs.size());
-  site.shape.own_uplift = value(s.own_uplift);
+  site.shape.own_uplift = value_of(s.own_uplift);
   read_hung(site, use);
 }
 
@@ -157,8 +152,8 @@ std::vector<CanopySite> canopy_sites(const Catalogue& catalogue, const Show& sho
     if (!show.setting) site.assumptions.push_back(said("setting not stated: taken as outdoors"));
     site.ground = ground_of(show, use);
     site.friction = foot_friction(catalogue.kit.house, site.ground);
-    site.maker = value(structure->maker_gust);
-    if (show.forecast) site.forecast = value(show.forecast->gust);
+    site.maker = value_of(structure->maker_gust);
+    if (show.forecast) site.forecast = value_of(show.forecast->gust);
     read_shape(site, use);
     read_legs(site, catalogue, plan);
     read_stakes(site, catalogue, use);

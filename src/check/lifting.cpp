@@ -87,12 +87,7 @@ Finding lifting_finding(const Catalogue& c, int unit, const Handling& handling) 
 }  // namespace
 
 TeamLimits team_limits(const HouseLift& lift) {
-  TeamLimits limits;
-  limits.lifter = lift.people == People::crew ? Lifter::crew : Lifter::anyone;
-  const Maybe<Mass>* own[] = {&lift.one, &lift.two, &lift.three, &lift.four};
-  for (std::size_t i = 0; i < limits.own.size(); ++i)
-    if (*own[i]) limits.own[i] = (*own[i])->value;
-  return limits;
+  return {lift.people == People::crew ? Lifter::crew : Lifter::anyone, lift.own()};
 }
 
 Handling handling_of(const Case& box, const UnitMass& mass, const HouseLift& lift) {

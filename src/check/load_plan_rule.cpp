@@ -58,14 +58,6 @@ std::vector<Sentence> left_sentences(const Catalogue& c, const VehicleLoading& v
   return out;
 }
 
-std::vector<std::string> stops_of(const Show& show, const std::string& vehicle) {
-  std::vector<std::string> stops;
-  for (const Load& load : show.loads)
-    if (load.vehicle.value == vehicle)
-      for (const Text& stop : load.stops) stops.push_back(stop.value);
-  return stops;
-}
-
 /// A bar behind what is still aboard when `done` stops are done; nothing where nothing is.
 std::optional<LoadBar> bar_after(const Plan& plan, const VehicleLoading& v, const std::vector<std::string>& stops, int done) {
   LoadBar bar;

@@ -15,19 +15,6 @@ constexpr double slack = 1 + 1e-9;
 constexpr double uneven = 0.10;
 constexpr int curve_points = 48;
 
-template <class T>
-std::optional<T> value(const Maybe<T>& typed) {
-  return typed ? std::optional<T>(typed->value) : std::nullopt;
-}
-
-std::vector<std::string> stops_of(const Show& show, const std::string& vehicle) {
-  std::vector<std::string> stops;
-  for (const Load& load : show.loads)
-    if (load.vehicle.value == vehicle)
-      for (const Text& stop : load.stops) stops.push_back(stop.value);
-  return stops;
-}
-
 /// One vehicle's pieces with what is asked of each stage.
 struct Freight {
   const Vehicle* vehicle = nullptr;
@@ -103,10 +90,10 @@ void weigh_trailer(const Freight& f, std::vector<PlacedMass> load, LoadStage& st
 
 void judge_trailer(const Vehicle& v, LoadStage& stage, UnitSystem units) {
   Judge judge(units, stage);
-  judge.above(said("axle"), stage.axle, value(v.limit_axle));
-  judge.above(said("tongue"), stage.tongue, value(v.limit_tongue));
-  judge.above(said("gross"), stage.total, value(v.gross));
-  judge.above(said("payload"), stage.cargo, value(v.payload));
+  judge.above(said("axle"), stage.axle, value_of(v.limit_axle));
+  judge.above(said("tongue"), stage.tongue, value_of(v.limit_tongue));
+  judge.above(said("gross"), stage.total, value_of(v.gross));
+  judge.above(said("payload"), stage.cargo, value_of(v.payload));
   if (!stage.tongue_share || stage.cargo <= Mass{}) return;  // the window is the loaded trailer's
   if (v.tongue_from && *stage.tongue_share < v.tongue_from->value * (1 - 1e-9))
     judge.say(said("tongue {} % of the whole, {} % at least", plain(steps_down(*stage.tongue_share * 1000) / 10, 1),
@@ -151,9 +138,9 @@ bool weigh_van(const Freight& f, const Plan& plan, const Towed& towed, const std
   stage.total = v.empty_front->value + v.empty_rear->value + people + stage.cargo + tongue;
   if (towed.any) stage.train = *stage.total - tongue + *trailer.total;
   Judge judge(units, stage);
-  judge.above(said("gross"), stage.total, value(v.gross));
-  judge.above(said("payload"), stage.cargo + people + tongue, value(v.payload));
-  judge.above(said("van and trailer"), stage.train, value(v.train));
+  judge.above(said("gross"), stage.total, value_of(v.gross));
+  judge.above(said("payload"), stage.cargo + people + tongue, value_of(v.payload));
+  judge.above(said("van and trailer"), stage.train, value_of(v.train));
   judge.sides(*stage.total - stage.cargo);
   if (!v.wheelbase || !v.front_to_cargo || (towed.any && !v.hitch_behind)) return false;
   for (PlacedMass& p : load) p.behind += v.front_to_cargo->value;
@@ -162,8 +149,8 @@ bool weigh_van(const Freight& f, const Plan& plan, const Towed& towed, const std
   // People sit somewhere between the axles: on the front axle for its limit, on the rear for its own.
   stage.front = bare.front + people;
   stage.rear = bare.rear + people;
-  judge.above(said("front axle"), stage.front, value(v.limit_front));
-  judge.above(said("rear axle"), stage.rear, value(v.limit_rear));
+  judge.above(said("front axle"), stage.front, value_of(v.limit_front));
+  judge.above(said("rear axle"), stage.rear, value_of(v.limit_rear));
   if (bare.front < bare.total * least_steered) judge.say(said("the front axle carries less than a fifth, and hardly steers"));
   return true;
 }
@@ -187,8 +174,8 @@ void add_curve(const Freight& f, Mass tongue, StagedLoad& out) {
       if (v.payload && most) most = std::min(*most, v.payload->value - people - tongue);
     } else {
       const Mass empty = v.empty_axle->value + v.empty_tongue->value;
-      most = allowed_cargo(TongueLimits{empty, v.empty_tongue->value, v.coupling_to_axle->value, value(v.limit_axle),
-                                        value(v.limit_tongue), value(v.gross), value(v.tongue_from), value(v.tongue_to)},
+      most = allowed_cargo(TongueLimits{empty, v.empty_tongue->value, v.coupling_to_axle->value, value_of(v.limit_axle),
+                                        value_of(v.limit_tongue), value_of(v.gross), value_of(v.tongue_from), value_of(v.tongue_to)},
                            centre + v.coupling_to_cargo->value);
       if (v.payload && most) most = std::min(*most, v.payload->value);
     }
@@ -241,6 +228,14 @@ std::vector<std::string> one_way(const std::vector<std::string>& van, const std:
   }
   for (; next < trailer.size(); ++next) add(trailer[next]);
   return way;
+}
+
+std::vector<std::string> stops_of(const Show& show, const std::string& vehicle) {
+  std::vector<std::string> stops;
+  for (const Load& load : show.loads)
+    if (load.vehicle.value == vehicle)
+      for (const Text& stop : load.stops) stops.push_back(stop.value);
+  return stops;
 }
 
 StagedLoad load_stages(const Catalogue& catalogue, const Show& show, const Plan& plan, const Loading& loading,

@@ -14,9 +14,6 @@
 
 namespace dunnage {
 
-/// Least share of the total on the steered axle. Source: DGUV rule 70, commentary on clause 37.
-inline constexpr double least_steered = 0.2;
-
 /// What a vehicle weighs where at each stage, and which of its plates or the train's that is above, in sentences.
 struct StagedLoad {
   std::vector<LoadStage> stages;     ///< departure, then each stop: of a van, also those of its trailer
@@ -26,6 +23,8 @@ struct StagedLoad {
 StagedLoad load_stages(const Catalogue& catalogue, const Show& show, const Plan& plan, const Loading& loading,
                        const VehicleLoading& vehicle);
 
+/// The stops that the show types for a vehicle.
+std::vector<std::string> stops_of(const Show& show, const std::string& vehicle);
 /// The stops of a van and of its trailer as one way: each once, both orders kept where they agree.
 std::vector<std::string> one_way(const std::vector<std::string>& van, const std::vector<std::string>& trailer);
 

@@ -12,8 +12,6 @@ namespace dunnage {
 namespace {
 
 constexpr double slack = 1 + 1e-9;
-/// Share of a loaded trailer on its tongue where nothing says: the upper end of the owners' manuals.
-constexpr double assumed_tongue = 0.15;
 
 struct Judged {
   std::vector<Sentence> over, missing;
@@ -95,11 +93,6 @@ class Judge {
   Judged& judged_;
 };
 
-template <class T>
-std::optional<T> value(const Maybe<T>& typed) {
-  return typed ? std::optional<T>(typed->value) : std::nullopt;
-}
-
 VehicleDetail begin_detail(const Loaded& l) {
   const Vehicle& v = *l.vehicle;
   VehicleDetail d;
@@ -107,18 +100,18 @@ VehicleDetail begin_detail(const Loaded& l) {
   d.load = l.mass;
   d.pieces = l.count;
   d.unknown = l.unknown;
-  d.people_and_fuel = value(v.people_and_fuel);
+  d.people_and_fuel = value_of(v.people_and_fuel);
   d.empty =
       v.kind == Vehicle::Kind::van ? sum(v.empty_front, v.empty_rear) : sum(v.empty_axle, v.empty_tongue);
-  d.payload = value(v.payload);
-  d.gross = value(v.gross);
-  d.train_limit = value(v.train);
-  d.limit_front = value(v.limit_front);
-  d.limit_rear = value(v.limit_rear);
-  d.limit_axle = value(v.limit_axle);
-  d.limit_tongue = value(v.limit_tongue);
-  d.tongue_from = value(v.tongue_from);
-  d.tongue_to = value(v.tongue_to);
+  d.payload = value_of(v.payload);
+  d.gross = value_of(v.gross);
+  d.train_limit = value_of(v.train);
+  d.limit_front = value_of(v.limit_front);
+  d.limit_rear = value_of(v.limit_rear);
+  d.limit_axle = value_of(v.limit_axle);
+  d.limit_tongue = value_of(v.limit_tongue);
+  d.tongue_from = value_of(v.tongue_from);
+  d.tongue_to = value_of(v.tongue_to);
   if (d.empty) d.total = *d.empty + d.load + d.people_and_fuel.value_or(Mass{});
   d.positions = l.count > 0 && l.unplaced == 0;
   return d;

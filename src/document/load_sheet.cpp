@@ -94,10 +94,14 @@ block::Table weights_table(const Context& context, const BuiltLoad& built) {
               {"front", "load.front"}, {"rear", "load.rear-axle"}, {"axle", "load.axle"}, {"tongue", "load.tongue"},
               {"share", "load.share"}, {"total", "load.total"}, {"train", "load.train"}});
   const auto up = [&](const std::optional<Mass>& mass) {
-    return text_cell(mass ? print(*mass, context.units, Rounding::up).number() : std::string());
+    return text_cell(mass ? print(*mass, context.units, Rounding::up).text() : std::string());
   };
-  const auto most = [&](const Maybe<Mass>& mass) {
-    return strong_cell(mass ? print(mass->value, context.units, Rounding::down).number() : std::string());
+  const LoadStage& first = built.detail->stages.front();
+  // Beside a figure stands its limit, or that nobody gave one.
+  const auto most = [&](const Maybe<Mass>& mass, const std::optional<Mass>& figure) {
+    return strong_cell(mass     ? print(mass->value, context.units, Rounding::down).text()
+                       : figure ? words("walk.not-given")
+                                : std::string());
   };
   const auto percent = [](double share) { return plain(std::round(share * 1000) / 10, 1) + " %"; };
   Group group;
@@ -111,12 +115,13 @@ block::Table weights_table(const Context& context, const BuiltLoad& built) {
   }
   const Vehicle& v = *built.vehicle;
   const bool window = v.tongue_from && v.tongue_to;
-  group.rows.push_back({{strong_cell(words("load.at-most")), most(v.payload), {}, {}, most(v.limit_front), most(v.limit_rear),
-                         most(v.limit_axle), most(v.limit_tongue),
+  const Cell train = towing ? most(v.train, first.train) : Cell{};
+  group.rows.push_back({{strong_cell(words("load.at-most")), most(v.payload, first.cargo), {}, {}, most(v.limit_front, first.front),
+                         most(v.limit_rear, first.rear), most(v.limit_axle, first.axle), most(v.limit_tongue, first.tongue),
                          strong_cell(window ? words.say("load.window", {{"from", percent(v.tongue_from->value)},
                                                                         {"to", percent(v.tongue_to->value)}})
                                             : std::string()),
-                         most(v.gross), most(towing ? v.train : std::nullopt)}});
+                         most(v.gross, first.total), train}});
   table.groups.push_back(std::move(group));
   drop_empty_columns(table, {"front", "rear", "axle", "tongue", "share", "total", "train"});
   return table;
@@ -138,6 +143,20 @@ std::vector<std::string> tie_lines(const Context& context, const LoadingDetail& 
   if (!d.tips.empty()) lines.push_back(words.say("load.tips", {{"codes", joined(d.tips, ", ")}}));
   for (const char* key : {"load.caution-wheels", "load.caution-again", "load.caution-weigh"}) lines.push_back(words(key));
   return lines;
+}
+
+/// Whence the figures of a vehicle come, and what they take for granted.
+std::string source_words(const Context& context, const std::string& vehicle) {
+  std::vector<Sentence> sources, assumed;
+  for (const Finding& finding : context.findings.list)
+    if (finding.subject == vehicle && (finding.rule == "loading" || finding.rule == "vehicle")) {
+      sources.push_back(finding.source);
+      assumed.push_back(finding.assumption);
+    }
+  const std::string from = parts_words(sources, "; ", context.words), taken = parts_words(assumed, "; ", context.words);
+  if (from.empty()) return {};
+  return taken.empty() ? context.words.say("walk.sources", {{"sources", from}})
+                       : context.words.say("ballast.sources", {{"sources", from}, {"assumed", taken}});
 }
 
 block::Table order_table(const Context& context, const VehicleLoad& load, const BuiltLoad& built) {
@@ -178,6 +197,8 @@ Section load_section(const Context& context, const VehicleLoad& load) {
     if (std::optional<picture::Chart> chart = load_chart(context, built)) add(section, "chart", block::Picture{*chart});
   }
   add(section, "end", block::Signature{words("load.complete"), {words("sign.by"), words("sign.time")}});
+  if (const std::string sources = source_words(context, load.code); !sources.empty())
+    add(section, "sources", block::Paragraph{sources});
   return section;
 }
 

@@ -51,6 +51,11 @@ struct TongueLimits {
 };
 std::optional<Mass> allowed_cargo(const TongueLimits& limits, Length centre);
 
+/// Least share of the total on the steered axle. Source: DGUV rule 70, commentary on clause 37.
+inline constexpr double least_steered = 0.2;
+/// Share of a loaded trailer on its tongue where nothing says: the upper end of the owners' manuals.
+inline constexpr double assumed_tongue = 0.15;
+
 /// Tie-downs by length and mass. Blocked forward: one for each 10 ft or part. Else one up to 5 ft and
 /// 1100 lb, two up to 10 ft, one more for each further 10 ft or part. Source: 49 CFR 393.110.
 int tie_downs(Length length, Mass mass, bool blocked_forward);

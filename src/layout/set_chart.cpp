@@ -71,7 +71,8 @@ class Drawing {
     hang_flags();
     const Paper lane = flags_.empty() ? Paper{} : lane_height() * static_cast<double>(lanes_);
     const Paper line = leading_at(spec_.type, spec_.type.size);
-    const bool over_figures = std::any_of(flags_.begin(), flags_.end(), [&](const Flag& f) { return f.x < plot_.x; });
+    const bool over_figures = flags_.empty() ||  // then the title is
+                              std::any_of(flags_.begin(), flags_.end(), [&](const Flag& f) { return f.x < plot_.x; });
     above_ = over_figures ? line / 2 : gap / 2;  // half of the topmost figure stands above the plot
     plot_.y = box_.y + up_title_.height + lane + above_ + gap / 2;
     plot_.h = box_.y + box_.h - across_title_.height - line - tick - plot_.y;

@@ -23,20 +23,11 @@ void add_stance(std::vector<PackStance>& out, Spot size, Stance stance) {
   out.push_back({size, static_cast<int>(stance)});
 }
 
-TeamLimits lifters(const HouseLift& lift) {
-  TeamLimits limits;
-  limits.lifter = lift.people == People::crew ? Lifter::crew : Lifter::anyone;
-  const Maybe<Mass>* own[] = {&lift.one, &lift.two, &lift.three, &lift.four};
-  for (std::size_t i = 0; i < limits.own.size(); ++i)
-    if (*own[i]) limits.own[i] = (*own[i])->value;
-  return limits;
-}
-
 /// How high two people set down a mass, standing beside it: up to the elbow what they lift together at best, above it
 /// what the filter gives two of them for the zone, to the shoulder and over it.
 int highest_base(const HouseLift& lift, double mass, bool known) {
   if (!known) return 0;
-  const TeamLimits limits = lifters(lift);
+  const TeamLimits limits{lift.people == People::crew ? Lifter::crew : Lifter::anyone, lift.own()};
   const auto two = [&](HandZone zone) {
     const Mass one = filter_limit(limits.lifter, zone, Reach::close);
     return team_limit({one, one}).value_or(one).si();

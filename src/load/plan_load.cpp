@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <numeric>
 
+#include "formula/vehicle_load.h"
 #include "load/cargo_rules.h"
 #include "load/left_out.h"
 
@@ -11,8 +12,6 @@ namespace dunnage {
 namespace {
 
 constexpr double slack = 1 + 1e-9;
-/// Share of a loaded trailer on its tongue before it is planned: the upper end of the owners' manuals.
-constexpr double assumed_tongue = 0.15;
 
 /// A vehicle on its way to a plan.
 struct Filling {

@@ -11,7 +11,6 @@
 namespace dunnage {
 namespace {
 
-constexpr double least_steered = 0.2;  // share on the steered axle: DGUV rule 70, commentary on clause 37
 constexpr double uneven_share = 0.1;   // of the load, more on one side than on the other: common practice, no source
 constexpr int most_rounds = 4;
 constexpr int shifts = 16;             // steps in which spare length is tried ahead of the load

@@ -18,6 +18,10 @@ namespace dunnage {
 using Text = Sourced<std::string>;
 template <class T>
 using Maybe = std::optional<Sourced<T>>;
+template <class T>
+std::optional<T> value_of(const Maybe<T>& typed) {
+  return typed ? std::optional<T>(typed->value) : std::nullopt;
+}
 
 /// A day in the proleptic Gregorian calendar. Dates are input; nothing asks a clock.
 struct Date {
@@ -37,6 +41,7 @@ struct HouseLift {
   std::string aid = "lifting aid";  ///< printed beyond the limit
   Maybe<Mass> one, two, three, four;  ///< the house's own limits for that many people together
   Place place;
+  std::array<std::optional<Mass>, 4> own() const { return {value_of(one), value_of(two), value_of(three), value_of(four)}; }
 };
 
 /// What one stake held when it was pulled, and in what ground. Counts nowhere else.

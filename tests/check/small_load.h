@@ -91,23 +91,7 @@ struct SmallLoad {
     b.y = y * unit::metre;
     b.z = z * unit::metre;
   }
-  /// As the planner of what goes would have it: everything goes where its case says.
-  Plan plan() const {
-    const Catalogue c = make_catalogue(kit);
-    Plan plan;
-    for (int unit = 0; unit < static_cast<int>(c.units.size()); ++unit) {
-      PlanRow row;
-      row.unit = unit;
-      row.goes = true;
-      const UnitMass mass = c.mass_of(unit);
-      row.mass = mass.mass;
-      row.mass_known = mass.known;
-      row.place = c.case_at(unit).place_word;
-      row.vehicle = c.case_at(unit).vehicle;
-      plan.rows.push_back(row);
-    }
-    return plan;
-  }
+  Plan plan() const { return all_go(make_catalogue(kit)); }
   std::vector<LoadFault> faults() const { return load_faults(make_catalogue(kit), show, plan(), loading); }
   /// All sentences, one a line.
   std::string says() const {

@@ -14,6 +14,23 @@ Maybe<T> given(T value) {
 }
 inline Text text(std::string word) { return {std::move(word), {}}; }
 
+/// As the planner of what goes would have it: everything goes where its case says.
+inline Plan all_go(const Catalogue& c) {
+  Plan plan;
+  for (int unit = 0; unit < static_cast<int>(c.units.size()); ++unit) {
+    PlanRow row;
+    row.unit = unit;
+    row.goes = true;
+    const UnitMass mass = c.mass_of(unit);
+    row.mass = mass.mass;
+    row.mass_known = mass.known;
+    row.place = c.case_at(unit).place_word;
+    row.vehicle = c.case_at(unit).vehicle;
+    plan.rows.push_back(row);
+  }
+  return plan;
+}
+
 /// A square canopy of 10 ft with four legs and a maker's limit, ten bags, nothing assigned; outdoors.
 struct SmallShow {
   Kit kit;

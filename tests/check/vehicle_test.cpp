@@ -38,6 +38,7 @@ struct Trailer {
       Case box;
       box.code = text(code);
       box.weighed = given(mass * kilogram);
+      box.vehicle = "TRAILER";
       kit.cases.push_back(box);
       load.stands.push_back({text(code), (at - 1) * metre, {}});
     }
@@ -47,17 +48,7 @@ struct Trailer {
   }
   Finding check() const {
     const Catalogue c = make_catalogue(kit);
-    Plan plan;
-    for (int unit = 0; unit < static_cast<int>(c.units.size()); ++unit) {
-      PlanRow row;
-      row.unit = unit;
-      row.goes = true;
-      const UnitMass mass = c.mass_of(unit);
-      row.mass = mass.mass;
-      row.mass_known = mass.known;
-      row.vehicle = "TRAILER";
-      plan.rows.push_back(row);
-    }
+    const Plan plan = all_go(c);
     Findings findings;
     check_vehicles(c, show, plan, findings);
     return findings.list.at(0);

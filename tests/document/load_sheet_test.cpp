@@ -90,7 +90,7 @@ TEST_CASE("axles stand beside their limits at every stage, and a dot for each wh
   PlannedHouse house;
   const Section section = house.section();
   CHECK(block_text(section, "weights") ==
-        "weights:\n -\n  1  at departure | 148 | 0 | 0 | 3087\n  2  after Front of house | 0 | 0 | 0 | 3043\n  at most |  |  |  | 4078");
+        "weights:\n -\n  1  at departure | 148 lb | 0 lb | 0 lb | 3087 lb\n  2  after Front of house | 0 lb | 0 lb | 0 lb | 3043 lb\n  at most | not given |  |  | 4078 lb");
   CHECK(block_text(section, "chart").find("dot 1") != std::string::npos);
   CHECK(block_text(section, "chart").find("dot 2") == std::string::npos);
   CHECK(block_text(section, "ties").find("Load bar at departure: 3 ft 9 in from the bulkhead; it holds 111 lb") != std::string::npos);
