@@ -135,7 +135,7 @@ TEST_CASE("what comes off last is loaded first") {
   CHECK(rows.find("1 | CASH") < rows.find("2 | FOH"));
   CHECK(rows.find(" gate\n  [ ] | 4 | BAG-1") != std::string::npos);
   CHECK(block_text(section, "facts") ==
-        "facts:\n  pieces: 4\n  mass of load: 152 lb + 1 not weighed\n  most payload: 1500 lb\n"
+        "facts:\n  pieces: 4\n  sum of printed masses: 152 lb + 1 not weighed\n  most payload: 1500 lb\n"
         "  stops in order: gate, Front of house");
 }
 

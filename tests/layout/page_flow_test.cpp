@@ -278,3 +278,20 @@ TEST_CASE("a column that stands under another has its words below, and takes no 
   CHECK(above.at.x == below.at.x);
   CHECK(below.at.y > above.at.y + 3 * unit::paper_mm);
 }
+
+TEST_CASE("a document that takes more pages than one run prints is told so once, and no page beyond is made") {
+  struct Counted final : PageSink {
+    std::size_t pages = 0;
+    void begin(const std::string&, const std::string&, bool) override {}
+    std::size_t add(Page) override { return pages++; }
+    void add_words(std::size_t, std::vector<Ink>) override {}
+  } counted;
+  std::string lines;
+  for (std::size_t i = 0; i < most_pages + 5; ++i) lines += "x\n";
+  const Document document = document_of({{"rows", block::Paragraph{lines}}});
+  std::vector<LayoutProblem> problems;
+  const Layout layout = layout_of("[page]\nmargin = \"1 mm\"\n[type]\nsize = \"30 pt\"\n[head]\nsize = \"4 pt\"\n[running]\nsize = \"4 pt\"\n[[block]]\nid = \"rows\"\n");
+  lay_out(document, layout, 60 * unit::paper_mm, 36 * unit::paper_mm, faces(), problems, counted);
+  CHECK(counted.pages == most_pages);
+  CHECK(sentences(problems) == std::vector<std::string>{"walk, block \"rows\": takes more than 200000 pages, and one run prints no more"});
+}

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "../effort.h"
 #include "random_show.h"
 
 using namespace dunnage;
@@ -269,7 +270,7 @@ TEST_CASE("of the vehicles owned, the fewest that take it all, the lightest firs
 
 TEST_CASE("random shows keep every rule or say what is left out") {
   int left = 0;
-  for (unsigned seed = 1; seed <= 500; ++seed) {
+  for (unsigned seed = 1; seed <= turns(500); ++seed) {
     INFO("seed " << seed);
     const World world = read_world(ShowMaker(seed).make(8 + static_cast<int>(seed % 20), static_cast<int>(seed % 4), seed % 3 == 0));
     const Loading loading = plan_load(world.catalogue, world.show, world.plan, {5'000'000, 20});

@@ -2,6 +2,7 @@
 // What mangled texts have broken once.
 #include <catch2/catch.hpp>
 
+#include "../effort.h"
 #include "read/csv_rows.h"
 #include "read/csv_text.h"
 #include "read/layout_file.h"
@@ -36,7 +37,7 @@ TEST_CASE("the signs that part two languages on paper cannot be typed") {
 TEST_CASE("cells and lines of any length are read without running out of stack") {
   for (const std::string sign : {" ", "9", "1 x ", "(", "12:00 ", ","}) {
     std::string lengthy;
-    while (lengthy.size() < 300000) lengthy += sign;
+    while (lengthy.size() < turns(300000)) lengthy += sign;
     Sources sources;
     Diagnostics diagnostics;
     std::vector<std::string> guesses;

@@ -5,6 +5,7 @@
 
 #include <set>
 
+#include "../effort.h"
 #include "../load/random_show.h"
 #include "check/load_faults.h"
 #include "load/plan_load.h"
@@ -15,7 +16,7 @@ using namespace dunnage::instances;
 
 TEST_CASE("random shows: the judge, who shares no code with the planner, finds no fault in any load") {
   std::map<std::string, int> faulty;
-  for (unsigned seed = 1; seed <= 500; ++seed) {
+  for (unsigned seed = 1; seed <= turns(500); ++seed) {
     const World world = read_world(ShowMaker(seed).make(8 + static_cast<int>(seed % 20), static_cast<int>(seed % 4), seed % 3 == 0));
     const Loading loading = plan_load(world.catalogue, world.show, world.plan, {5'000'000, 20});
     for (const LoadFault& fault : load_faults(world.catalogue, world.show, world.plan, loading))
@@ -30,7 +31,7 @@ TEST_CASE("random shows: the judge, who shares no code with the planner, finds n
 TEST_CASE("random shows with side doors and limits to piles: no fault, and no more is left out than without them") {
   std::string all;
   int left = 0, left_without = 0;
-  for (unsigned seed = 1; seed <= 200; ++seed) {
+  for (unsigned seed = 1; seed <= turns(200); ++seed) {
     World world = read_world(ShowMaker(seed).make(8 + static_cast<int>(seed % 20), static_cast<int>(seed % 4), true));
     const auto count = [&](int& sum) {
       const Loading loading = plan_load(world.catalogue, world.show, world.plan, {5'000'000, 20});
