@@ -96,7 +96,6 @@ void judge_stances(const Stowage& hold, FaultList& faults) {
     if (!stands_as_said(s)) faults.add(s.code, said("{} is drawn with sides that it does not have.", s.code));
     if (!as_typed(s) && has(*s.box, Mark::this_way_up))
       faults.add(s.code, said("{} lies, and is marked this way up.", s.code));
-    if (!as_typed(s) && s.box->wheels) faults.add(s.code, said("{} lies, off its wheels.", s.code));
     if (!as_typed(s) && !may_lie(s))
       faults.add(s.code, said("{} lies as its case does not say that it may.", s.code));
     const auto& doors = hold.vehicle->doors;

@@ -8,7 +8,7 @@ namespace dunnage {
 
 /// Outside the cargo space; in another piece or a block.
 void judge_places(const Stowage& hold, FaultList& faults);
-/// Not as the case is built, not this way up, off its wheels; through no door as it stands.
+/// Not as the case is built, not this way up, lying as nobody typed that it may; through no door as it stands.
 void judge_stances(const Stowage& hold, FaultList& faults);
 
 /// Where a door is, by the words it was typed with.

@@ -2,9 +2,11 @@
 #include "check/load_stack.h"
 
 #include <algorithm>
+#include <array>
 #include <numeric>
 
 #include "base/unit.h"
+#include "formula/vehicle_load.h"
 
 namespace dunnage {
 namespace {
@@ -50,6 +52,10 @@ void judge_stacks(const Stowage& hold, FaultList& faults) {
     for (const Rest& rest : rests) borne += rest.area;
     if (!on_floor(s) && !whole_base(s.solid, borne))
       faults.add(s.code, said("{} is not borne on its whole base.", s.code));
+    const std::array<double, 3>&from = s.solid.from, &to = s.solid.to;
+    if (!on_floor(s) && s.box->wheels &&
+        std::min(to[0] - from[0], to[1] - from[1]) < (to[2] - from[2]) * working_load.rearward - touching)
+      faults.add(s.code, said("{} is tall, on wheels, and stands off the floor.", s.code));
     for (const Rest& rest : rests) {
       const auto below = static_cast<std::size_t>(rest.below);
       judge_top(hold.pieces[below], s, faults);

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <tuple>
 
+#include "formula/vehicle_load.h"
+
 namespace dunnage {
 namespace {
 
@@ -42,6 +44,12 @@ bool CargoRules::bears(const StoodBox& below, const StoodBox& above) const {
   const CargoKind& low = kind(below);
   const CargoKind& high = kind(above);
   return low.bears > 0 && high.mass_known && low.mass_known && high.mass <= low.mass * slack;
+}
+
+/// For hands, or on wheels that nothing blocks up there, so tall that it tips before it slides.
+bool CargoRules::too_high(const StoodBox& b) const {
+  if (b.at[2] > kind(b).highest) return true;
+  return b.at[2] > 0 && kind(b).wheels && std::min(b.size[0], b.size[1]) < b.size[2] * working_load.rearward;
 }
 
 /// Of two boxes, the one that stays longer stands neither on the other nor between it and the door. What is rolled is
@@ -117,7 +125,7 @@ bool CargoRules::allows(const std::vector<StoodBox>& standing, const std::vector
   for (const StoodBox& b : fresh) all.push_back(&b);
   bool stacked = false;
   for (const StoodBox& b : fresh) {
-    if (b.at[2] > kind(b).highest) return false;
+    if (too_high(b)) return false;
     for (const StoodBox* other : all) {
       if (other == &b) continue;
       if (cargo_.sides.empty() && !comes_off(b, *other)) return false;
@@ -132,7 +140,7 @@ bool CargoRules::allows(const std::vector<StoodBox>& standing, const std::vector
 }
 
 bool CargoRules::allows(const std::vector<StoodBox>& standing, const StoodBox& fresh) const {
-  if (fresh.at[2] > kind(fresh).highest) return false;
+  if (too_high(fresh)) return false;
   bool stacked = false;
   for (const StoodBox& other : standing) {
     if (cargo_.sides.empty() && !comes_off(fresh, other)) return false;

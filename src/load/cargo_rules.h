@@ -20,6 +20,7 @@ class CargoRules : public PackRules {
 
  private:
   const CargoKind& kind(const StoodBox& b) const { return cargo_.kinds[static_cast<std::size_t>(b.box)]; }
+  bool too_high(const StoodBox& b) const;
   bool bears(const StoodBox& below, const StoodBox& above) const;
   bool comes_off(const StoodBox& a, const StoodBox& b) const;
   bool way_out(const StoodBox& first, const std::vector<const StoodBox*>& all) const;

@@ -49,7 +49,7 @@ bool any_stack_holds(const Cargo& cargo) {
   for (const CargoKind& k : cargo.kinds) all += k.mass * static_cast<double>(k.units.size());
   return std::all_of(cargo.kinds.begin(), cargo.kinds.end(), [&](const CargoKind& k) {
     return k.mass_known && k.mass == cargo.kinds.front().mass && k.highest >= cargo.room[2] && k.bears >= all &&
-           k.levels == most_stacked;
+           k.levels == most_stacked && !k.wheels;
   });
 }
 

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // [[case]] and [[unit]].
+#include <algorithm>
+
 #include "read/conductor_key.h"
 #include "read/kit_sections.h"
 
@@ -78,6 +80,9 @@ void read_body(TableReader& section, Case& box) {
   box.stack = section.quantity<Mass>("stack", range::mass_on_top);
   box.stack_count = section.maybe_count("stack_count", 0, most_stacked);
   box.lies = section.words("lies", lying_words);
+  if (!box.lies.empty() && std::find(box.marks.begin(), box.marks.end(), Mark::this_way_up) != box.marks.end())
+    section.error(section.place_of_value("lies"), "a case marked \"this-way-up\" lies on no other side",
+                  "take away the mark, or this key");
   box.travels = section.quantity<Mass>("travels", range::case_mass);
   box.filled = section.quantity<Mass>("filled", range::case_mass);
 }

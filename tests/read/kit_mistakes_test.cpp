@@ -217,6 +217,16 @@ TEST_CASE("One unit of several is named as one unit") {
         "1 error\n");
 }
 
+TEST_CASE("What is marked this way up lies on no other side") {
+  CHECK(told_of_kit({small_kit + "lies = [\"flat\"]\nmarks = [\"fragile\"]\n"}).empty());
+  CHECK(told_of_kit({small_kit + "marks = [\"this-way-up\"]\nlies = [\"flat\"]\n"}) ==
+        "k1.toml:13:8: error: a case marked \"this-way-up\" lies on no other side\n"
+        "  lies = [\"flat\"]\n"
+        "         ^~~~~~~~\n"
+        "hint: take away the mark, or this key\n"
+        "1 error\n");
+}
+
 TEST_CASE("Many mistakes are told in one run, in order") {
   CHECK(with("empty = 27\nhomme = \"Rack\"\nneeds = [{ code = \"MIK\" }]\n[[item]]\ncode = \"DI\"\n") ==
         "k1.toml:12:9: error: \"empty\" is a number without a unit\n"
