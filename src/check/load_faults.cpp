@@ -44,8 +44,9 @@ void judge_counts(const Catalogue& c, const Plan& plan, const Loading& loading, 
     if (found != seen.end()) seen.erase(found);
     const std::string& code = c.units[static_cast<std::size_t>(row.unit)].code;
     const auto say = [&](const std::string& vehicle, Sentence what) { faults.push_back({vehicle, code, std::move(what)}); };
-    const bool planned = std::any_of(loading.vehicles.begin(), loading.vehicles.end(),
-                                     [&](const VehicleLoading& v) { return v.vehicle == row.vehicle; });
+    const bool planned = std::any_of(loading.vehicles.begin(), loading.vehicles.end(), [&](const VehicleLoading& v) {
+      return row.vehicle.empty() || v.vehicle == row.vehicle;
+    });
     const int times = one.drawn + one.left + one.unsized;
     if (!row.goes && times > 0)
       say(one.vehicle, said("{} is in the plan, and stays at home.", code));
@@ -91,7 +92,7 @@ bool out_of_balance(const Vehicle& v, const Sum& sum, const LoadStage& stage) {
     const double people = v.people_and_fuel ? v.people_and_fuel->value.si() : 0;
     const double bare = v.empty_front->value.si() + v.empty_rear->value.si(), base = v.wheelbase->value.si();
     const double tongue = stage.total->si() - bare - people - sum.mass;  // people count on either axle, once in all
-    if (tongue < -near_enough || differ(stage.front->si() + stage.rear->si() - people, stage.total->si())) return true;
+    if (differ(stage.front->si() + stage.rear->si() - people, stage.total->si())) return true;
     const double hitch = base + (v.hitch_behind ? v.hitch_behind->value.si() : 0);
     const double moment = v.empty_rear->value.si() * base + sum.moment + sum.mass * v.front_to_cargo->value.si() + tongue * hitch;
     return differ(stage.rear->si() - people, moment / base);

@@ -2,8 +2,10 @@
 #include "check/load_plan_rule.h"
 
 #include <algorithm>
+#include <map>
 #include <optional>
 
+#include "check/load_place.h"
 #include "check/load_stages.h"
 #include "check/say.h"
 #include "formula/vehicle_load.h"
@@ -12,8 +14,6 @@ namespace dunnage {
 namespace {
 
 constexpr std::size_t most_faults_told = 3;
-/// A load that begins this near the bulkhead is blocked by it. Common practice, no source.
-constexpr Length against = 0.1 * unit::metre;
 
 const std::string& code_of(const Catalogue& c, int unit) { return c.units[static_cast<std::size_t>(unit)].code; }
 
@@ -52,7 +52,9 @@ std::vector<Sentence> left_sentences(const Catalogue& c, const VehicleLoading& v
   std::vector<Sentence> out;
   for (const auto& [left, codes] : reasons) {
     const Sentence why = left.by > 0 ? said("{}, by {}", lacks(left.want), figure_of(left, c.kit.house.units)) : lacks(left.want);
-    out.push_back(left.proved ? said("Left out, and proved that no plan can take it: {}: {}.", strung(codes, ", "), why)
+    const bool alone = left.want == LeftOut::Want::size || left.want == LeftOut::Want::door;
+    out.push_back(left.proved && alone ? said("Left out, and proved that no plan can take it: {}: {}.", strung(codes, ", "), why)
+                  : left.proved ? said("Left out, and proved that no plan can take all: {}: {}.", strung(codes, ", "), why)
                               : said("Left out, which is not proved: {}: {}.", strung(codes, ", "), why));
   }
   return out;
@@ -70,6 +72,30 @@ std::optional<LoadBar> bar_after(const Plan& plan, const VehicleLoading& v, cons
   return bar.at > Length{} ? std::optional(bar) : std::nullopt;
 }
 
+/// A bar before each row that stands clear of the bulkhead or of all ahead of it: it holds the rows from there on.
+std::vector<LoadBar> bars_ahead(const Plan& plan, const VehicleLoading& v) {
+  struct Extent { Length from, to; Mass mass; };
+  std::map<int, Extent> rows;
+  Mass behind;  // of the row that is looked at, and itself
+  for (const LoadedPiece& p : v.pieces) {
+    if (p.row == 0) continue;
+    const Mass mass = plan.rows[static_cast<std::size_t>(p.unit)].mass;
+    Extent& row = rows.try_emplace(p.row, Extent{p.box.x, {}, {}}).first->second;
+    row.from = std::min(row.from, p.box.x);
+    row.to = std::max(row.to, p.box.x + p.box.length);
+    row.mass += mass;
+    behind += mass;
+  }
+  std::vector<LoadBar> out;
+  Length reach;
+  for (const auto& [number, row] : rows) {
+    if (row.from - reach > blocked_within) out.push_back({{}, row.from, behind * working_load.forward, true});
+    reach = std::max(reach, row.to);
+    behind = behind - row.mass;
+  }
+  return out;
+}
+
 /// What to tie and block, from the load as drawn.
 void add_securing(const Catalogue& c, const Show& show, const Plan& plan, const VehicleLoading& v, LoadingDetail& d) {
   Length from = v.pieces.front().box.x, to;
@@ -81,11 +107,12 @@ void add_securing(const Catalogue& c, const Show& show, const Plan& plan, const 
     if (p.row > 0 && std::min(p.box.length, p.box.width) < p.box.height * working_load.rearward)
       d.tips.push_back(code_of(c, p.unit));
   }
+  d.bars = bars_ahead(plan, v);
   const std::vector<std::string> stops = stops_of(show, v.vehicle);
   for (int done = 0; done <= static_cast<int>(stops.size()); ++done)
     if (const std::optional<LoadBar> bar = bar_after(plan, v, stops, done)) d.bars.push_back(*bar);
   d.length = to - from;
-  d.blocked = from <= against;
+  d.blocked = from <= blocked_within;
   d.tie_downs = tie_downs(d.length, mass, d.blocked);
   d.straps_hold = working_load_needed(mass);
 }
@@ -101,6 +128,19 @@ int rows_in(const VehicleLoading& v) {
   int most = 0;
   for (const LoadedPiece& p : v.pieces) most = std::max(most, p.row);
   return most;
+}
+
+void assume_of(const Vehicle& v, const Show& show, Finding& f) {
+  if (v.doors.empty()) assume(f, said("no door given: loaded from the rear, over its whole width"));
+  if (std::any_of(v.doors.begin(), v.doors.end(), [](const DoorOpening& d) { return !d.at && wall_of(d) != Wall::rear; }))
+    assume(f, said("a side door whose place is not typed is not used"));
+  if (v.kind == Vehicle::Kind::van && v.people_and_fuel)
+    assume(f, said("people and fuel count on the front axle and on the rear axle"));
+  std::vector<Sentence> spots;
+  for (const Load& load : show.loads)
+    if (load.vehicle.value == v.code.value)
+      for (const StandsAt& spot : load.stands) spots.emplace_back(spot.code.value);
+  if (!spots.empty()) assume(f, said("the plan gives {} places of its own; those typed count in the rule vehicle", strung(spots, ", ")));
 }
 
 void say_loaded(const Catalogue& c, const Show& show, const Plan& plan, const VehicleLoading& v, Finding& f) {
@@ -123,7 +163,7 @@ void say_loaded(const Catalogue& c, const Show& show, const Plan& plan, const Ve
   d.allowed = std::move(staged.allowed);
   if (!v.pieces.empty()) add_securing(c, show, plan, v, d);
   const Vehicle* vehicle = c.vehicle(v.vehicle);
-  if (vehicle && vehicle->doors.empty()) assume(f, said("no door given: loaded from the rear, over its whole width"));
+  if (vehicle) assume_of(*vehicle, show, f);
   f.detail = std::move(d);
 }
 
@@ -141,32 +181,63 @@ void say_unsized(const std::vector<Sentence>& codes, Finding& f) {
   if (f.outcome == Outcome::within) f.outcome = Outcome::not_checked;
 }
 
+Finding begin_loading(const std::string& code, const Vehicle& vehicle, const Show& show) {
+  Place place = vehicle.place;
+  for (const Load& load : show.loads)
+    if (load.vehicle.value == code) place = load.place;
+  Finding f = begin_finding("loading", code, place);
+  f.source = strung({said("statics"), as_is("49 CFR 393.106, 393.110; DGUV 70")}, "; ");
+  f.caution = said("Keep to the plan, block what rolls, and weigh each axle once loaded.");
+  return f;
+}
+
+/// What goes, and is neither drawn nor named in any vehicle.
+void say_homeless(const Catalogue& c, const Plan& plan, Findings& findings) {
+  const auto& all = plan.loading->vehicles;
+  if (c.kit.vehicles.empty() || std::any_of(all.begin(), all.end(), [](const VehicleLoading& v) { return !v.faults.empty(); })) return;
+  const auto named = [&](int unit) {
+    return std::any_of(all.begin(), all.end(), [&](const VehicleLoading& v) {
+      return std::any_of(v.pieces.begin(), v.pieces.end(), [&](const LoadedPiece& p) { return p.unit == unit; }) ||
+             std::any_of(v.left.begin(), v.left.end(), [&](const LeftOut& l) { return l.unit == unit; });
+    });
+  };
+  std::vector<Sentence> codes;
+  Place place;
+  for (const PlanRow& row : plan.rows) {
+    if (!row.goes || !row.vehicle.empty() || named(row.unit)) continue;
+    if (codes.empty()) place = c.case_at(row.unit).code.place;
+    codes.emplace_back(code_of(c, row.unit));
+  }
+  if (codes.empty()) return;
+  Finding f = begin_finding("loading", {}, place);
+  f.outcome = Outcome::not_checked;
+  f.says = said("Goes, and in no vehicle: {}. Type its size and its vehicle.", strung(codes, ", "));
+  findings.list.push_back(std::move(f));
+}
+
 }  // namespace
 
 void check_loading(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
   if (!plan.loading) return;
+  const auto& all = plan.loading->vehicles;
   for (const Vehicle& vehicle : catalogue.kit.vehicles) {
     const std::string& code = vehicle.code.value;
     const bool carries = std::any_of(plan.rows.begin(), plan.rows.end(),
                                      [&](const PlanRow& row) { return row.goes && row.vehicle == code; });
-    const auto& all = plan.loading->vehicles;
+    const bool pulls = vehicle.kind == Vehicle::Kind::van && !trailers_of(catalogue, show, plan, vehicle).empty();
     const auto found = std::find_if(all.begin(), all.end(), [&](const VehicleLoading& v) { return v.vehicle == code; });
-    if (!carries && (found == all.end() || found->left.empty())) continue;
-    Place place = vehicle.place;
-    for (const Load& load : show.loads)
-      if (load.vehicle.value == code) place = load.place;
-    Finding f = begin_finding("loading", code, place);
-    f.source = strung({said("statics"), as_is("49 CFR 393.106, 393.110; DGUV 70")}, "; ");
-    f.caution = said("Keep to the plan, block what rolls, and weigh each axle once loaded.");
-    if (found == all.end() || !vehicle.cargo)
+    if (!carries && !pulls && (found == all.end() || found->left.empty())) continue;
+    Finding f = begin_loading(code, vehicle, show);
+    if (carries && (found == all.end() || !vehicle.cargo))
       f.says = said("Not given: its cargo space. Measure it inside, between the arches too, and type it.");
-    else if (!found->faults.empty())
+    else if (found != all.end() && !found->faults.empty())
       say_dropped(*found, f);
     else
-      say_loaded(catalogue, show, plan, *found, f);
+      say_loaded(catalogue, show, plan, found == all.end() ? VehicleLoading{code, {}, {}, 0} : *found, f);
     say_unsized(unplanned(catalogue, plan, code), f);
     findings.list.push_back(std::move(f));
   }
+  say_homeless(catalogue, plan, findings);
 }
 
 }  // namespace dunnage

@@ -6,6 +6,7 @@
 #include <numeric>
 
 #include "base/unit.h"
+#include "formula/team_lift.h"
 #include "formula/vehicle_load.h"
 
 namespace dunnage {
@@ -35,6 +36,19 @@ void judge_top(const Standing& below, const Standing& above, FaultList& faults) 
     faults.add(above.code, said("{} stands on {}, which is lighter.", above.code, below.code));
 }
 
+/// Two people set it down there, their hands a little above its base: below the elbow what the team lifts together.
+bool within_reach(const Standing& s, const HouseLift& lift) {
+  constexpr double hands = 0.1, elbow = 1.05, shoulder = 1.4;  // metres; heights of a body from memory
+  const double at = s.solid.from[2] + hands;
+  const TeamLimits limits{lift.people == People::crew ? Lifter::crew : Lifter::anyone, lift.own()};
+  if (at <= elbow + touching) {
+    const std::optional<TeamFigure> team = team_figure(2, limits);
+    if (team && s.mass <= team->limit) return true;
+  }
+  const Mass each = filter_limit(limits.lifter, at <= shoulder + touching ? HandZone::shoulder_to_elbow : HandZone::above_shoulder, Reach::close);
+  return s.mass <= team_limit({each, each}).value_or(each);
+}
+
 }  // namespace
 
 void judge_stacks(const Stowage& hold, FaultList& faults) {
@@ -56,6 +70,8 @@ void judge_stacks(const Stowage& hold, FaultList& faults) {
     if (!on_floor(s) && s.box->wheels &&
         std::min(to[0] - from[0], to[1] - from[1]) < (to[2] - from[2]) * working_load.rearward - touching)
       faults.add(s.code, said("{} is tall, on wheels, and stands off the floor.", s.code));
+    if (!on_floor(s) && s.mass_known && !within_reach(s, hold.lift))
+      faults.add(s.code, said("{} stands higher than two people may lift it.", s.code));
     for (const Rest& rest : rests) {
       const auto below = static_cast<std::size_t>(rest.below);
       judge_top(hold.pieces[below], s, faults);

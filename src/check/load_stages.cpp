@@ -88,12 +88,20 @@ void weigh_trailer(const Freight& f, std::vector<PlacedMass> load, LoadStage& st
   stage.tongue_share = t.share;
 }
 
+std::optional<Mass> less(const Maybe<Mass>& limit, Mass taken) {
+  return limit ? std::optional(limit->value - taken) : std::nullopt;
+}
+std::optional<Mass> least(const std::optional<Mass>& a, const std::optional<Mass>& b) { return a && b ? std::min(*a, *b) : a ? a : b; }
+
 void judge_trailer(const Vehicle& v, LoadStage& stage, UnitSystem units) {
   Judge judge(units, stage);
   judge.above(said("axle"), stage.axle, value_of(v.limit_axle));
   judge.above(said("tongue"), stage.tongue, value_of(v.limit_tongue));
+  if (stage.tongue && *stage.tongue < Mass{}) judge.say(said("the tongue pulls up on the hitch"));
   judge.above(said("gross"), stage.total, value_of(v.gross));
   judge.above(said("payload"), stage.cargo, value_of(v.payload));
+  stage.most_cargo = value_of(v.payload);
+  if (stage.total) stage.most_cargo = least(stage.most_cargo, less(v.gross, *stage.total - stage.cargo));
   if (!stage.tongue_share || stage.cargo <= Mass{}) return;  // the window is the loaded trailer's
   if (v.tongue_from && *stage.tongue_share < v.tongue_from->value * (1 - 1e-9))
     judge.say(said("tongue {} % of the whole, {} % at least", plain(steps_down(*stage.tongue_share * 1000) / 10, 1),
@@ -107,22 +115,18 @@ void judge_trailer(const Vehicle& v, LoadStage& stage, UnitSystem units) {
 /// The trailer behind a van, where one is loaded or listed.
 struct Towed {
   Freight freight;
-  bool any = false;
+  int trailers = 0;                ///< that go with this van
 };
 
 Towed towed_by(const Catalogue& c, const Show& show, const Plan& plan, const Loading& loading, const Vehicle& van) {
-  for (const Vehicle& v : c.kit.vehicles) {
-    if (v.kind != Vehicle::Kind::trailer || !v.pulled_by || v.pulled_by->value != van.code.value) continue;
-    const bool goes = std::any_of(plan.rows.begin(), plan.rows.end(), [&](const PlanRow& row) {
-      return row.goes && row.vehicle == v.code.value;
-    }) || std::any_of(show.loads.begin(), show.loads.end(), [&](const Load& l) { return l.vehicle.value == v.code.value; });
-    if (!goes) continue;
-    Towed t{{&v, nullptr, stops_of(show, v.code.value)}, true};
+  Towed t;
+  for (const Vehicle* v : trailers_of(c, show, plan, van)) {
+    if (++t.trailers > 1) continue;
+    t.freight = {v, nullptr, stops_of(show, v->code.value)};
     for (const VehicleLoading& one : loading.vehicles)
-      if (one.vehicle == v.code.value && one.faults.empty()) t.freight.loading = &one;
-    return t;
+      if (one.vehicle == v->code.value && one.faults.empty()) t.freight.loading = &one;
   }
-  return {};
+  return t;
 }
 
 /// One van with its trailer's tongue at one stage. False where something that it needs was not typed.
@@ -133,16 +137,19 @@ bool weigh_van(const Freight& f, const Plan& plan, const Towed& towed, const std
   const Mass people = v.people_and_fuel ? v.people_and_fuel->value : Mass{};
   LoadStage trailer;
   if (towed.freight.loading) weigh_trailer(towed.freight, placed(towed.freight, plan, done, trailer), trailer);
-  if (towed.any && !trailer.tongue) return false;
+  if (towed.trailers > 1 || (towed.trailers == 1 && !trailer.tongue)) return false;
+  stage.tongue = trailer.tongue;  // on its hitch
   const Mass tongue = trailer.tongue.value_or(Mass{});
   stage.total = v.empty_front->value + v.empty_rear->value + people + stage.cargo + tongue;
-  if (towed.any) stage.train = *stage.total - tongue + *trailer.total;
+  if (towed.trailers == 1) stage.train = *stage.total - tongue + *trailer.total;
   Judge judge(units, stage);
   judge.above(said("gross"), stage.total, value_of(v.gross));
   judge.above(said("payload"), stage.cargo + people + tongue, value_of(v.payload));
+  stage.most_cargo = least(less(v.payload, people + tongue), less(v.gross, *stage.total - stage.cargo));
+  judge.above(said("tongue on the hitch"), trailer.tongue, value_of(v.limit_tongue));
   judge.above(said("van and trailer"), stage.train, value_of(v.train));
   judge.sides(*stage.total - stage.cargo);
-  if (!v.wheelbase || !v.front_to_cargo || (towed.any && !v.hitch_behind)) return false;
+  if (!v.wheelbase || !v.front_to_cargo || (towed.trailers > 0 && !v.hitch_behind)) return false;
   for (PlacedMass& p : load) p.behind += v.front_to_cargo->value;
   const AxleFigures bare = axle_loads(v.empty_front->value, v.empty_rear->value, v.wheelbase->value, load, tongue,
                                       v.hitch_behind ? v.hitch_behind->value : Length{});
@@ -167,9 +174,8 @@ void add_curve(const Freight& f, Mass tongue, StagedLoad& out) {
       const AxleFigures bare =
           axle_loads(v.empty_front->value, v.empty_rear->value, v.wheelbase->value, {}, tongue,
                      v.hitch_behind ? v.hitch_behind->value : Length{});
-      const auto less = [&](const Maybe<Mass>& limit) { return limit ? std::optional(limit->value - people) : std::nullopt; };
-      most = allowed_cargo(AxleLimits{bare.front, bare.rear, v.wheelbase->value, less(v.limit_front), less(v.limit_rear),
-                                      less(v.gross), least_steered},
+      most = allowed_cargo(AxleLimits{bare.front, bare.rear, v.wheelbase->value, less(v.limit_front, people),
+                                      less(v.limit_rear, people), less(v.gross, people), least_steered},
                            centre + v.front_to_cargo->value);
       if (v.payload && most) most = std::min(*most, v.payload->value - people - tongue);
     } else {
@@ -189,27 +195,58 @@ int unknown_masses(const Freight& f, const Plan& plan) {
   }));
 }
 
-void add_missing(const Freight& f, const Plan& plan, const Towed& towed, StagedLoad& out) {
-  const Vehicle& v = *f.vehicle;
-  const auto need = [&](bool given, const Sentence& what) {
-    if (!given) out.missing.push_back(what);
-  };
-  if (v.kind == Vehicle::Kind::van) {
-    need(v.empty_front && v.empty_rear, said("empty axles"));
-    need(v.wheelbase && v.front_to_cargo, said("wheelbase and front axle to cargo"));
-    need(v.limit_front && v.limit_rear, said("limits of the axles"));
-    need(!towed.any || v.hitch_behind.has_value(), said("rear axle to hitch"));
-    need(!towed.any || towed.freight.loading, said("where the load of the trailer stands"));
-    need(!towed.any || v.train.has_value(), said("what it may weigh with its trailer"));
-  } else {
-    need(v.empty_axle && v.empty_tongue, said("empty axle and tongue"));
-    need(v.coupling_to_axle && v.coupling_to_cargo, said("coupling to axle and to cargo"));
-    need(v.limit_axle.has_value(), said("limit of the axle"));
-    need(v.limit_tongue && v.tongue_from && v.tongue_to, said("limit of the tongue and its window"));
+int unsized_in(const Vehicle& v, const Plan& plan, const Loading& loading) {
+  return static_cast<int>(std::count_if(loading.unsized.begin(), loading.unsized.end(), [&](int unit) {
+    return plan.rows[static_cast<std::size_t>(unit)].vehicle == v.code.value;
+  }));
+}
+
+class Missing {
+ public:
+  explicit Missing(std::vector<Sentence>& out) : out_(out) {}
+  void need(bool given, const Sentence& what) {
+    if (!given) out_.push_back(what);
   }
-  need(v.gross.has_value(), said("gross"));
-  if (const int unknown = unknown_masses(f, plan); unknown > 0)
-    out.missing.push_back(said("the mass of {} pieces", unknown));
+
+ private:
+  std::vector<Sentence>& out_;
+};
+
+/// What a van needs to know of the trailer behind it.
+void add_missing_trailer(const Vehicle& v, const Plan& plan, const Loading& loading, const Towed& towed, Missing& missing) {
+  if (towed.trailers == 0) return;
+  missing.need(towed.trailers == 1, said("which one of {} trailers it pulls", towed.trailers));
+  missing.need(v.hitch_behind.has_value(), said("rear axle to hitch"));
+  missing.need(v.limit_tongue.has_value(), said("limit of the hitch"));
+  missing.need(v.train.has_value(), said("what it may weigh with its trailer"));
+  const Vehicle& trailer = *towed.freight.vehicle;
+  missing.need(trailer.empty_axle && trailer.empty_tongue && trailer.coupling_to_axle && trailer.coupling_to_cargo,
+               said("empty axle, tongue and coupling of its trailer"));
+  missing.need(towed.freight.loading != nullptr, said("where the load of the trailer stands"));
+  const int unknown = towed.freight.loading ? unknown_masses(towed.freight, plan) : 0, unsized = unsized_in(trailer, plan, loading);
+  missing.need(unknown == 0, said("the mass of {} pieces in its trailer", unknown));
+  missing.need(unsized == 0, said("the size of {} pieces in its trailer", unsized));
+}
+
+void add_missing(const Freight& f, const Plan& plan, const Loading& loading, const Towed& towed, StagedLoad& out) {
+  const Vehicle& v = *f.vehicle;
+  Missing missing(out.missing);
+  if (v.kind == Vehicle::Kind::van) {
+    missing.need(v.empty_front && v.empty_rear, said("empty axles"));
+    missing.need(v.people_and_fuel.has_value(), said("people and fuel"));
+    missing.need(v.wheelbase && v.front_to_cargo, said("wheelbase and front axle to cargo"));
+    missing.need(v.limit_front && v.limit_rear, said("limits of the axles"));
+    add_missing_trailer(v, plan, loading, towed, missing);
+  } else {
+    missing.need(v.pulled_by.has_value(), said("what pulls it"));
+    missing.need(v.empty_axle && v.empty_tongue, said("empty axle and tongue"));
+    missing.need(v.coupling_to_axle && v.coupling_to_cargo, said("coupling to axle and to cargo"));
+    missing.need(v.limit_axle.has_value(), said("limit of the axle"));
+    missing.need(v.limit_tongue && v.tongue_from && v.tongue_to, said("limit of the tongue and its window"));
+  }
+  missing.need(v.gross.has_value(), said("gross"));
+  const int unknown = unknown_masses(f, plan);
+  missing.need(unknown == 0, said("the mass of {} pieces", unknown));
 }
 
 }  // namespace
@@ -230,6 +267,18 @@ std::vector<std::string> one_way(const std::vector<std::string>& van, const std:
   return way;
 }
 
+std::vector<const Vehicle*> trailers_of(const Catalogue& c, const Show& show, const Plan& plan, const Vehicle& van) {
+  std::vector<const Vehicle*> out;
+  for (const Vehicle& v : c.kit.vehicles) {
+    if (v.kind != Vehicle::Kind::trailer || !v.pulled_by || v.pulled_by->value != van.code.value) continue;
+    const auto in_it = [&](const PlanRow& row) { return row.goes && row.vehicle == v.code.value; };
+    const auto listed = [&](const Load& l) { return l.vehicle.value == v.code.value; };
+    if (std::any_of(plan.rows.begin(), plan.rows.end(), in_it) || std::any_of(show.loads.begin(), show.loads.end(), listed))
+      out.push_back(&v);
+  }
+  return out;
+}
+
 std::vector<std::string> stops_of(const Show& show, const std::string& vehicle) {
   std::vector<std::string> stops;
   for (const Load& load : show.loads)
@@ -246,7 +295,7 @@ StagedLoad load_stages(const Catalogue& catalogue, const Show& show, const Plan&
   const UnitSystem units = catalogue.kit.house.units;
   const bool van = f.vehicle->kind == Vehicle::Kind::van;
   const Towed towed = van ? towed_by(catalogue, show, plan, loading, *f.vehicle) : Towed{};
-  add_missing(f, plan, towed, out);
+  add_missing(f, plan, loading, towed, out);
   const std::vector<std::string> way = van ? one_way(f.stops, towed.freight.stops) : f.stops;
   std::vector<std::string> done;
   for (std::size_t i = 0; i <= way.size(); ++i) {

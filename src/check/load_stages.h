@@ -23,6 +23,8 @@ struct StagedLoad {
 StagedLoad load_stages(const Catalogue& catalogue, const Show& show, const Plan& plan, const Loading& loading,
                        const VehicleLoading& vehicle);
 
+/// The trailers behind a van that are loaded, or that the show lists.
+std::vector<const Vehicle*> trailers_of(const Catalogue& catalogue, const Show& show, const Plan& plan, const Vehicle& van);
 /// The stops that the show types for a vehicle.
 std::vector<std::string> stops_of(const Show& show, const std::string& vehicle);
 /// The stops of a van and of its trailer as one way: each once, both orders kept where they agree.

@@ -31,6 +31,7 @@ Stowage stowage_of(const Catalogue& catalogue, const Show& show, const Plan& pla
   Stowage hold;
   hold.vehicle = catalogue.vehicle(loading.vehicle);
   hold.units = catalogue.kit.house.units;
+  hold.lift = catalogue.kit.house.lift;
   if (!hold.vehicle) return hold;
   for (const Load& load : show.loads)
     if (load.vehicle.value == loading.vehicle)

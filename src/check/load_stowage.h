@@ -44,6 +44,7 @@ struct Stowage {
   std::vector<Standing> pieces;      ///< in order of loading
   std::vector<Solid> blocks;         ///< wheel arches, steps, rails
   UnitSystem units = UnitSystem::metric;
+  HouseLift lift;                    ///< whose hands load it
 };
 /// Null vehicle where the kit has none of that code. Pieces with a unit that does not exist are left out.
 Stowage stowage_of(const Catalogue& catalogue, const Show& show, const Plan& plan, const VehicleLoading& loading);

@@ -8,10 +8,15 @@
 namespace dunnage {
 namespace {
 
+/// How far hands reach over what stays aboard, or hold up a piece that is half through a door. Common practice, no source.
+constexpr double arm = 0.6;
+
 /// Who is aboard, and what bears whom.
 class Aboard {
  public:
-  explicit Aboard(const Stowage& hold) : hold_(hold), in_(hold.pieces.size(), false), on_(hold.pieces.size()) {
+  /// `stops`: of each piece, the number of its stop.
+  Aboard(const Stowage& hold, const std::vector<int>& stops)
+      : hold_(hold), stops_(stops), in_(hold.pieces.size(), false), on_(hold.pieces.size()) {
     for (std::size_t i = 0; i < hold.pieces.size(); ++i) on_[i] = rests_on(hold, i);
   }
   void set(std::size_t piece, bool in) { in_[piece] = in; }
@@ -47,6 +52,7 @@ class Aboard {
       Solid way = hold_.pieces[piece].solid;
       way.to[0] = hold_.vehicle->cargo->value.length.si();
       in_way = first_in(way, piece);
+      if (in_way < 0) in_way = far_over(piece);
       if (in_way < 0 && past_blocks(piece, way)) return true;
     }
     if (in_way < 0) in_way = beside;
@@ -54,6 +60,18 @@ class Aboard {
   }
 
  private:
+  /// What stays longer and reaches more than an arm nearer to the rear door, where the piece is lifted over it; or -1.
+  int far_over(std::size_t piece) const {
+    const Standing& s = hold_.pieces[piece];
+    for (std::size_t i = 0; i < hold_.pieces.size(); ++i) {
+      const Solid& other = hold_.pieces[i].solid;
+      if (!in_[i] || stops_[i] <= stops_[piece] || on_floor(s)) continue;
+      const bool abreast = s.solid.from[1] < other.to[1] - touching && other.from[1] < s.solid.to[1] - touching;
+      if (abreast && other.to[0] - s.solid.to[0] > arm + touching) return static_cast<int>(i);
+    }
+    return -1;
+  }
+
   int first_in(const Solid& way, std::size_t piece) const {
     for (std::size_t i = 0; i < hold_.pieces.size(); ++i)
       if (i != piece && in_[i] && overlap(way, hold_.pieces[i].solid)) return static_cast<int>(i);
@@ -113,6 +131,7 @@ class Aboard {
   }
 
   const Stowage& hold_;
+  const std::vector<int>& stops_;
   std::vector<bool> in_;
   std::vector<std::vector<Rest>> on_;
 };
@@ -155,8 +174,8 @@ void unload(const Stowage& hold, int stop, const std::vector<int>& stops, Aboard
   for (const std::size_t i : stuck) aboard.set(i, false);
 }
 
-void load_up(const Stowage& hold, FaultList& faults) {
-  Aboard aboard(hold);
+void load_up(const Stowage& hold, const std::vector<int>& stops, FaultList& faults) {
+  Aboard aboard(hold, stops);
   for (std::size_t i = 0; i < hold.pieces.size(); ++i) {
     const std::string& code = hold.pieces[i].code;
     int other = aboard.lacks_below(i);
@@ -169,21 +188,35 @@ void load_up(const Stowage& hold, FaultList& faults) {
   }
 }
 
+/// What stands higher than every rear door came in below its top: there must be room behind it to lift it.
+void judge_lintel(const Stowage& hold, FaultList& faults) {
+  double top = 0;
+  for (const DoorOpening& door : hold.vehicle->doors)
+    if (wall_of(door) == Wall::rear) top = std::max(top, door.height.si());
+  if (top == 0) return;
+  for (const Standing& s : hold.pieces) {
+    const double behind = hold.vehicle->cargo->value.length.si() - s.solid.to[0];
+    if (s.solid.to[2] > top + touching && behind < std::min(s.solid.to[0] - s.solid.from[0], arm) - touching)
+      faults.add(s.code, said("{} stands above the top of the rear door, without room behind it to lift it there.", s.code));
+  }
+}
+
 }  // namespace
 
 void judge_ways(const Stowage& hold, const Plan& plan, FaultList& faults) {
   if (!hold.vehicle->cargo) return;  // judge_places has said that nothing is inside
-  Aboard aboard(hold);
   std::vector<int> stops;
+  for (const Standing& s : hold.pieces) stops.push_back(stop_of(hold, plan, s));
+  Aboard aboard(hold, stops);
   for (std::size_t i = 0; i < hold.pieces.size(); ++i) {
     const Standing& s = hold.pieces[i];
-    stops.push_back(stop_of(hold, plan, s));
-    if (!hold.stops.empty() && std::min(s.piece->stop, static_cast<int>(hold.stops.size())) != stops.back())
-      faults.add(s.code, said("{} is drawn for another stop than {}.", s.code, stop_words(hold, stops.back())));
+    if (!hold.stops.empty() && std::min(s.piece->stop, static_cast<int>(hold.stops.size())) != stops[i])
+      faults.add(s.code, said("{} is drawn for another stop than {}.", s.code, stop_words(hold, stops[i])));
     aboard.set(i, true);
   }
   for (int stop = 0; stop <= static_cast<int>(hold.stops.size()); ++stop) unload(hold, stop, stops, aboard, faults);
-  load_up(hold, faults);
+  load_up(hold, stops, faults);
+  judge_lintel(hold, faults);
 }
 
 }  // namespace dunnage

@@ -132,6 +132,7 @@ void judge_trailer_axle(VehicleDetail& d, const Loaded& l, Judge& judge, Judged&
   d.tongue_share = f.share;
   judge.above(said("Axle"), d.axle, d.limit_axle, said("take load off"));
   judge.above(said("Tongue"), d.tongue, d.limit_tongue, said("move load back, or take it off"));
+  if (f.tongue < Mass{}) judged.over.push_back(said("The tongue pulls up on the hitch: move mass forward."));
   if (d.tongue_from && f.share < *d.tongue_from * (1 - 1e-9))
     judged.over.push_back(said("Tongue {} % of the whole, {} % at least: move mass forward.",
                                       plain(steps_down(f.share * 1000) / 10, 1),
@@ -178,8 +179,9 @@ void judge_straps(const Loaded& l, Judge& judge, Judged& judged) {
   const bool all_drawn = l.drawn == l.count;
   if (!l.load->length && !all_drawn) judged.missing.push_back(said("the length of the load"));
   if (!known || (!l.load->length && !all_drawn)) return;
-  const int needed = l.load->length ? tie_downs(l.load->length->value, l.mass, l.load->blocked)
-                                    : tie_downs(l.to - l.from, l.mass, l.load->blocked);
+  // As drawn, where all of it is: the load sheet asks for as many.
+  const int needed = all_drawn ? tie_downs(l.to - l.from, l.mass, l.from <= blocked_within)
+                               : tie_downs(l.load->length->value, l.mass, l.load->blocked);
   if (count < needed) judged.over.push_back(
         said("{} straps, {} are asked: add {}.", count, needed, needed - count));
   if (holds * slack < working_load_needed(l.mass))
@@ -190,20 +192,20 @@ void judge_straps(const Loaded& l, Judge& judge, Judged& judged) {
 /// What a trailer behind this vehicle weighs and rests on its hitch.
 struct Towed {
   std::optional<Mass> total, tongue;
-  bool any = false, assumed = false;
+  int trailers = 0, unknown = 0;   ///< that it pulls; pieces in them without a mass
+  bool assumed = false;
 };
 
 Towed towed_by(const Catalogue& c, const Show& show, const Plan& plan, const Vehicle& van, UnitSystem units) {
   Towed t;
-  for (const Vehicle& v : c.kit.vehicles) {
-    if (v.kind != Vehicle::Kind::trailer || !v.pulled_by || v.pulled_by->value != van.code.value) continue;
-    const Loaded l = loaded(c, show, plan, v);
-    if (l.count == 0 && !l.load) continue;
+  for (const Vehicle* v : trailers_of(c, show, plan, van)) {
+    const Loaded l = loaded(c, show, plan, *v);
     VehicleDetail d = begin_detail(l);
     Judged ignored;
     Judge judge(units, ignored);
     judge_trailer_axle(d, l, judge, ignored);
-    t.any = true;
+    ++t.trailers;
+    t.unknown += l.unknown;
     t.total = d.total;
     t.assumed = !d.tongue;
     t.tongue = d.tongue;
@@ -212,7 +214,21 @@ Towed towed_by(const Catalogue& c, const Show& show, const Plan& plan, const Veh
   return t;
 }
 
-void judge_masses(VehicleDetail& d, const Towed& towed, Finding& f, Judge& judge, Judged& judged) {
+/// What it pulls: the train, and what rests on the hitch.
+void judge_train(VehicleDetail& d, const Vehicle& v, const Towed& towed, Finding& f, Judge& judge, Judged& judged) {
+  if (towed.trailers > 1) judged.missing.push_back(said("which one of {} trailers it pulls", towed.trailers));
+  if (towed.trailers != 1) return;
+  const Mass tongue = towed.tongue.value_or(Mass{});
+  if (d.total && towed.total) d.train = *d.total - tongue + *towed.total;
+  if (!d.train || !d.train_limit) judged.missing.push_back(said("what it may weigh with its trailer"));
+  if (!v.limit_tongue) judged.missing.push_back(said("limit of the hitch"));
+  if (towed.unknown > 0) judged.missing.push_back(said("the mass of {} pieces in its trailer", towed.unknown));
+  judge.above(said("Van and trailer"), d.train, d.train_limit, said("take it off, or send another vehicle"));
+  judge.above(said("Tongue on the hitch"), towed.tongue, d.limit_tongue, said("move load back, or take it off"));
+  if (towed.assumed) assume(f, said("the trailer's tongue at the upper end of its window"));
+}
+
+void judge_masses(VehicleDetail& d, const Vehicle& v, const Towed& towed, Finding& f, Judge& judge, Judged& judged) {
   const Mass tongue = towed.tongue.value_or(Mass{});
   const Mass aboard = d.load + d.people_and_fuel.value_or(Mass{}) + tongue;
   if (d.total) d.total = *d.total + tongue;
@@ -223,11 +239,12 @@ void judge_masses(VehicleDetail& d, const Towed& towed, Finding& f, Judge& judge
   const Sentence take_off = said("take it off, or send another vehicle");
   judge.above(said("Payload"), aboard, d.payload, take_off);
   judge.above(said("Gross"), d.total, d.gross, take_off);
-  if (!towed.any) return;
-  if (d.total && towed.total) d.train = *d.total - tongue + *towed.total;
-  if (!d.train || !d.train_limit) judged.missing.push_back(said("what it may weigh with its trailer"));
-  judge.above(said("Van and trailer"), d.train, d.train_limit, take_off);
-  if (towed.assumed) assume(f, said("the trailer's tongue at the upper end of its window"));
+  if (v.kind == Vehicle::Kind::van) {
+    if (!v.people_and_fuel) judged.missing.push_back(said("people and fuel"));
+    judge_train(d, v, towed, f, judge, judged);
+  } else if (!v.pulled_by) {
+    judged.missing.push_back(said("what pulls it"));
+  }
 }
 
 /// "3 pieces, 450 lb; 900 lb aboard of 1200 lb payload": what was given of it.
@@ -250,7 +267,7 @@ Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const
   Judge judge(units, judged);
   VehicleDetail d = begin_detail(l);
   const Towed towed = van ? towed_by(c, show, plan, *l.vehicle, units) : Towed{};
-  judge_masses(d, towed, f, judge, judged);
+  judge_masses(d, *l.vehicle, towed, f, judge, judged);
   if (van)
     judge_van_axles(d, l, towed.tongue.value_or(Mass{}), judge, judged);
   else
@@ -268,7 +285,6 @@ Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const
   if (!l.load || l.load->straps.empty())
     assume(f, said("tie-downs not given: straps that hold {} together are asked",
                           judge.up(working_load_needed(l.mass))));
-  if (van && !d.people_and_fuel) assume(f, said("people not counted: not given"));
   f.detail = std::move(d);
   return f;
 }
@@ -278,7 +294,8 @@ Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const
 void check_vehicles(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
   for (const Vehicle& vehicle : catalogue.kit.vehicles) {
     const Loaded l = loaded(catalogue, show, plan, vehicle);
-    if (l.count > 0) findings.list.push_back(finding_of(catalogue, show, plan, l));
+    const bool pulls = vehicle.kind == Vehicle::Kind::van && !trailers_of(catalogue, show, plan, vehicle).empty();
+    if (l.count > 0 || pulls) findings.list.push_back(finding_of(catalogue, show, plan, l));
   }
 }
 

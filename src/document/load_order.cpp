@@ -97,9 +97,13 @@ std::vector<BuiltPart> parts_of(const Context& context, const BuiltLoad& built) 
     std::size_t to = from;
     while (to < built.pieces.size() && row(to) == row(from)) ++to;
     const std::string title = row(from) > 0 ? words.say("load.row", {{"n", std::to_string(row(from))}}) : words("load.strips");
+    std::optional<Length> begins;
+    for (std::size_t k = from; k < to; ++k)
+      if (const LoadedPiece& piece = *built.pieces[k].piece; piece.row > 0) begins = std::min(begins.value_or(piece.box.x), piece.box.x);
     const std::size_t pieces = to - from, cuts = pieces <= most_whole ? 1 : (pieces + most_at_once - 1) / most_at_once;
     for (std::size_t k = 0; k < cuts; ++k) {
-      BuiltPart part{title, from + pieces * k / cuts, from + pieces * (k + 1) / cuts};
+      BuiltPart part{title, from + pieces * k / cuts, from + pieces * (k + 1) / cuts, {}};
+      if (k == 0 && begins && *begins > near_wall) part.begins = begins;
       if (cuts > 1)
         part.title = words.say("load.part", {{"row", title},
                                              {"from", std::to_string(part.first + 1)},
@@ -124,6 +128,9 @@ std::vector<Group> built_groups(const Context& context, const BuiltLoad& built, 
   std::vector<int> planned;
   for (const BuiltPart& part : parts_of(context, built)) {
     groups.push_back({part.title, {}});
+    if (part.begins)
+      groups.back().title = context.words.say("load.begins", {{"row", part.title},
+                                                              {"length", print_small(*part.begins, context.units, Rounding::nearest).text()}});
     for (std::size_t i = part.first; i < part.last; ++i) {
       const BuiltPiece& one = built.pieces[i];
       const PlanRow& row = context.plan.rows[static_cast<std::size_t>(one.piece->unit)];

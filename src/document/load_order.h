@@ -29,6 +29,7 @@ BuiltLoad built_load(const Context& context, const std::string& vehicle);
 struct BuiltPart {
   std::string title;                 ///< "Row 2", "Row 2, 8 to 14"; of what stands in no row, "Along the walls and on top"
   std::size_t first = 0, last = 0;   ///< of the pieces, one past the end
+  std::optional<Length> begins;      ///< behind the bulkhead; of the first part of a row that does not begin there
 };
 std::vector<BuiltPart> parts_of(const Context& context, const BuiltLoad& built);
 /// "on 3, 4", or "floor, 2 ft 3 in from the left wall"; then which way its long side lies.

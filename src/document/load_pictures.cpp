@@ -89,10 +89,12 @@ picture::BoxViews load_views(const Context& context, const BuiltLoad& built) {
   for (const BuiltPiece& one : built.pieces) all.push_back(&one);
   const std::vector<Cuboid> blocks = blocks_of(*built.vehicle, {}, built.vehicle->cargo->value.length);
   BoxView side = view_of(context, built, From::left, all, blocks), plan = view_of(context, built, From::above, all, blocks);
-  if (built.detail && !built.detail->bars.empty()) {
-    side.bars.push_back({built.detail->bars.front().at, words("load.bar")});
-    plan.bars.push_back({built.detail->bars.front().at, {}});
-  }
+  if (built.detail)
+    for (const LoadBar& bar : built.detail->bars) {
+      if (!bar.stop.empty()) continue;  // at departure
+      side.bars.push_back({bar.at, words("load.bar")});
+      plan.bars.push_back({bar.at, {}});
+    }
   side.left = plan.left = words("load.bulkhead");
   side.right = plan.right = words("load.rear");
   side.caption = words("load.from-side");

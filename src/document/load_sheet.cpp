@@ -115,8 +115,9 @@ block::Table weights_table(const Context& context, const BuiltLoad& built) {
   }
   const Vehicle& v = *built.vehicle;
   const bool window = v.tongue_from && v.tongue_to;
+  const Cell cargo = strong_cell(first.most_cargo ? print(*first.most_cargo, context.units, Rounding::down).text() : words("walk.not-given"));
   const Cell train = towing ? most(v.train, first.train) : Cell{};
-  group.rows.push_back({{strong_cell(words("load.at-most")), most(v.payload, first.cargo), {}, {}, most(v.limit_front, first.front),
+  group.rows.push_back({{strong_cell(words("load.at-most")), cargo, {}, {}, most(v.limit_front, first.front),
                          most(v.limit_rear, first.rear), most(v.limit_axle, first.axle), most(v.limit_tongue, first.tongue),
                          strong_cell(window ? words.say("load.window", {{"from", percent(v.tongue_from->value)},
                                                                         {"to", percent(v.tongue_to->value)}})
@@ -137,8 +138,8 @@ std::vector<std::string> tie_lines(const Context& context, const LoadingDetail& 
                  {"mass", mass(d.straps_hold)},
                  {"length", print(d.length, context.units, Rounding::up).text()}})};
   for (const LoadBar& bar : d.bars)
-    lines.push_back(words.say("load.bar-line", {{"when", stage_words(context, bar.stop)},
-                                                {"at", print(bar.at, context.units, Rounding::nearest).text()},
+    lines.push_back(words.say(bar.ahead ? "load.bar-ahead" : "load.bar-line", {{"when", stage_words(context, bar.stop)},
+                                                {"at", print_small(bar.at, context.units, Rounding::nearest).text()},
                                                 {"mass", mass(bar.holds)}}));
   if (!d.tips.empty()) lines.push_back(words.say("load.tips", {{"codes", joined(d.tips, ", ")}}));
   for (const char* key : {"load.caution-wheels", "load.caution-again", "load.caution-weigh"}) lines.push_back(words(key));

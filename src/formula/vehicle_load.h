@@ -64,6 +64,8 @@ Mass working_load_needed(Mass mass);
 enum class TieDownRoute { over_to_other_side, vehicle_to_cargo, back_to_same_side };
 /// How much of a tie-down's working load limit counts: over to the other side all, else half.
 Mass working_load_counted(Mass limit, TieDownRoute route);
+/// Nearer than that to the bulkhead, or to the row ahead, a load is blocked forward. Common practice, no source.
+inline constexpr Length blocked_within = 0.1 * unit::metre;
 /// Forces that straps must hold, as shares of weight. Source: 49 CFR 393.102.
 struct SecureForce {
   double forward, rearward, sideways;

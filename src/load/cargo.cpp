@@ -167,6 +167,8 @@ Cargo make_cargo(const Catalogue& catalogue, const Show& show, const Plan& plan,
   cargo.vehicle = &vehicle;
   cargo.hands = hands;
   cargo.sides = side_doors(vehicle);
+  for (const DoorOpening& door : vehicle.doors)
+    if (at_rear(door)) cargo.lintel = std::max(cargo.lintel, mm_down(door.height));
   const Size& room = vehicle.cargo->value;
   cargo.room = {mm_down(room.length), mm_down(room.width), mm_down(room.height)};
   for (const CargoBlock& b : vehicle.blocks) {

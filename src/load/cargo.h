@@ -39,6 +39,7 @@ struct Cargo {
   std::vector<CargoKind> kinds;
   int stops = 0;                   ///< as the show types them
   int hands = 0;                   ///< mm between two rows
+  int lintel = 0;                  ///< top of the highest rear door, mm; 0 where none was typed
 };
 
 /// Whole millimetres that hold a side, or that a room holds.

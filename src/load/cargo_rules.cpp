@@ -10,6 +10,8 @@ namespace dunnage {
 namespace {
 
 constexpr double slack = 1 + 1e-9;
+/// How far one reaches, mm, over what stays aboard, and within a door under its top. Common practice, no source.
+constexpr int arm = 600;
 
 bool cross(const StoodBox& a, const StoodBox& b, std::size_t axis) {
   return a.at[axis] < b.at[axis] + b.size[axis] && b.at[axis] < a.at[axis] + a.size[axis];
@@ -38,6 +40,11 @@ bool clear_of_blocks(const Cargo& cargo, const SideDoor& door, const StoodBox& b
   });
 }
 
+/// What stands higher than the rear door is lifted to its place inside: behind it as much is free as it is deep.
+bool past_lintel(const Cargo& cargo, const StoodBox& b) {
+  return cargo.lintel > 0 && end(b, 2) > cargo.lintel && end(b, 0) + std::min(b.size[0], arm) > cargo.room[0];
+}
+
 }  // namespace
 
 bool CargoRules::bears(const StoodBox& below, const StoodBox& above) const {
@@ -46,19 +53,21 @@ bool CargoRules::bears(const StoodBox& below, const StoodBox& above) const {
   return low.bears > 0 && high.mass_known && low.mass_known && high.mass <= low.mass * slack;
 }
 
-/// For hands, or on wheels that nothing blocks up there, so tall that it tips before it slides.
+/// For hands, for the door, or on wheels that nothing blocks up there, so tall that it tips before it slides.
 bool CargoRules::too_high(const StoodBox& b) const {
-  if (b.at[2] > kind(b).highest) return true;
+  if (b.at[2] > kind(b).highest || past_lintel(cargo_, b)) return true;
   return b.at[2] > 0 && kind(b).wheels && std::min(b.size[0], b.size[1]) < b.size[2] * working_load.rearward;
 }
 
-/// Of two boxes, the one that stays longer stands neither on the other nor between it and the door. What is rolled is
+/// Of two boxes, the one that stays longer stands neither on the other nor between it and the door, nor must anyone
+/// reach far over it. What is rolled is
 /// rolled along the floor, so nothing at any height may hang over its way.
 bool CargoRules::comes_off(const StoodBox& a, const StoodBox& b) const {
   if (kind(a).stop == kind(b).stop) return true;
   const StoodBox& first = kind(a).stop < kind(b).stop ? a : b;
   const StoodBox& later = kind(a).stop < kind(b).stop ? b : a;
   if (!cross(first, later, 1)) return true;
+  if (first.at[2] > 0 && end(later, 0) - end(first, 0) > arm) return false;
   if (cross(first, later, 0)) return later.at[2] < first.at[2];
   if (later.at[0] < first.at[0]) return true;
   return !cross(first, later, 2) && !(kind(first).wheels && first.at[2] == 0);
@@ -167,6 +176,7 @@ bool CargoRules::comes_off(const std::vector<StoodBox>& standing, const StoodBox
 bool stands(const Cargo& cargo, const std::vector<StoodBox>& boxes) {
   for (std::size_t i = 0; i < boxes.size(); ++i) {
     const StoodBox& a = boxes[i];
+    if (past_lintel(cargo, a)) return false;
     std::int64_t borne = a.at[2] == 0 ? std::int64_t{a.size[0]} * a.size[1] : 0;
     for (std::size_t k = 0; k < 3; ++k)
       if (a.at[k] < 0 || end(a, k) > cargo.room[k]) return false;

@@ -23,6 +23,9 @@ struct Filling {
   long work = 0;
 };
 
+/// What trailers rest on a hitch, kg.
+struct Resting { double mass = 0; bool guessed = false; };
+
 class LoadPlanner {
  public:
   LoadPlanner(const Catalogue& c, const Show& show, const Plan& plan, const LoadEffort& effort)
@@ -79,8 +82,8 @@ class LoadPlanner {
   }
 
   /// Takes units off that the plates do not allow: the lightest one that is enough, else the heaviest and on.
-  std::vector<int> within_plates(Filling& f, std::vector<int> units, double tongue) {
-    const double most = most_cargo(*f.vehicle, tongue);
+  std::vector<int> within_plates(Filling& f, std::vector<int> units, const Resting& tongue) {
+    const double most = most_cargo(*f.vehicle, tongue.mass);
     double sum = 0;
     for (const int unit : units) sum += mass(unit);
     const double excess = sum - most;
@@ -93,34 +96,44 @@ class LoadPlanner {
           off = at;
       }
       sum -= mass(*off);
-      f.heavy.push_back({*off, LeftOut::Want::mass, true, excess});
+      f.heavy.push_back({*off, LeftOut::Want::mass, !tongue.guessed, excess});
       units.erase(off);
     }
     return units;
   }
 
-  double tongue_on(const Vehicle& van) const {
-    double sum = 0;
+  Resting tongue_on(const Vehicle& van) const {
+    Resting sum;
     for (const Filling& f : fillings_) {
       const Vehicle& v = *f.vehicle;
       if (v.kind != Vehicle::Kind::trailer || !v.pulled_by || v.pulled_by->value != van.code.value) continue;
       if (!f.plan.boxes.empty()) {
-        sum += tongue_of(f.cargo, f.plan.boxes);
+        sum.mass += tongue_of(f.cargo, f.plan.boxes);
         continue;
       }
       double gross = v.empty_axle && v.empty_tongue ? (v.empty_axle->value + v.empty_tongue->value).si() : 0;
       for (const int unit : f.typed) gross += mass(unit);
-      sum += gross * (v.tongue_to ? v.tongue_to->value : assumed_tongue);
+      sum.mass += gross * (v.tongue_to ? v.tongue_to->value : assumed_tongue);
+      sum.guessed = true;
     }
     return sum;
   }
 
-  void plan_units(Filling& f, std::vector<int> units) {
-    const double tongue = tongue_on(*f.vehicle);
+  static bool is_typed(const Filling& f, int unit) { return std::find(f.typed.begin(), f.typed.end(), unit) != f.typed.end(); }
+
+  /// What is typed with this vehicle, and these.
+  void plan_units(Filling& f, const std::vector<int>& offered) {
+    std::vector<int> units = f.typed;
+    units.insert(units.end(), offered.begin(), offered.end());
+    std::sort(units.begin(), units.end());
+    const Resting tongue = tongue_on(*f.vehicle);
     f.heavy.clear();
     f.taken = within_plates(f, std::move(units), tongue);
     f.cargo = make_cargo(c_, show_, plan_, *f.vehicle, f.taken, effort_.hands);
-    f.plan = plan_vehicle(f.cargo, effort_, tongue);
+    // Of units that no rule tells apart, those of this vehicle are not the ones that stay behind.
+    for (CargoKind& kind : f.cargo.kinds)
+      std::stable_partition(kind.units.begin(), kind.units.end(), [&](int unit) { return is_typed(f, unit); });
+    f.plan = plan_vehicle(f.cargo, effort_, tongue.mass);
     f.work += f.plan.work;
   }
 
@@ -135,43 +148,53 @@ class LoadPlanner {
     return out;
   }
 
-  /// What is typed goes first; then as much of the rest as leaves none of that behind.
+  /// What is typed goes first; then as much of the rest as leaves nothing behind that would have found room alone.
   void fill(Filling& f, std::vector<int>& homeless) {
-    std::vector<int> all = f.typed;
-    all.insert(all.end(), homeless.begin(), homeless.end());
-    std::sort(all.begin(), all.end());
-    plan_units(f, all);
+    plan_units(f, homeless);
     if (homeless.empty()) return;
-    const auto typed = [&](int unit) { return std::find(f.typed.begin(), f.typed.end(), unit) != f.typed.end(); };
     std::vector<int> offered = homeless, left = left_units(f);
-    while (!offered.empty() && std::any_of(left.begin(), left.end(), typed)) {
-      offered.resize(offered.size() / 2);
-      all = f.typed;
-      all.insert(all.end(), offered.begin(), offered.end());
-      std::sort(all.begin(), all.end());
-      plan_units(f, all);
-      left = left_units(f);
+    if (std::any_of(left.begin(), left.end(), [&](int unit) { return is_typed(f, unit); })) {
+      plan_units(f, {});
+      const std::vector<int> hopeless = left_units(f);
+      const auto wronged = [&](int unit) {
+        return is_typed(f, unit) && std::find(hopeless.begin(), hopeless.end(), unit) == hopeless.end();
+      };
+      for (;; offered.resize(offered.size() / 2)) {
+        plan_units(f, offered);
+        left = left_units(f);
+        if (offered.empty() || std::none_of(left.begin(), left.end(), wronged)) break;
+      }
     }
-    if (offered.empty()) return;
     left.insert(left.end(), homeless.begin() + static_cast<std::ptrdiff_t>(offered.size()), homeless.end());
+    std::erase_if(left, [&](int unit) { return is_typed(f, unit); });
     std::sort(left.begin(), left.end());
-    homeless = left;
-    f.heavy.clear();
-    std::erase_if(f.taken, [&](int unit) { return std::find(left.begin(), left.end(), unit) != left.end(); });
-    for (std::size_t k = 0; k < f.plan.left.size(); ++k) {
-      std::vector<int>& units = f.cargo.kinds[k].units;
-      units.resize(units.size() - static_cast<std::size_t>(f.plan.left[k]));
-      f.plan.left[k] = 0;
-    }
+    give_back(f, left);
+    homeless = std::move(left);
+  }
+
+  /// These are no longer asked of it.
+  static void give_back(Filling& f, const std::vector<int>& units) {
+    const auto given = [&](int unit) { return std::binary_search(units.begin(), units.end(), unit); };
+    std::erase_if(f.heavy, [&](const LeftOut& left) { return given(left.unit); });
+    std::erase_if(f.taken, given);
+    for (std::size_t k = 0; k < f.plan.left.size(); ++k)
+      f.plan.left[k] -= static_cast<int>(std::erase_if(f.cargo.kinds[k].units, given));
   }
 
   /// A van was planned with a guess of what its trailer rests on it.
   void settle_tongue(Filling& f) {
-    const double tongue = tongue_on(*f.vehicle);
+    const double tongue = tongue_on(*f.vehicle).mass;
     if (f.vehicle->kind != Vehicle::Kind::van || tongue == 0) return;
     if (trim_of(f.cargo, f.plan.boxes, tongue).over <= 1e-6) return;
     std::vector<StoodBox> boxes = loading_order(f.cargo, trimmed(f.cargo, f.plan.boxes, tongue));
     if (ways_free(f.cargo, boxes)) f.plan.boxes = std::move(boxes);
+  }
+
+  bool too_big_for_all(int unit) const {
+    return std::all_of(fillings_.begin(), fillings_.end(), [&](const Filling& f) {
+      const LeftOut::Want want = reasons_left(c_, make_cargo(c_, show_, plan_, *f.vehicle, {unit}, effort_.hands), {unit}).front().want;
+      return want == LeftOut::Want::size || want == LeftOut::Want::door;
+    });
   }
 
   VehicleLoading written(const Filling& f, const std::vector<int>& homeless) const {
@@ -202,7 +225,11 @@ class LoadPlanner {
     std::vector<int> asked = f.taken;
     asked.insert(asked.end(), homeless.begin(), homeless.end());
     const Cargo cargo = make_cargo(c_, show_, plan_, *f.vehicle, asked, effort_.hands);
-    for (const LeftOut& l : reasons_left(c_, cargo, left)) out.left.push_back(l);
+    for (LeftOut& l : reasons_left(c_, cargo, left)) {
+      const bool homes = std::find(homeless.begin(), homeless.end(), l.unit) != homeless.end();
+      if (homes && fillings_.size() > 1 && !too_big_for_all(l.unit)) l = {l.unit, LeftOut::Want::room, false, 0};
+      out.left.push_back(l);
+    }
     std::sort(out.left.begin(), out.left.end(), [](const LeftOut& a, const LeftOut& b) { return a.unit < b.unit; });
     return out;
   }

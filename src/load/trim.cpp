@@ -47,7 +47,7 @@ TongueFigures tongue_figures(const Vehicle& v, const std::vector<PlacedMass>& lo
 
 double trailer_over(const Vehicle& v, const std::vector<PlacedMass>& load) {
   const TongueFigures f = tongue_figures(v, load);
-  double over = above(f.axle, v.limit_axle) + above(f.tongue, v.limit_tongue);
+  double over = above(f.axle, v.limit_axle) + above(f.tongue, v.limit_tongue) + std::max(0.0, -f.tongue.si());
   if (v.tongue_from) over += std::max(0.0, (v.tongue_from->value - f.share) * f.gross.si());
   if (v.tongue_to) over += std::max(0.0, (f.share - v.tongue_to->value) * f.gross.si());
   return over;

@@ -106,14 +106,16 @@ struct SupplyDetail {
 /// One vehicle on its way, by moments of what is drawn in it. What is not known is absent.
 struct LoadStage {
   std::string after;                ///< place where it has just unloaded; empty: at departure
+  std::optional<Mass> most_cargo;   ///< by payload and gross, people and tongue taken off
   Mass cargo, left, right;          ///< left, right: of the middle; a piece across it counts on both by its shares
   std::optional<Length> centre;     ///< of the cargo, behind the bulkhead; absent of an empty one
   std::optional<Mass> total, front, rear, axle, tongue, train;
   std::optional<double> tongue_share;
   std::vector<Sentence> over, warns;  ///< sentences: above a plate; worth a word
 };
-/// Where the load bar stands behind the load at departure (no stop), then after each stop, and what it holds.
-struct LoadBar { std::string stop; Length at; Mass holds; };
+/// Where a load bar stands and what it holds: behind the load at departure (no stop), then after each stop; or ahead of
+/// a row that stands clear of what is before it.
+struct LoadBar { std::string stop; Length at; Mass holds; bool ahead = false; };
 /// A load as planned.
 struct LoadingDetail {
   std::string vehicle;              ///< code

@@ -27,17 +27,24 @@ std::string share_words(const Catalogue& catalogue, const Plan& plan, const Vehi
     if (v.vehicle == vehicle.code.value && !v.left.empty()) {
       std::vector<std::string> codes;
       for (const LeftOut& left : v.left) codes.push_back(catalogue.units[static_cast<std::size_t>(left.unit)].code);
-      out += fmt::format("; no room was found for {}", fmt::join(codes, ", "));
+      out += fmt::format("; left behind, as `check` says why: {}", fmt::join(codes, ", "));
     }
   return out + ".\n";
 }
 
-std::string suffice_words(const Catalogue& catalogue, const Loading& loading) {
+std::string suffice_words(const Catalogue& catalogue, const Plan& plan, const Loading& loading) {
   if (!loading.unsized.empty()) {
     std::vector<std::string> codes;
     for (const int unit : loading.unsized) codes.push_back(catalogue.units[static_cast<std::size_t>(unit)].code);
     return fmt::format("Which vehicles suffice was not checked: no size is given of {}.\n", fmt::join(codes, ", "));
   }
+  std::vector<std::string> unknown;
+  for (const PlanRow& row : plan.rows)
+    if (row.goes && !row.mass_known) unknown.push_back(catalogue.units[static_cast<std::size_t>(row.unit)].code);
+  if (!unknown.empty()) return fmt::format("Which vehicles suffice was not checked: no mass is given of {}.\n", fmt::join(unknown, ", "));
+  for (const Vehicle& v : catalogue.kit.vehicles)
+    if (v.cargo && !v.payload && !v.gross)
+      return fmt::format("Which vehicles suffice was not checked: neither payload nor gross is given of {}.\n", v.code.value);
   if (loading.suffice.empty()) return "No set of the kit's vehicles was found that takes all that goes.\n";
   std::string out = "By room and mass these take all that goes, whatever the kit and the show say, the lightest first:\n";
   for (const std::vector<std::string>& set : loading.suffice) out += fmt::format("  {}\n", fmt::join(set, " and "));
@@ -47,7 +54,7 @@ std::string suffice_words(const Catalogue& catalogue, const Loading& loading) {
 }  // namespace
 
 std::string why_vehicle(const Catalogue& catalogue, const Plan& plan, const Vehicle& vehicle, UnitSystem units) {
-  return share_words(catalogue, plan, vehicle, units) + suffice_words(catalogue, *plan.loading);
+  return share_words(catalogue, plan, vehicle, units) + suffice_words(catalogue, plan, *plan.loading);
 }
 
 }  // namespace dunnage

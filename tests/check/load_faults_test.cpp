@@ -103,6 +103,29 @@ TEST_CASE("What is tall and on wheels stands on the floor") {
   CHECK(a.says() == "RACK is tall, on wheels, and stands off the floor.\n");
 }
 
+TEST_CASE("Hands: how high two lift, how far they reach over what stays, and under the top of the door") {
+  SmallLoad a;
+  a.add_case("LOW", 1, {0.6, 0.6, 1.0}, 60, "foh").stack = given(50 * kilogram);
+  a.add_case("TOP", 1, {0.6, 0.6, 0.4}, 12, "foh");
+  a.put("LOW", 2.2, 0.2, 0, 3, 1);
+  a.put("TOP", 2.2, 0.2, 1.0, 3, 1);
+  CHECK_FALSE(a.says("TOP stands higher than two people may lift it."));
+  a.box("TOP").weighed = given(40 * kilogram);
+  CHECK(a.says("TOP stands higher than two people may lift it."));
+  a.box("TOP").weighed = given(12 * kilogram);
+  a.kit.vehicles[0].doors[0].height = 1.3 * metre;  // 20 cm behind it
+  CHECK(a.says("TOP stands above the top of the rear door, without room behind it to lift it there."));
+  a.kit.vehicles[0].doors[0].height = 1.4 * metre;
+  CHECK_FALSE(a.says("above the top"));
+  SmallLoad b;
+  b.add_case("TOP", 1, {0.6, 0.4, 0.2}, 10, "stage");
+  b.put("TOP", 0.1, 0.7, 0.6, 1, 0);  // on TRUNK-2, which stays
+  CHECK(b.says().empty());
+  b.add_case("LONG", 1, {1.6, 0.4, 0.2}, 30, "foh");
+  b.put("LONG", 0.8, 0.8, 0, 2, 1);
+  CHECK(b.says("TOP cannot come off at stage: LONG is in the way."));
+}
+
 TEST_CASE("How many stand on it one above the other") {
   SmallLoad a;
   a.add_case("BOX", 2, {0.6, 0.4, 0.2}, 2, "stage").stack = given(5 * kilogram);

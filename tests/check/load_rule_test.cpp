@@ -58,7 +58,7 @@ TEST_CASE("What is left out is named, by how much, and whether that is proved") 
         "Planned: 6 pieces, 2 rows, 2 stops. Left out, which is not proved: TUB-3: the rows are too long, by 12 cm.");
   v.left[0] = {small.unit_of("TUB-3"), LeftOut::Want::mass, true, 30};
   CHECK(loading_of(small).says.english().find(
-            "Left out, and proved that no plan can take it: TUB-3: the load is above what the vehicle may carry, by 30.0 kg.") !=
+            "Left out, and proved that no plan can take all: TUB-3: the load is above what the vehicle may carry, by 30.0 kg.") !=
         std::string::npos);
 }
 
@@ -91,4 +91,31 @@ TEST_CASE("No size, no cargo space, no plate: not checked") {
   roomless.kit.vehicles[0].cargo.reset();
   roomless.loading.vehicles.clear();
   CHECK(loading_of(roomless).says.english().find("Not given: its cargo space.") != std::string::npos);
+}
+
+TEST_CASE("A row that stands clear has a bar ahead of it") {
+  SmallLoad small;
+  for (LoadedPiece& p : small.loading.vehicles[0].pieces)
+    if (p.row > 0) p.box.x = p.box.x + (p.row == 1 ? 0.2 : 0.35) * metre;
+  const auto d = std::get<LoadingDetail>(loading_of(small).detail);
+  REQUIRE(d.bars.size() == 4);
+  CHECK(d.bars[0].ahead);
+  CHECK(d.bars[0].at / metre == Approx(0.2));
+  CHECK(d.bars[0].holds / kilogram == Approx(185 * 0.435));  // both rows; the pole lies along the wall
+  CHECK(d.bars[1].at / metre == Approx(1.15));
+  CHECK(d.bars[1].holds / kilogram == Approx(45 * 0.435));
+  CHECK_FALSE(d.bars[2].ahead);
+}
+
+TEST_CASE("What goes in no vehicle at all is said") {
+  SmallLoad small;
+  small.add_case("TENT", 2, {0.6, 0.4, 0.2}, 20, "foh").vehicle.clear();
+  Plan plan = small.plan();
+  plan.loading = small.loading;
+  plan.loading->unsized = {small.unit_of("TENT-1"), small.unit_of("TENT-2")};
+  Findings findings = check_all(make_catalogue(small.kit), small.show, plan);
+  const auto last = std::find_if(findings.list.begin(), findings.list.end(), [](const Finding& f) { return f.rule == "loading" && f.subject.empty(); });
+  REQUIRE(last != findings.list.end());
+  CHECK(last->outcome == Outcome::not_checked);
+  CHECK(last->says.english() == "Goes, and in no vehicle: TENT-1, TENT-2. Type its size and its vehicle.");
 }

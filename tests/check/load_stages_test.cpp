@@ -38,6 +38,7 @@ struct Worked : SmallLoad {
     v.cargo = given(Size{4.5 * metre, 1.6 * metre, 1.7 * metre});
     v.empty_front = given(1290 * kilogram);
     v.empty_rear = given(900 * kilogram);
+    v.people_and_fuel = given(0 * kilogram);  // weighed with them
     v.limit_front = given(1850 * kilogram);
     v.limit_rear = given(2250 * kilogram);
     v.gross = given(3500 * kilogram);
@@ -171,6 +172,8 @@ TEST_CASE("What is not known is not worked out, and named") {
   towing.add_worked_trailer();
   towing.kit.vehicles[1].coupling_to_axle.reset();
   CHECK_FALSE(towing.stages(0).stages[0].front);  // its tongue rests on the van, and is not known
+  CHECK(english(towing.stages(0).missing) ==
+        std::vector<std::string>{"limit of the hitch", "empty axle, tongue and coupling of its trailer"});
   CHECK(english(towing.stages(1).missing) == std::vector<std::string>{"coupling to axle and to cargo"});
 }
 

@@ -47,7 +47,8 @@ struct SmallLoad {
                 {"right wheel arch", 1.8 * unit::metre, 1.45 * unit::metre, {}, 0.8 * unit::metre, 0.15 * unit::metre,
                  0.25 * unit::metre, {}}};
     v.empty_front = given(1290 * unit::kilogram);
-    v.empty_rear = given(900 * unit::kilogram);
+    v.empty_rear = given(900 * unit::kilogram);  // as weighed with crew and fuel
+    v.people_and_fuel = given(0 * unit::kilogram);
     v.limit_front = given(1850 * unit::kilogram);
     v.limit_rear = given(2250 * unit::kilogram);
     v.gross = given(3500 * unit::kilogram);

@@ -26,6 +26,7 @@ struct Trailer {
     v.gross = given(1500 * kilogram);
     v.tongue_from = given(0.10);
     v.tongue_to = given(0.15);
+    v.pulled_by = given<std::string>("VAN");
     kit.vehicles = {v};
     Load load;
     load.vehicle = text("TRAILER");
@@ -102,4 +103,44 @@ TEST_CASE("Tie-downs by number and strength") {
   t.show.loads[0].straps[0].limit = given(400 * kilogram);
   t.show.loads[0].length = given(12 * foot);
   CHECK(t.check().says.english().find("2 straps, 3 are asked: add 1.") != std::string::npos);
+}
+
+TEST_CASE("What pulls a trailer, and the plate of the hitch") {
+  Trailer t;
+  t.show.loads[0].stands[1].from_front = 1.75 * metre;
+  Vehicle van;
+  van.code = text("VAN");
+  van.empty_front = given(1290 * kilogram);
+  van.empty_rear = given(900 * kilogram);
+  van.payload = given(1000 * kilogram);
+  van.train = given(3600 * kilogram);
+  van.people_and_fuel = given(160 * kilogram);
+  t.kit.vehicles.push_back(van);
+  const auto of_van = [&] {
+    const Catalogue c = make_catalogue(t.kit);
+    Findings findings;
+    check_vehicles(c, t.show, all_go(c), findings);
+    return findings.list.at(1);  // it carries nothing, and is weighed
+  };
+  CHECK(of_van().says.english() == "0 pieces, 0.0 kg; 366.0 kg aboard of 1000.0 kg payload. Van and trailer 3830.0 kg of 3600.0 kg, "
+                                   "230.0 kg too much: take it off, or send another vehicle. Not given: limit of the hitch. "
+                                   "Weigh it or read its plate, and type it.");
+  t.kit.vehicles[1].limit_tongue = given(200 * kilogram);
+  CHECK(of_van().says.english().find("Tongue on the hitch 206.0 kg of 200.0 kg") != std::string::npos);
+  t.kit.vehicles.push_back(t.kit.vehicles[0]);  // a second trailer behind one van
+  t.kit.vehicles[2].code = text("SECOND");
+  t.show.loads.push_back({});
+  t.show.loads[1].vehicle = text("SECOND");
+  CHECK(of_van().outcome == Outcome::not_checked);
+  CHECK(of_van().says.english().find("Not given: which one of 2 trailers it pulls.") != std::string::npos);
+  t.kit.vehicles[0].pulled_by.reset();
+  CHECK(t.check().says.english().find("Not given: what pulls it.") != std::string::npos);
+}
+
+TEST_CASE("A tongue that pulls up is over a limit, whatever was typed") {
+  Trailer t;
+  t.kit.vehicles[0].tongue_from.reset();
+  for (StandsAt& spot : t.show.loads[0].stands) spot.from_front = 4 * metre;
+  CHECK(t.check().outcome == Outcome::over);
+  CHECK(t.check().says.english().find("The tongue pulls up on the hitch: move mass forward.") != std::string::npos);
 }
