@@ -30,6 +30,8 @@ const Range frequency{"frequency", Measure::frequency, 1, 7000000000.0, "Hz"};
 const Range level{"line level", Measure::line, -80, 40, "dBu"};
 const Range sound{"sound level", Measure::sound, 20, 150, "dBA"};
 const Range ground_offset{"distance from the middle", Measure::length, -50, 50, "m"};
+const Range to_axle{"distance to an axle", Measure::length, 0.5, 20, "m"};
+const Range to_hitch{"rear axle to hitch", Measure::length, 0, 10, "m"};
 const Range distance{"distance", Measure::length, 0, 10, "km"};
 const Range pressure{"pressure", Measure::pressure, 0, 10, "kPa"};
 const Range cable_area{"cross-section of a cable", Measure::area, 0.05, 500, "mm2"};
@@ -41,8 +43,8 @@ const Range type_size{"size of type", Measure::paper, 4, 600, "pt"};
 const std::vector<const Range*>& all() {
   static const std::vector<const Range*> list = {
       &piece_mass, &case_mass,   &mass_on_top, &weight_hold,   &vehicle_mass, &case_side, &piece_length,
-      &run_length, &height,      &plan_side,   &ground_offset, &distance,     &area,      &cable_area,
-      &wind,       &temperature, &water,       &minutes,       &power,        &current,   &voltage,
+      &run_length, &height,      &plan_side,   &ground_offset, &to_axle,      &to_hitch,  &distance,
+      &area,       &cable_area,  &wind,        &temperature, &water,       &minutes,       &power,        &current,   &voltage,
       &frequency,  &level,       &sound,       &pressure,      &paper_length, &fader_pitch, &type_size};
   return list;
 }

@@ -20,7 +20,7 @@ struct Range {
 namespace range {
 extern const Range piece_mass, case_mass, mass_on_top, vehicle_mass, case_side, piece_length, run_length,
     height, plan_side, area, wind, temperature, water, minutes, power, current, voltage, frequency,
-    level, sound, ground_offset, distance, pressure, cable_area, weight_hold,
+    level, sound, ground_offset, to_axle, to_hitch, distance, pressure, cable_area, weight_hold,
     paper_length, fader_pitch, type_size;
 /// All of them, in the order `help units` prints.
 const std::vector<const Range*>& all();

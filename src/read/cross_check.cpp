@@ -14,6 +14,7 @@ void cross_check(const Catalogue& catalogue, const Show* show, Diagnostics& diag
   check_show_words(refer, *show);
   check_facts(refer, *show);
   check_standing(refer, *show);
+  check_loads(refer, *show);
 }
 
 }  // namespace dunnage

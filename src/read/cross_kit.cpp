@@ -50,7 +50,12 @@ void check_rule_words(const References& refer, const Condition& condition) {
 
 void check_case(const References& refer, const Case& box) {
   check_contents(refer, box);
-  for (const Need& need : box.needs) refer.word(need.code);
+  for (const Need& need : box.needs) {
+    refer.word(need.code);
+    if (need.code.value == box.code.value)
+      refer.diagnostics().error(need.code.place, in_quotes(box.code.value) + " needs itself",
+                                "name what goes with it, or take this entry away");
+  }
   for (const Per& per : box.per)
     if (per.of == "structure") refer.structure_or_kind(per.structure);
   for (const ConditionTable& table : box.goes.any)
@@ -77,6 +82,20 @@ void check_unit(const References& refer, const UnitChange& change) {
                "a case of one has its case's code; of several, CODE-1, CODE-2 ...");
 }
 
+/// Only a van has a hitch here.
+void check_pulled_by(const References& refer, const Vehicle& trailer) {
+  if (!trailer.pulled_by || !refer.vehicle(*trailer.pulled_by) || trailer.kind == Vehicle::Kind::van) return;
+  const Text& puller = *trailer.pulled_by;
+  if (puller.value == trailer.code.value) {
+    refer.diagnostics().error(puller.place, in_quotes(puller.value) + " cannot pull itself", "name the van that pulls it");
+    return;
+  }
+  for (const Vehicle& other : refer.catalogue().kit.vehicles)
+    if (other.code.value == puller.value && other.kind == Vehicle::Kind::trailer)
+      refer.diagnostics().error(puller.place, in_quotes(puller.value) + " is a trailer itself",
+                                "name the van that pulls this one", other.place, "the trailer");
+}
+
 }  // namespace
 
 void check_kit(const References& refer, const std::vector<std::string>& documents) {
@@ -87,8 +106,7 @@ void check_kit(const References& refer, const std::vector<std::string>& document
   for (const UnitChange& change : kit.changes) check_unit(refer, change);
   for (const Structure& structure : kit.structures)
     for (const Part& part : structure.made_of) refer.box(part.code);
-  for (const Vehicle& vehicle : kit.vehicles)
-    if (vehicle.pulled_by) refer.vehicle(*vehicle.pulled_by);
+  for (const Vehicle& vehicle : kit.vehicles) check_pulled_by(refer, vehicle);
   if (documents.empty()) return;
   for (const Text& name : kit.house.packet)
     refer.one_of(name, documents, "there is no document " + in_quotes(name.value),

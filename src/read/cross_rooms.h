@@ -15,6 +15,8 @@ void check_kit(const References& refer, const std::vector<std::string>& document
 void check_show_words(const References& refer, const Show& show);
 /// Facts that the kit's rules ask for: each must be stated by the show.
 void check_facts(const References& refer, const Show& show);
+/// Loads: one a vehicle, in an order that a trailer can follow, inside the cargo space.
+void check_loads(const References& refer, const Show& show);
 /// Every unit stands in one place at most; every weight on a leg that is there.
 void check_standing(const References& refer, const Show& show);
 

@@ -5,23 +5,37 @@
 #include <map>
 #include <string>
 
+#include "base/utf8.h"
+
 namespace dunnage {
 namespace {
 
 struct Holder {
+  std::string code;
   Place place;
   std::string what;  ///< "an item", "a case"
 };
+/// By the code in small letters: nobody hears or scans the difference between DESK and desk.
 using Taken = std::map<std::string, Holder>;
+
+void tell_taken(const Text& code, const std::string& other, Place first, const std::string& note,
+                Diagnostics& diagnostics) {
+  diagnostics.error(code.place,
+                    other == code.value ? "the code " + in_quotes(code.value) + " is given twice"
+                                        : "the codes " + in_quotes(code.value) + " and " + in_quotes(other) +
+                                              " differ in small and capital letters only",
+                    "give one of them another code", first, note);
+}
 
 /// Takes the code, or tells that it is taken.
 bool take(Taken& taken, const Text& code, const std::string& what, Diagnostics& diagnostics) {
   if (code.value.empty()) return false;
-  const auto [at, fresh] = taken.emplace(code.value, Holder{code.place, what});
-  if (!fresh)
-    diagnostics.error(code.place, "the code " + in_quotes(code.value) + " is given twice",
-                      "give one of them another code", at->second.place, at->second.what + " has it first");
-  return fresh;
+  const auto [at, fresh] = taken.emplace(utf8::lower(code.value), Holder{code.value, code.place, what});
+  if (fresh) return true;
+  const Holder& first = at->second;
+  const bool same = first.code == code.value;
+  tell_taken(code, first.code, first.place, first.what + (same ? " has it first" : " has this code"), diagnostics);
+  return !same;  // what differs is kept, so that nothing else is told of it
 }
 
 template <class Thing>
@@ -33,12 +47,11 @@ void keep_once(std::vector<Thing>& things, Taken& taken, const std::string& what
 void tell_clash(const Case& box, const Taken& taken, Diagnostics& diagnostics) {
   for (int number = 1; box.count > 1 && number <= box.count; ++number) {
     const std::string code = box.code.value + "-" + std::to_string(number);
-    const auto at = taken.find(code);
+    const auto at = taken.find(utf8::lower(code));
     if (at == taken.end()) continue;
-    diagnostics.error(
-        at->second.place, "the code " + in_quotes(code) + " is given twice", "give one of them another code",
-        box.code.place,
-        "one of the " + std::to_string(box.count) + " units of " + in_quotes(box.code.value) + " has it");
+    tell_taken({at->second.code, at->second.place}, code, box.code.place,
+               "one of the " + std::to_string(box.count) + " units of " + in_quotes(box.code.value) + " has it",
+               diagnostics);
     return;
   }
 }

@@ -14,6 +14,8 @@ Supply read_supply(TableReader& section) {
   supply.kind = section.text_or("kind").value;
   supply.voltage = section.quantity<Voltage>("voltage", range::voltage);
   supply.phases = section.number("phases", 1, 3);
+  if (supply.phases && supply.phases->value != 1 && supply.phases->value != 3)
+    section.error(supply.phases->place, "\"phases\" is out of range", "write phases = 1 or phases = 3");
   supply.power = section.quantity<Power>("power", range::power);
   supply.cable = section.maybe_text("cable");
   supply.conductor = read_conductor(section);

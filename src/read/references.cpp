@@ -105,14 +105,15 @@ bool References::vehicle(const Text& typed) const {
                 "the kit's vehicles are: " + listed(vehicles_));
 }
 
-void References::once_each(const std::vector<Text>& names, const std::string& what) const {
+void References::once_each(const std::vector<Text>& names, const std::string& what,
+                           const std::string& hint) const {
   std::map<std::string, Place> first;
   for (const Text& name : names) {
     if (name.value.empty()) continue;
     const auto [at, fresh] = first.emplace(name.value, name.place);
     if (!fresh)
       diagnostics_.error(name.place, "the " + what + " " + in_quotes(name.value) + " stands twice",
-                         "change one of the two", at->second, "it stands first here");
+                         hint, at->second, "it stands first here");
   }
 }
 

@@ -31,7 +31,8 @@ class References {
   bool one_of(const Text& typed, const std::vector<std::string>& known, const std::string& cause,
               const std::string& otherwise) const;
   /// Names given once each; a second is told with the first beside it. `what`: "place".
-  void once_each(const std::vector<Text>& names, const std::string& what) const;
+  void once_each(const std::vector<Text>& names, const std::string& what,
+                 const std::string& hint = "change one of the two") const;
 
   const Catalogue& catalogue() const { return catalogue_; }
   Diagnostics& diagnostics() const { return diagnostics_; }

@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: MIT
 // [[structure]]: what stands up at a show and may fall over.
+#include <algorithm>
+
+#include "base/utf8.h"
 #include "read/kit_sections.h"
 
 namespace dunnage {
@@ -23,8 +26,40 @@ void read_sides(TableReader& section, std::string_view key, Maybe<Length>& lengt
   width = Sourced<Length>{sides->value[1], sides->place};
 }
 
+/// The quarters that a leg is named for: "NW" and "north-west" give "nw". Empty for any other name.
+std::string quarters(std::string_view name) {
+  const std::string words = utf8::lower(name);
+  std::string out;
+  for (std::string_view rest = words; !rest.empty();) {
+    std::size_t taken = rest.front() == '-' || rest.front() == ' ' ? 1 : 0;
+    for (const std::string_view quarter : {"north", "south", "east", "west"}) {
+      if (taken > 0 || rest.front() != quarter.front()) continue;
+      out += quarter.front();
+      taken = rest.starts_with(quarter) ? quarter.size() : 1;
+    }
+    if (taken == 0) return {};
+    rest.remove_prefix(taken);
+  }
+  return out;
+}
+
+/// A canopy's load is shared out over its legs, which is true of a roof that stands on all sides.
+void check_legs(TableReader& section, const Structure& s) {
+  if (s.kind != StructureKind::canopy || s.legs.empty()) return;
+  const std::string hint = "name every leg it stands on: legs = [\"NW\", \"NE\", \"SE\", \"SW\"]";
+  if (s.legs.size() < 3) {
+    section.error(s.legs.front().place, "a canopy stands on three legs at least", hint);
+    return;
+  }
+  for (const char edge : {'n', 's', 'e', 'w'})
+    if (std::all_of(s.legs.begin(), s.legs.end(),
+                    [&](const Text& leg) { return quarters(leg.value).find(edge) != std::string::npos; }))
+      section.error(s.legs.front().place, "all legs stand on one edge of the canopy", hint);
+}
+
 void read_canopy(TableReader& section, Structure& s) {
   s.legs = section.texts("legs");
+  check_legs(section, s);
   for (std::size_t i = 0; i < s.legs.size(); ++i)
     for (std::size_t j = 0; j < i; ++j)
       if (s.legs[i].value == s.legs[j].value)

@@ -8,7 +8,7 @@
 #include <cmath>
 
 #include "base/nearest.h"
-#include "base/utf8.h"
+#include "read/unseen_sign.h"
 
 namespace dunnage {
 namespace {
@@ -46,15 +46,6 @@ bool well_formed_code(std::string_view code) {
   if (code.empty() || !is_letter(code.front())) return false;
   return std::all_of(code.begin(), code.end(),
                      [](char c) { return is_letter(c) || (c >= '0' && c <= '9') || c == '-'; });
-}
-
-/// Control characters, and the separators by which sheets part two languages (U+2028, U+2029).
-bool has_control(std::string_view text) {
-  if (text.find("\u2028") != std::string_view::npos || text.find("\u2029") != std::string_view::npos) return true;
-  return std::any_of(text.begin(), text.end(), [](char c) {
-    const auto byte = static_cast<unsigned char>(c);
-    return (byte < 0x20 && c != '\n' && c != '\t' && c != '\r') || byte == 0x7F;
-  });
 }
 
 }  // namespace
@@ -99,9 +90,11 @@ std::optional<Text> TableReader::text_of(const Node& node, std::string_view key)
     wrong_type(node, key, "a text", fmt::format("put it in double quotes: {} = \"...\"", key));
     return std::nullopt;
   }
-  if (has_control(text->get())) {
+  if (const auto sign = unseen_sign(text->get())) {
     error(at(node), in_quotes(key) + " holds a sign that does not print",
-          "type it again, without \\u or \\b");
+          *sign < 0x80 ? "type it again, without \\u or \\b"
+                       : fmt::format("it is U+{:04X}, which nobody sees: type the text again instead of pasting it",
+                                     static_cast<unsigned>(*sign)));
     return std::nullopt;
   }
   return Text{text->get(), at(node)};
@@ -235,6 +228,10 @@ std::optional<Sourced<double>> TableReader::number_of(const Node& node, std::str
   if (const auto* whole = node.as_integer()) number = static_cast<double>(whole->get());
   if (const auto* real = node.as_floating_point()) number = real->get();
   if (number && std::isfinite(*number)) return Sourced<double>{*number, at(node)};
+  if (number) {
+    error(at(node), in_quotes(key) + " must be a finite number", fmt::format("write digits: {} = 20", key));
+    return std::nullopt;
+  }
   wrong_type(node, key, "a number", fmt::format("write {} = 20, without quotes or unit", key));
   return std::nullopt;
 }

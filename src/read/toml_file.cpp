@@ -114,8 +114,10 @@ std::optional<TomlFile> parse(const SourceFile* source, Diagnostics& diagnostics
   try {
     return TomlFile{source, toml::parse(std::string_view(source->text), std::string_view(source->name))};
   } catch (const toml::parse_error& error) {
-    const SyntaxMistake mistake = in_plain_words(error.description());
-    diagnostics.error(place_of(error.source(), source), mistake.cause, mistake.hint);
+    const Place place = place_of(error.source(), source);
+    const bool line_ends = place.column > utf8::length(source->line(place.line));
+    const SyntaxMistake mistake = in_plain_words(error.description(), line_ends);
+    diagnostics.error(place, mistake.cause, mistake.hint);
     return std::nullopt;
   }
 }

@@ -11,7 +11,13 @@ struct Row {
 
 constexpr std::string_view quotes = "put words and quantities in double quotes: name = \"Front trunk\"";
 
+constexpr std::string_view control_sign = "control characters other than TAB";
+
 constexpr Row rows[] = {
+    {"is not representable in 64 bits", "this number is too long",
+     "a whole number has 18 digits at most: check it"},
+    {control_sign, "there is a sign here that does not print",
+     "delete it; spaces stand between words"},
     {"exceeded maximum nested", "there are too many brackets inside brackets",
      "a list holds texts, numbers or { ... }"},
     {"cannot redefine existing array-of-tables", "this name was used above with two brackets, [[...]]",
@@ -42,9 +48,10 @@ constexpr Row rows[] = {
 
 }  // namespace
 
-SyntaxMistake in_plain_words(std::string_view description) {
+SyntaxMistake in_plain_words(std::string_view description, bool line_ends) {
   for (const Row& row : rows)
-    if (description.find(row.in_description) != std::string_view::npos)
+    if (description.find(row.in_description) != std::string_view::npos &&
+        !(line_ends && row.in_description == control_sign))
       return {std::string(row.cause), std::string(row.hint)};
   constexpr std::string_view lead = "Error while parsing ";
   if (description.starts_with(lead)) description.remove_prefix(lead.size());

@@ -69,10 +69,13 @@ void answer_lift_team(const Inputs& in, Answer& out, Problems&) {
   const int grips = static_cast<int>(in.number("grips", 2));
   const FewestPeople found = fewest_people(in.get<Mass>("mass"), grips, limits);
   result(out, said(found.people, 0, "people", Rounding::up));
+  if (found.people == 0) {
+    also(out, "reading", "nobody lifts it by hand: roll it, ramp it, carry it in parts or use an aid");
+    if (const int more = fewest_people(in.get<Mass>("mass"), 4, limits).people; more > 0)
+      also(out, "with a grip for each", fmt::format("{} people", more));
+  }
   also(out, "limit", said(found.limit, in, Rounding::down).text());
   also(out, "limit from", found.own ? "the house's own figures" : "the published filter");
-  if (found.people == 0)
-    also(out, "reading", "beyond people: roll it, ramp it, carry it in parts or use an aid");
   for (int people = 1; people <= 4; ++people)
     if (const auto figure = team_figure(people, limits))
       also(out, fmt::format("limit for {}", people), said(figure->limit, in, Rounding::down).text());

@@ -36,7 +36,11 @@ void answer_ramp(const Inputs& in, Answer& out, Problems&) {
   also(out, "with landings, in all", said(r.total, in, Rounding::up).text());
 }
 
-void answer_vehicle_axles(const Inputs& in, Answer& out, Problems&) {
+void answer_vehicle_axles(const Inputs& in, Answer& out, Problems& problems) {
+  if (in.get<Mass>("front") <= Mass{} || in.get<Mass>("rear") <= Mass{}) {
+    problems.push_back("front and rear: each axle bears some of the vehicle, so neither weighs 0");
+    return;
+  }
   const AxleFigures f = axle_loads(in.get<Mass>("front"), in.get<Mass>("rear"), in.get<Length>("wheelbase"),
                                    placed(in), in.get<Mass>("tongue"), in.get<Length>("hitch"));
   result(out, said(f.rear, in, Rounding::up));
@@ -54,6 +58,10 @@ void answer_vehicle_axles(const Inputs& in, Answer& out, Problems&) {
 void answer_tongue(const Inputs& in, Answer& out, Problems& problems) {
   if (in.get<Mass>("tongue") > in.get<Mass>("empty")) {
     problems.push_back("tongue: more than the empty trailer weighs");
+    return;
+  }
+  if (in.get<Mass>("empty") <= Mass{}) {
+    problems.push_back("empty: a trailer weighs more than 0");
     return;
   }
   const TongueFigures f =

@@ -267,5 +267,85 @@ TEST_CASE("Not-a-number and infinity are no numbers") {
         "          ^~~\n"
         "hint: write mass and unit in quotes\n"
         "1 error\n");
-  CHECK(with("goes = [{ crew_from = inf }]\n").starts_with("k1.toml:12:23: error: \"crew_from\" must be a number"));
+  CHECK(with("goes = [{ crew_from = inf }]\n") ==
+        "k1.toml:12:23: error: \"crew_from\" must be a finite number\n"
+        "  goes = [{ crew_from = inf }]\n"
+        "                        ^~~\n"
+        "hint: write digits: crew_from = 20\n"
+        "1 error\n");
+}
+
+TEST_CASE("A canopy stands on legs on more than one edge") {
+  const auto legs = [](const std::string& names) {
+    return with("[[structure]]\ncode = \"CANOPY\"\nkind = \"canopy\"\nlegs = [" + names + "]\n");
+  };
+  CHECK(legs("\"NW\", \"NE\", \"SE\", \"SW\"").empty());
+  CHECK(legs("\"NW\", \"NE\", \"S\"").empty());
+  CHECK(legs("\"1\", \"2\", \"3\"").empty());
+  CHECK(legs("\"NW\", \"SE\"") ==
+        "k1.toml:15:9: error: a canopy stands on three legs at least\n"
+        "  legs = [\"NW\", \"SE\"]\n"
+        "          ^~~~\n"
+        "hint: name every leg it stands on: legs = [\"NW\", \"NE\", \"SE\", \"SW\"]\n"
+        "1 error\n");
+  CHECK(legs("\"NW\", \"N\", \"north-east\"") ==
+        "k1.toml:15:9: error: all legs stand on one edge of the canopy\n"
+        "  legs = [\"NW\", \"N\", \"north-east\"]\n"
+        "          ^~~~\n"
+        "hint: name every leg it stands on: legs = [\"NW\", \"NE\", \"SE\", \"SW\"]\n"
+        "1 error\n");
+}
+
+TEST_CASE("Codes that differ in small and capital letters only are one code to whoever reads them out") {
+  CHECK(with("[[case]]\ncode = \"box\"\nname = \"Other\"\nform = \"box\"\nneeds = [{ code = \"MIC\" }]\n") ==
+        "k1.toml:13:8: error: the codes \"box\" and \"BOX\" differ in small and capital letters only\n"
+        "  code = \"box\"\n"
+        "         ^~~~~\n"
+        "hint: give one of them another code\n"
+        "k1.toml:8:8: note: a case has this code\n"
+        "  code = \"BOX\"\n"
+        "         ^~~~~\n"
+        "1 error\n");
+  CHECK(with("count = 3\n[[item]]\ncode = \"box-2\"\nname = \"Other\"\n") ==
+        "k1.toml:14:8: error: the codes \"box-2\" and \"BOX-2\" differ in small and capital letters only\n"
+        "  code = \"box-2\"\n"
+        "         ^~~~~~~\n"
+        "hint: give one of them another code\n"
+        "k1.toml:8:8: note: one of the 3 units of \"BOX\" has it\n"
+        "  code = \"BOX\"\n"
+        "         ^~~~~\n"
+        "1 error\n");
+}
+
+TEST_CASE("A case does not need itself") {
+  CHECK(with("needs = [{ code = \"BOX\" }]\n") ==
+        "k1.toml:12:19: error: \"BOX\" needs itself\n"
+        "  needs = [{ code = \"BOX\" }]\n"
+        "                    ^~~~~\n"
+        "hint: name what goes with it, or take this entry away\n"
+        "1 error\n");
+}
+
+TEST_CASE("Signs that nobody sees are no part of a text") {
+  CHECK(with("looks = \"a\\u202Eb\"\n") ==
+        "k1.toml:12:9: error: \"looks\" holds a sign that does not print\n"
+        "  looks = \"a\\u202Eb\"\n"
+        "          ^~~~~~~~~~\n"
+        "hint: it is U+202E, which nobody sees: type the text again instead of pasting it\n"
+        "1 error\n");
+  CHECK(with("looks = \"a\u2066b\"\n").find("hint: it is U+2066, which nobody sees") != std::string::npos);
+  CHECK(with("looks = \"a\u200Bb\"\n").find("hint: it is U+200B, which nobody sees") != std::string::npos);
+  CHECK(with("looks = \"a\x01z\"\n") ==
+        "k1.toml:12:11: error: there is a sign here that does not print\n"
+        "  looks = \"a z\"\n"
+        "            ^\n"
+        "hint: delete it; spaces stand between words\n"
+        "1 error\n");
+  CHECK(with("looks = \"a\n") ==
+        "k1.toml:12:11: error: the text is broken here\n"
+        "  looks = \"a\n"
+        "            ^\n"
+        "hint: close it with \" on the same line, and write \\\\ for a backslash\n"
+        "1 error\n");
+  CHECK(with("looks = \"a\tb\"\n").empty());
 }

@@ -11,7 +11,7 @@ namespace {
 const std::string canopy_kit =
     small_kit +
     "[[case]]\ncode = \"BAG\"\nname = \"Sand bag\"\nform = \"bag\"\ncount = 4\n"
-    "[[structure]]\ncode = \"CANOPY\"\nkind = \"canopy\"\nlegs = [\"NW\", \"NE\"]\n";
+    "[[structure]]\ncode = \"CANOPY\"\nkind = \"canopy\"\nlegs = [\"NW\", \"NE\", \"SE\", \"SW\"]\n";
 
 // The small show has 4 lines and ends inside its [show].
 std::string use(const std::string& as, const std::string& ballast) {
@@ -69,7 +69,7 @@ TEST_CASE("A unit stands in one place: twice is told at both") {
         "           ^~~~~~~\n"
         "1 error\n");
   CHECK(told(canopy_kit, small_show + use("foh", "{ legs = \"each\", code = \"BAG-1\" }")) ==
-        "show.toml:8:36: error: \"BAG-1\" is one unit and is asked for 2 times\n"
+        "show.toml:8:36: error: \"BAG-1\" is one unit and is asked for 4 times\n"
         "  ballast = [{ legs = \"each\", code = \"BAG-1\" }]\n"
         "                                     ^~~~~~~\n"
         "hint: name the case, \"BAG\", to take any of its units\n"
@@ -97,8 +97,8 @@ TEST_CASE("A weight stands on a leg that the structure has") {
 TEST_CASE("A stake stands on a leg too, and a piece with a position is one of the kit's") {
   const std::string begin = "[[use]]\nstructure = \"CANOPY\"\nas = \"foh\"\n";
   CHECK(told(canopy_kit, small_show + begin + "stakes = [{ legs = \"each\" }]\n").empty());
-  CHECK(told(canopy_kit, small_show + begin + "stakes = [{ legs = [\"SE\"] }]\n")
-            .find("\"SE\" is not a leg of CANOPY") != std::string::npos);
+  CHECK(told(canopy_kit, small_show + begin + "stakes = [{ legs = [\"S\"] }]\n")
+            .find("\"S\" is not a leg of CANOPY") != std::string::npos);
   CHECK(
       told(canopy_kit,
            small_show + "[[load]]\nvehicle = \"VAN\"\nstands = [{ code = \"BAGG\", from_front = \"1 m\" }]\n")
@@ -166,4 +166,23 @@ TEST_CASE("A floor that no rule and no sheet knows is most likely a slip, but no
         "  floor = \"gras\"\n"
         "          ^~~~~~\n"
         "hint: did you mean \"grass\"?\n");
+}
+
+TEST_CASE("A supply has one phase or three") {
+  CHECK(told(small_kit, small_show + "[[supply]]\nname = \"House\"\nphases = 3\n").empty());
+  CHECK(told(small_kit, small_show + "[[supply]]\nname = \"House\"\nphases = 2\n") ==
+        "show.toml:7:10: error: \"phases\" is out of range\n"
+        "  phases = 2\n"
+        "           ^\n"
+        "hint: write phases = 1 or phases = 3\n"
+        "1 error\n");
+}
+
+TEST_CASE("A whole number too long for any figure says so") {
+  CHECK(told(small_kit, small_show + "crew = 99999999999999999999\n") ==
+        "show.toml:5:28: error: this number is too long\n"
+        "  crew = 99999999999999999999\n"
+        "                             ^\n"
+        "hint: a whole number has 18 digits at most: check it\n"
+        "1 error\n");
 }

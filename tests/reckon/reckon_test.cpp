@@ -94,9 +94,31 @@ TEST_CASE("lift-team: as the lifting rule") {
   CHECK(further(two, "limit") == "73.4 lb");
   const Answer none = ask("lift-team", {{"mass", "81 lb"}, {"people", "volunteers"}});
   CHECK(none.value == 0);
-  CHECK(further(none, "reading") == "beyond people: roll it, ramp it, carry it in parts or use an aid");
+  CHECK(further(none, "reading") == "nobody lifts it by hand: roll it, ramp it, carry it in parts or use an aid");
   CHECK(ask("lift-team", {{"mass", "50 kg"}, {"people", "crew"}, {"grips", "4"}, {"four", "60 kg"}}).value ==
         4);
+}
+
+TEST_CASE("lift-team: without grips one person may try, and what one cannot lift nobody lifts") {
+  CHECK(ask("lift-team", {{"mass", "20 kg"}, {"people", "crew"}, {"grips", "0"}}).value == 1);
+  const Answer none = ask("lift-team", {{"mass", "30 kg"}, {"people", "crew"}, {"grips", "0"}});
+  CHECK(none.value == 0);
+  CHECK(none.also.at(0).second == "nobody lifts it by hand: roll it, ramp it, carry it in parts or use an aid");
+  CHECK(further(none, "with a grip for each") == "2 people");
+}
+
+TEST_CASE("Axles that stand nowhere and vehicles that weigh nothing are refused") {
+  const auto first = [](std::string_view name, const Typed& typed) { return refused(name, typed).at(0); };
+  CHECK(first("vehicle-axles", {{"front", "1290 kg"}, {"rear", "900 kg"}, {"wheelbase", "0 m"}}) ==
+        "wheelbase: 0 m is outside 0.5 m to 20 m");
+  CHECK(first("vehicle-axles", {{"front", "1290 kg"}, {"rear", "900 kg"}, {"wheelbase", "3 m"}, {"hitch", "-1 m"}}) ==
+        "hitch: -1 m is outside 0 m to 10 m");
+  CHECK(first("vehicle-axles", {{"front", "0 kg"}, {"rear", "0 kg"}, {"wheelbase", "3 m"}}) ==
+        "front and rear: each axle bears some of the vehicle, so neither weighs 0");
+  CHECK(first("tongue", {{"empty", "750 kg"}, {"tongue", "85 kg"}, {"axle", "-3 m"}}) ==
+        "axle: -3 m is outside 0.5 m to 20 m");
+  CHECK(first("tongue", {{"empty", "0 kg"}, {"tongue", "0 kg"}, {"axle", "3 m"}}) ==
+        "empty: a trailer weighs more than 0");
 }
 
 TEST_CASE("canopy-ballast: the worked rows, from the command") {

@@ -105,7 +105,7 @@ inline std::string stress_uses() {
             "\"4 m\", crossed_by = \"wheels\", crossing = \"3 m\" }]\n\n";
   for (int i = 0; i < 3; ++i) show += fmt::format("[[noise]]\nwho = \"{}\"\nlevel = \"{} dBA\"\nhours = \"3 h\"\n\n", wordy(i, 60), 88 + i);
   for (int i = 0; i < 2; ++i) show += fmt::format("[[way]]\nwhat = \"{}\"\nrise = \"2{} cm\"\nramp = \"3 m\"\nwidth = \"1 m\"\n\n", wordy(i, 60), i);
-  return show + "[[load]]\nvehicle = \"VAN\"\nstops = [\"stage\", \"foh\"]\n\n[[load]]\nvehicle = \"TRAILER\"\nstops = [\"foh\", \"stage\"]\n\n";
+  return show + "[[load]]\nvehicle = \"VAN\"\nstops = [\"stage\", \"foh\"]\n\n[[load]]\nvehicle = \"TRAILER\"\nstops = [\"stage\", \"foh\"]\n\n";
 }
 
 inline std::string stress_show() {

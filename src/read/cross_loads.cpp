@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: MIT
+// The show's loads against each other and against their vehicles.
+#include <algorithm>
+
+#include "read/cross_rooms.h"
+
+namespace dunnage {
+namespace {
+
+const Vehicle* vehicle_of(const References& refer, const std::string& code) {
+  for (const Vehicle& vehicle : refer.catalogue().kit.vehicles)
+    if (vehicle.code.value == code) return &vehicle;
+  return nullptr;
+}
+
+void check_within(const References& refer, const Load& load, const Vehicle& vehicle) {
+  if (!vehicle.cargo) return;
+  for (const StandsAt& spot : load.stands)
+    if (spot.from_front > vehicle.cargo->value.length * (1 + 1e-9))
+      refer.diagnostics().error(spot.place, in_quotes(spot.code.value) + " stands beyond the cargo space",
+                                "\"from_front\" is from the bulkhead to its middle", vehicle.cargo->place,
+                                "the cargo space of " + in_quotes(vehicle.code.value));
+}
+
+/// Where the van's load stops at a place; null where it does not.
+const Text* stop_at(const Load& load, const std::string& place) {
+  const auto at = std::find_if(load.stops.begin(), load.stops.end(),
+                               [&](const Text& stop) { return stop.value == place; });
+  return at == load.stops.end() ? nullptr : &*at;
+}
+
+/// A trailer stops where its van stops, in the van's order.
+void check_order(const References& refer, const Load& trailer, const Load& van) {
+  const Text* last = nullptr;
+  for (const Text& stop : trailer.stops) {
+    const Text* here = stop_at(van, stop.value);
+    if (!here) continue;
+    if (last && here < last) {
+      refer.diagnostics().error(stop.place,
+                                in_quotes(trailer.vehicle.value) + " stops at " + in_quotes(stop.value) + " after " +
+                                    in_quotes(last->value) + ", and " + in_quotes(van.vehicle.value) +
+                                    ", which pulls it, before",
+                                "give both the same order", here->place, "the van's order");
+      return;
+    }
+    last = here;
+  }
+}
+
+}  // namespace
+
+void check_loads(const References& refer, const Show& show) {
+  std::vector<Text> vehicles;
+  for (const Load& load : show.loads) vehicles.push_back(load.vehicle);
+  refer.once_each(vehicles, "load of", "put both under one [[load]]");
+  for (const Load& load : show.loads) {
+    refer.once_each(load.stops, "stop", "a vehicle stops once at a place: keep one of the two");
+    std::vector<Text> codes;
+    for (const StandsAt& spot : load.stands) codes.push_back(spot.code);
+    refer.once_each(codes, "piece", "a piece stands in one place: keep one of the two");
+    const Vehicle* vehicle = vehicle_of(refer, load.vehicle.value);
+    if (!vehicle) continue;
+    check_within(refer, load, *vehicle);
+    if (!vehicle->pulled_by) continue;
+    for (const Load& other : show.loads)
+      if (other.vehicle.value == vehicle->pulled_by->value && &other != &load) check_order(refer, load, other);
+  }
+}
+
+}  // namespace dunnage
