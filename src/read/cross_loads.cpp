@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The show's loads against each other and against their vehicles.
-#include <algorithm>
+#include <map>
 
 #include "read/cross_rooms.h"
 
@@ -22,19 +22,15 @@ void check_within(const References& refer, const Load& load, const Vehicle& vehi
                                 "the cargo space of " + in_quotes(vehicle.code.value));
 }
 
-/// Where the van's load stops at a place; null where it does not.
-const Text* stop_at(const Load& load, const std::string& place) {
-  const auto at = std::find_if(load.stops.begin(), load.stops.end(),
-                               [&](const Text& stop) { return stop.value == place; });
-  return at == load.stops.end() ? nullptr : &*at;
-}
-
 /// A trailer stops where its van stops, in the van's order.
 void check_order(const References& refer, const Load& trailer, const Load& van) {
+  std::map<std::string, const Text*> stops;
+  for (const Text& stop : van.stops) stops.emplace(stop.value, &stop);
   const Text* last = nullptr;
   for (const Text& stop : trailer.stops) {
-    const Text* here = stop_at(van, stop.value);
-    if (!here) continue;
+    const auto at = stops.find(stop.value);
+    if (at == stops.end()) continue;
+    const Text* here = at->second;
     if (last && here < last) {
       refer.diagnostics().error(stop.place,
                                 in_quotes(trailer.vehicle.value) + " stops at " + in_quotes(stop.value) + " after " +
