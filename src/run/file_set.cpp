@@ -8,6 +8,8 @@
 
 #include <cerrno>
 #include <cstring>
+#include <fstream>
+#include <string_view>
 
 #include "base/error.h"
 
@@ -49,7 +51,23 @@ void write_synced(const fs::path& path, const std::string& bytes) {
   if (::close(file) != 0 || !synced) fail("cannot write", path);
 }
 
+bool begins_as_pdf(const fs::path& path) {
+  char begin[5] = {};
+  std::ifstream in(path, std::ios::binary);
+  return in.read(begin, sizeof begin) && std::string_view(begin, sizeof begin) == "%PDF-";
+}
+
 }  // namespace
+
+void refuse_to_replace(const fs::path& target, const Sources& sources) {
+  std::error_code ignored;
+  if (!fs::is_regular_file(fs::symlink_status(target, ignored))) return;
+  for (const SourceFile& source : sources.files())
+    if (fs::equivalent(target, source.name, ignored))
+      throw UsageError(target.string() + " is one of the files that were read, and a PDF would take its place; choose another name");
+  if (!begins_as_pdf(target))
+    throw UsageError(target.string() + " is there already and is no PDF; choose another name, or remove it");
+}
 
 FileSet::FileSet(fs::path folder) : folder_(std::move(folder)) {
   if (folder_.empty()) folder_ = ".";

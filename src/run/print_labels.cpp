@@ -103,7 +103,8 @@ void check_number(std::size_t labels, const Stock& stock) {
     throw UsageError(fmt::format("that would be {} labels on {} pages, and one run prints at most {}: name the cases, a few hundred at a time", labels, pages, most_pages));
 }
 
-void write_file(const std::filesystem::path& file, std::string bytes, Desk& desk) {
+void write_file(const std::filesystem::path& file, std::string bytes, const Sources& sources, Desk& desk) {
+  refuse_to_replace(file, sources);
   FileSet files(file.parent_path());
   files.add(file.filename().string(), std::move(bytes));
   files.commit();
@@ -138,7 +139,7 @@ int print_labels(const LabelOptions& options, Desk& desk) {
   if (!style.has_errors() && options.test_sheet) {
     std::vector<LayoutProblem> problems;
     const Pages sheet = test_sheet(label_test(c.kit.house, words.front()), stock, faces, problems);
-    write_file(file, pdf_bytes({sheet}, faces, {}), desk);
+    write_file(file, pdf_bytes({sheet}, faces, {}), loaded.sources, desk);
     desk.out << fmt::format("{}  test sheet of stock {} ({})\n", file.string(), stock.name, stock.says);
     return 0;
   }
@@ -160,7 +161,7 @@ int print_labels(const LabelOptions& options, Desk& desk) {
     desk.err << render(style, loaded.sources);
     return 1;
   }
-  write_file(file, pdf_bytes(pages, faces), desk);
+  write_file(file, pdf_bytes(pages, faces), loaded.sources, desk);
   const auto counted = [](std::size_t n, const std::string& one, const std::string& many) {
     return fmt::format("{} {}", n, n == 1 ? one : many);
   };

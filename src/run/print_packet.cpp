@@ -122,7 +122,8 @@ std::vector<FileToBe> make_files(std::vector<Sheet>& sheets, const PrintOptions&
   return files;
 }
 
-void write_files(std::vector<FileToBe> all, const fs::path& folder, Desk& desk) {
+void write_files(std::vector<FileToBe> all, const fs::path& folder, const Sources& sources, Desk& desk) {
+  for (const FileToBe& file : all) refuse_to_replace(folder / file.name, sources);
   FileSet files(folder);
   for (FileToBe& file : all) files.add(std::move(file.name), std::move(file.bytes));
   files.commit();
@@ -172,7 +173,7 @@ int print_packet(const PrintOptions& options, Desk& desk) {
   std::vector<std::string> names;  // one a sheet
   for (const Sheet& sheet : sheets)
     names.push_back(options.one_file ? "packet.pdf" : std::string(sheet.kind->name) + ".pdf");
-  write_files(std::move(files), folder, desk);
+  write_files(std::move(files), folder, loaded.sources, desk);
   tell_written(sheets, names, folder, options.duplex, words.front(), desk);
   for (const Skipped& one : skipped) desk.out << "skipped " << one.document << ": " << one.reason << "\n";
   desk.out << summary(loaded.catalogue, plan, findings, units);

@@ -99,6 +99,7 @@ bool write_sheet(const TallyOptions& options, Loaded& loaded, const Plan& plan, 
     const Pages pages = lay_out(std::get<Document>(made), layout, width, height, faces, problems);
     tell(problems, style);
     if (!style.has_errors()) {
+      refuse_to_replace(options.sheet, loaded.sources);
       FileSet files(options.sheet.parent_path());
       files.add(options.sheet.filename().string(), pdf_bytes({pages}, faces, {}));
       files.commit();

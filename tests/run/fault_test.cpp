@@ -28,10 +28,11 @@ namespace {
 
 const std::string show = example("outdoor-evening.toml");
 
-/// Every file of a folder by name, hidden ones too.
+/// Every file of a folder and of those in it, by name, hidden ones too.
 std::map<std::string, std::string> all_of(const fs::path& folder) {
   std::map<std::string, std::string> out;
-  for (const auto& entry : fs::directory_iterator(folder)) out[entry.path().filename().string()] = bytes_of(entry.path());
+  for (const auto& entry : fs::recursive_directory_iterator(folder))
+    if (!entry.is_directory()) out[entry.path().filename().string()] = bytes_of(entry.path());
   return out;
 }
 bool has_part(const fs::path& folder) {
@@ -112,15 +113,15 @@ TEST_CASE("a disk that fills leaves the old packet whole") {
   {
     const Disk disk(out, "size=400k");
     if (disk.mounted) {
-      std::ofstream(out / "cover.pdf") << "old";
+      std::ofstream(out / "cover.pdf") << "%PDF-old";
       refused(said_by_print(out), "No space left on device");
-      CHECK(all_of(out) == std::map<std::string, std::string>{{"cover.pdf", "old"}});
+      CHECK(all_of(out) == std::map<std::string, std::string>{{"cover.pdf", "%PDF-old"}});
     }
   }
   // A limit on the size of a file fails the same way, and needs no rights.
-  std::ofstream(out / "cover.pdf") << "old";
+  std::ofstream(out / "cover.pdf") << "%PDF-old";
   refused(said_by_print(out, "trap '' XFSZ; ulimit -f 20; "), "File too large");
-  CHECK(all_of(out) == std::map<std::string, std::string>{{"cover.pdf", "old"}});
+  CHECK(all_of(out) == std::map<std::string, std::string>{{"cover.pdf", "%PDF-old"}});
 }
 
 TEST_CASE("standard output that cannot be written is told") {
@@ -166,6 +167,36 @@ TEST_CASE("an output that is a folder, a link or a file in the way is refused, a
   refused(label(out.string() + "/"), "is a folder, a link or a device");
   refused(label("/dev/null"), "is a folder, a link or a device");
   refused(label((out / "cover.pdf").string()), "is a folder, a link or a device");
+}
+
+TEST_CASE("a PDF takes the place of a PDF alone: never of what was read, nor of another kind of file") {
+  const Folder folder("of-another-kind");
+  const std::string kit = (folder.path / "kit").string(), at = folder.path.string() + "/";
+  fs::copy(example("kit"), kit, fs::copy_options::recursive);
+  fs::copy(show, at + "show.toml");
+  folder.file("scans.txt", "FLOOD-1 out\n");
+  folder.file("notes.pdf", "by hand");
+  folder.file("empty.pdf", "");
+  const auto before = all_of(folder.path);
+  const auto refuses = [&](const std::string& command, const std::string& says) {
+    const Said said = shell(PROGRAM " " + command + " 2>&1 >/dev/null");
+    CHECK(said.status == 1);
+    CHECK(said.out == "error: " + says + "\n");
+    CHECK(all_of(folder.path) == before);
+  };
+  const std::string tally = "tally " + at + "show.toml --out " + at + "scans.txt --sheet " + at;
+  const std::string read = " is one of the files that were read, and a PDF would take its place; choose another name";
+  const std::string other = " is there already and is no PDF; choose another name, or remove it";
+  refuses("label " + kit + " --out " + kit + "/cases-site.toml", kit + "/cases-site.toml" + read);
+  refuses("label " + kit + " --test-sheet --out " + at + "kit/../kit/items-general.toml", at + "kit/../kit/items-general.toml" + read);
+  refuses(tally + "show.toml", at + "show.toml" + read);
+  refuses(tally + "scans.txt", at + "scans.txt" + read);
+  refuses("label " + kit + " --out " + at + "notes.pdf", at + "notes.pdf" + other);
+  refuses("label " + kit + " --out " + at + "empty.pdf", at + "empty.pdf" + other);
+  fs::create_directory(at + "paper");
+  folder.file("paper/cover.pdf", "by hand");
+  CHECK(said_by_print(at + "paper").out == "error: " + at + "paper/cover.pdf" + other + "\n");
+  CHECK(bytes_of(at + "paper/cover.pdf") == "by hand");
 }
 
 TEST_CASE("a run that is killed leaves every file old or new, and the next one clears up") {
