@@ -14,6 +14,7 @@ constexpr Paper hair = 0.001 * unit::paper_mm;
 constexpr double emptiest = 0.25;   ///< share of a page that may stay empty rather than part a notice
 constexpr double thin = 0.2;        ///< a last page filled less than this looks lost, and gets more
 constexpr double thick_enough = 0.3;
+constexpr double most_close = 4;    ///< pages: who types more in one place has mistaken it
 
 Paper height_of(const Resume& again) {
   Paper height;
@@ -33,7 +34,7 @@ void Flow::add(Strip strip) {
   settle(false);
 }
 
-int Flow::finish() {
+std::vector<std::string> Flow::finish() {
   settle(true);
   if (several_ && y_ < height_ * thin) balance();
   while (!regions_.empty()) give_out();
@@ -105,13 +106,17 @@ void Flow::begin_region(const Resume& again, bool whole) {
 
 void Flow::place_too_tall(Strip strip) {
   Strip rest;
+  const std::string begins = first_words(strip.ink);
+  const bool close_too = strip.height < height_ * most_close;
   while (y_ + taken(strip, fresh_) > room_ + hair) {
-    if (!part(strip, rest, room_ - y_ - (fresh_ ? Paper{} : strip.before))) {
-      if (room_ < height_ || !fresh_) {  // a short or begun region: the next has more room
+    const Paper left = room_ - y_ - (fresh_ ? Paper{} : strip.before);
+    const bool whole_region = fresh_ && room_ >= height_;
+    if (!part(strip, rest, left) && !(whole_region && close_too && part(strip, rest, left, true))) {
+      if (!whole_region) {  // the next has more room
         begin_region(strip.resume, false);
         continue;
       }
-      ++oversized_;
+      oversized_.push_back(begins);
       break;
     }
     const Resume again = strip.resume;

@@ -5,6 +5,7 @@
 #include <deque>
 #include <functional>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "layout/galley.h"
@@ -22,9 +23,9 @@ class Flow {
   Flow(Paper first_height, Paper height, Take take);
 
   void add(Strip strip);
-  /// Gives out what is held: at least one region in all. How many strips are taller than a region and could not be
-  /// parted.
-  int finish();
+  /// Gives out what is held: at least one region in all. The first words of each strip that is taller than a region and
+  /// could not be parted.
+  std::vector<std::string> finish();
 
  private:
   struct Region {
@@ -50,7 +51,7 @@ class Flow {
   Paper height_, room_;
   Paper y_;                      ///< how much of the last region is taken, what is said again included
   bool fresh_ = true;            ///< nothing of its own stands on the region yet
-  int oversized_ = 0;
+  std::vector<std::string> oversized_;  ///< first words of each
 };
 
 }  // namespace dunnage

@@ -37,11 +37,13 @@ void move(Ink& ink, Paper right, Paper down) {
   std::visit(Mover{right, down}, ink);
 }
 
-/// How far up and down a piece of ink reaches, a little more than its letters.
-std::pair<Paper, Paper> extent(const Ink& ink) {
+/// How far up and down a piece of ink reaches, a little more than its letters; `close`: to the height of capitals, for
+/// lines that stand so close that accents reach into the line above.
+std::pair<Paper, Paper> extent(const Ink& ink, bool close) {
   struct Reach {
+    bool close;
     std::pair<Paper, Paper> operator()(const ink::Words& words) const {
-      return {words.at.y - words.size * 0.92, words.at.y + words.size * 0.26};
+      return {words.at.y - words.size * (close ? 0.72 : 0.92), words.at.y + words.size * 0.26};
     }
     std::pair<Paper, Paper> operator()(const ink::Line& line) const {
       return std::minmax(line.from.y, line.to.y);
@@ -63,7 +65,7 @@ std::pair<Paper, Paper> extent(const Ink& ink) {
       return {modules.at.y, modules.at.y + modules.module * modules.side};
     }
   };
-  return std::visit(Reach{}, ink);
+  return std::visit(Reach{close}, ink);
 }
 
 /// May a cut go through it? Frames and upright rules may be cut; words and pictures may not.
@@ -73,10 +75,10 @@ bool can_be_cut(const Ink& ink, Paper height) {
 }
 
 /// The lowest place, at most `height` from the top, that no words cross; zero where there is none.
-Paper place_to_cut(const std::vector<Ink>& all, Paper height) {
+Paper place_to_cut(const std::vector<Ink>& all, Paper height, bool close) {
   std::vector<std::pair<Paper, Paper>> solid;
   for (const Ink& ink : all)
-    if (!can_be_cut(ink, height)) solid.push_back(extent(ink));
+    if (!can_be_cut(ink, height)) solid.push_back(extent(ink, close));
   std::sort(solid.begin(), solid.end(), [](const auto& a, const auto& b) { return a.second > b.second; });
   Paper cut = height;
   for (const auto& [top, bottom] : solid)  // from the lowest up: each may push the cut above itself
@@ -135,13 +137,22 @@ Strip framed(Galley galley, Paper width, Paper pad, Paper stroke) {
   return whole;
 }
 
-bool part(Strip& strip, Strip& rest, Paper height) {
-  const Paper cut = place_to_cut(strip.ink, height);
+std::string first_words(const std::vector<Ink>& ink) {
+  constexpr std::size_t enough = 60;
+  std::string out;
+  for (const Ink& each : ink)
+    if (const auto* words = std::get_if<ink::Words>(&each); words && out.size() < enough)
+      out += (out.empty() ? "" : " ") + words->text;
+  return out;
+}
+
+bool part(Strip& strip, Strip& rest, Paper height, bool close) {
+  const Paper cut = place_to_cut(strip.ink, height, close);
   if (cut <= Paper{}) return false;
   rest = Strip{{}, strip.height - cut, {}, strip.keep_next, strip.may_part, strip.resume};
   std::vector<Ink> above;
   for (Ink& ink : strip.ink) {
-    const auto [top, bottom] = extent(ink);
+    const auto [top, bottom] = extent(ink, close);
     auto* rect = std::get_if<ink::Rect>(&ink);
     if (rect != nullptr && top < cut && bottom > cut) {
       ink::Rect lower = *rect;

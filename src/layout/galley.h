@@ -56,7 +56,11 @@ void add_moved(std::vector<Ink>& onto, std::vector<Ink> ink, Paper right, Paper 
 Strip framed(Galley galley, Paper width, Paper pad, Paper stroke);
 
 /// Parts a strip that is too tall: the first part is at most `height` high and ends between lines of text.
-/// The second part keeps the rest. False when there is no such place.
-bool part(Strip& strip, Strip& rest, Paper height);
+/// The second part keeps the rest. False when there is no such place. `close`: also between lines whose accents and
+/// tails reach past each other.
+bool part(Strip& strip, Strip& rest, Paper height, bool close = false);
+
+/// The first words of it, so that whoever typed them finds them.
+std::string first_words(const std::vector<Ink>& ink);
 
 }  // namespace dunnage

@@ -71,7 +71,7 @@ class Composer {
     std::vector<Ink> areas;  // stand on the section's first card
     set_areas(setting_, layout_, section, {{}, top, card.w, room}, areas);
     std::vector<Place> places;
-    const int oversized = flow_section(section, room, [&](std::vector<Ink> ink) {
+    const std::vector<std::string> oversized = flow_section(section, room, [&](std::vector<Ink> ink) {
       if (too_many()) return;
       const Box& place = next_card(places.empty() ? section.recipient : std::string());
       add_moved(page_.ink, std::exchange(areas, {}), place.x, place.y);
@@ -80,7 +80,9 @@ class Composer {
       places.push_back({count_ - 1, card_});
     });
     setting_.at_block({}, {layout_.file, 1, 1, 1});
-    if (oversized > 0) setting_.problem({}, "something is taller than a page and cannot be parted");
+    for (const std::string& begins : oversized)
+      setting_.problem(begins, begins.empty() ? "something is taller than a page and cannot be parted"
+                                              : "begins something taller than a page that cannot be parted");
     put_numbers(furniture, places);
     longest_ = std::max(longest_, static_cast<int>(places.size()));
   }
@@ -96,7 +98,7 @@ class Composer {
   };
 
   /// Blocks that flow, below the areas of the first card.
-  int flow_section(const Section& section, Paper room, Flow::Take take) {
+  std::vector<std::string> flow_section(const Section& section, Paper room, Flow::Take take) {
     Flow flow(room, room, std::move(take));
     Strip white;
     white.height = room * areas_reach(layout_, section);

@@ -52,7 +52,7 @@ struct Setter {
     set_block(setting, spec, block, box.w, {}, galley);
     Strip whole = dunnage::framed(std::move(galley), box.w, {}, {});
     if (whole.height > box.h + hair)
-      setting.problem({}, "needs " + plain(whole.height / paper_mm, 1) + " mm and has " +
+      setting.problem(first_words(whole.ink), "needs " + plain(whole.height / paper_mm, 1) + " mm and has " +
                               plain(box.h / paper_mm, 1) + " mm");
     add_moved(ink, std::move(whole.ink), box.x, box.y);
   }

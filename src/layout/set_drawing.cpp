@@ -58,7 +58,7 @@ void put_drawing(Setting& setting, const BlockSpec& spec, const block::Picture& 
   set_drawing(setting, spec, picture, box.w, galley);
   Strip whole = framed(std::move(galley), box.w, {}, {});
   if (whole.height > box.h + 0.01 * paper_mm)
-    setting.problem({}, "needs " + plain(whole.height / paper_mm, 1) + " mm and has " +
+    setting.problem(first_words(whole.ink), "needs " + plain(whole.height / paper_mm, 1) + " mm and has " +
                             plain(box.h / paper_mm, 1) + " mm");
   add_moved(ink, std::move(whole.ink), box.x, box.y);
 }

@@ -141,6 +141,22 @@ TEST_CASE("a row that is taller than a page is parted, and nothing of it is lost
   for (const Page& page : out.pages.pages) CHECK(mm(reach(page).y + reach(page).h) <= 282.01);
 }
 
+TEST_CASE("closely set lines are parted too; what is far too long, or a picture, is told by its first words") {
+  const auto close = [](int words) {
+    block::Notice notice{"", {}};
+    for (int i = 0; i < words / 300; ++i) notice.lines.push_back(many_words(300));
+    return lay_out(document_of({{"all", notice}}), "[page]\nmargin = \"15 mm\"\n[[block]]\nid = \"all\"\ntype = { size = \"12.5 pt\", leading = \"13.5 pt\" }\n");
+  };
+  const LaidOut out = close(1500);
+  CHECK(sentences(out.problems).empty());
+  CHECK(out.pages.pages.size() >= 2);
+  for (const Page& page : out.pages.pages) CHECK(mm(reach(page).y + reach(page).h) <= 282.01);
+  const std::vector<std::string> told = sentences(close(30000).problems);
+  REQUIRE(told.size() == 1);
+  CHECK(told.front().starts_with("walk: \"word0 word1 "));
+  CHECK(told.front().ends_with("\" begins something taller than a page that cannot be parted"));
+}
+
 TEST_CASE("a block that the layout neither places nor leaves out is a problem") {
   const Document document = document_of({rows(2), {"stay", block::Paragraph{"these stay"}}});
   CHECK(sentences(lay_out(document, table_layout).problems) ==

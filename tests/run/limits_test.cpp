@@ -90,7 +90,7 @@ TEST_CASE("a name of a megabyte is taken, and told where it has no room") {
   const std::string name(1000000, 'W');
   const std::string kit = house + one_case + "[[case]]\ncode = \"LONG\"\nname = \"" + name + "\"\nform = \"box\"\nhome = \"Rack\"\nweighed = \"9 kg\"\ngoes = \"always\"\n";
   CHECK(h.check(kit).code == 2);
-  refused(program({"print", (h.folder.path / "show.toml").string(), "--out", (h.folder.path / "out").string()}), "something is taller than a page");
+  refused(program({"print", (h.folder.path / "show.toml").string(), "--out", (h.folder.path / "out").string()}), " begins something taller than a page that cannot be parted");
   refused(program({"label", h.kit().string(), "--out", (h.folder.path / "out.pdf").string()}), "WWW");
   CHECK_FALSE(fs::exists(h.folder.path / "out"));
   refused(h.check(house + one_case + "[[case]]\ncode = \"" + name + "\"\nname = \"N\"\nform = \"box\"\nholds = [{ item = \"" + name + "\", count = 1 }]\n"), "WWW");
@@ -102,6 +102,20 @@ TEST_CASE("a name of a megabyte is taken, and told where it has no room") {
     CHECK((code == 0 || code == 1 || code == 2));
     CHECK(program({"tally", (h.folder.path / "show.toml").string(), "--back", h.folder.file("scans.txt", "BOX " + cell + "\n12:00 " + cell + " 12:00\n" + cell + "\n")}).code != 3);
   }
+}
+
+TEST_CASE("sixty canopies, alike in all but their names, print on every sheet") {
+  const House h("canopies");
+  const std::string canopy = "[[structure]]\ncode = \"CANOPY\"\nkind = \"canopy\"\nlegs = [\"NW\", \"NE\", \"SE\", \"SW\"]\n";
+  std::string show = plain_show;
+  for (int i = 1; i <= 60; ++i) show += "[[use]]\nstructure = \"CANOPY\"\nas = \"canopy of the stall of number " + std::to_string(i) + "\"\n";
+  REQUIRE(h.check(house + one_case + canopy, show).code == 2);
+  const std::string out = (h.folder.path / "out").string();
+  const Ran ran = program({"print", (h.folder.path / "show.toml").string(), "--out", out});
+  INFO(ran.err);
+  CHECK(ran.code == 2);
+  const std::string walk = dunnage::shell("pdftotext -layout " + out + "/safety-walk.pdf -").out;
+  for (const std::string name : {"number 1 ", "number 33 ", "number 60"}) CHECK(walk.find(name) != std::string::npos);
 }
 
 TEST_CASE("figures beyond all sense are refused at their place") {
