@@ -67,6 +67,20 @@ TowerDetail detail_of(const Catalogue& c, const Plan& plan, const TowerSite& sit
   return d;
 }
 
+/// Two figures side by side, and nothing of whether it stands: sliding is not in them. Figures that rounding would turn
+/// round are left out.
+Sentence compared_words(const TowerSite& site, Speed limit, const std::string& down, std::string_view meter) {
+  const bool maker = site.maker && *site.maker <= limit;
+  const std::string forecast = forecast_words(*site.forecast, meter);
+  const double gust = steps_up(*site.forecast / meter_step(meter) * 10), tenths = steps_down(limit / meter_step(meter) * 10);
+  const std::string least = plain(tenths / 10, 1) + " " + std::string(meter);
+  if (gust > tenths)
+    return maker ? said("The maker's limit is little above the forecast gust of {}. Down at {} gust.", forecast, down)
+                 : said("Tips at little more than the forecast gust of {}. Down at {} gust.", forecast, down);
+  return maker ? said("The maker's limit is {}, the forecast gust {}. Down at {} gust.", least, forecast, down)
+               : said("Tips above {}, the forecast gust is {}. Down at {} gust.", least, forecast, down);
+}
+
 void judge(Finding& f, const TowerSite& site, const TowerDetail& detail, const House& house) {
   const std::string_view meter = meter_of(house);
   // Sliding has a finding of its own; here tipping and the maker are judged.
@@ -84,7 +98,7 @@ void judge(Finding& f, const TowerSite& site, const TowerDetail& detail, const H
   const std::string forecast = forecast_words(*site.forecast, meter);
   if (*site.forecast <= *limit * (1 + 1e-9)) {
     f.outcome = Outcome::within;
-    f.says = said("Stands in the forecast gust of {}. Down at {} gust.", forecast, down);
+    f.says = compared_words(site, *limit, down, meter);
     return;
   }
   f.outcome = Outcome::over;

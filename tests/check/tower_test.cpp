@@ -33,7 +33,7 @@ SmallShow tower() {
 TEST_CASE("A tower has a level at which it must be down, and lacks so much at more") {
   SmallShow s = tower();
   CHECK(s.one("tower-tip").outcome == Outcome::within);
-  CHECK(s.one("tower-tip").says.english() == "Stands in the forecast gust of 5 m/s. Down at 7 m/s gust.");
+  CHECK(s.one("tower-tip").says.english() == "Tips above 7 m/s, the forecast gust is 5 m/s. Down at 7 m/s gust.");
   s.forecast(12 * metre_per_second);
   const TowerDetail d = std::get<TowerDetail>(s.one("tower-tip").detail);
   CHECK(*d.down_at / metre_per_second == Approx(7));
@@ -49,6 +49,20 @@ TEST_CASE("A tower has a level at which it must be down, and lacks so much at mo
   CHECK(*d.card.ready / metre_per_second == Approx(4));
   CHECK(*d.card.start / metre_per_second == Approx(5));
   CHECK(d.card.governs.english() == "tipping");
+}
+
+TEST_CASE("What holds a tower is two figures side by side, and never that it stands") {
+  SmallShow s = tower();
+  const auto says = [&](Speed gust) {
+    s.forecast(gust);
+    CHECK(s.one("tower-tip").outcome == Outcome::within);
+    return s.one("tower-tip").says.english();
+  };
+  const Speed tips = std::get<Speed>(s.one("tower-tip").limit);
+  CHECK(says(tips * 0.9999) == "Tips at little more than the forecast gust of 7.1 m/s. Down at 7 m/s gust.");
+  s.kit.structures[0].maker_gust = given(6.95 * metre_per_second);
+  CHECK(says(5 * metre_per_second) == "The maker's limit is 6.9 m/s, the forecast gust 5 m/s. Down at 6 m/s gust.");
+  CHECK(says(6.93 * metre_per_second) == "The maker's limit is little above the forecast gust of 7 m/s. Down at 6 m/s gust.");
 }
 
 TEST_CASE("Ballast off the middle holds less than in it, whichever way it lies") {
