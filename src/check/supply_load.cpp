@@ -13,6 +13,9 @@ namespace {
 
 std::string volt_amperes_up(Power apparent) { return plain(steps_up(apparent / unit::watt), 0) + " VA"; }
 
+/// Of a generator's extinguisher: clear of its fire, near enough to fetch. From memory.
+constexpr Length extinguisher_from = 25 * unit::foot, extinguisher_to = 75 * unit::foot;
+
 /// What is judged besides the rating.
 struct Judged {
   std::vector<Sentence> missing, over;
@@ -27,10 +30,19 @@ void add_leg(SupplyDetail& d, const CircuitRow& row, Power apparent) {
   if (row.current) leg->current += *row.current;
 }
 
-void add_tests(SupplyDetail& d) {
+/// Whole feet or metres: nobody paces out a distance to the centimetre.
+std::string paced(Length length, UnitSystem units, Rounding way) {
+  const Length step = 1 * (units == UnitSystem::us ? unit::foot : unit::metre);
+  const double steps = way == Rounding::up ? steps_up(length / step) : steps_down(length / step);
+  Printed out = print(step * steps, units, Rounding::nearest);
+  out.decimals = 0;
+  return out.text();
+}
+
+void add_tests(SupplyDetail& d, UnitSystem units) {
   if (d.kind == "generator")
-    d.tests.push_back(said(
-        "Generator: fenced off, exhaust away from people; refuelled off and cooled; extinguisher 25 to 75 ft away."));
+    d.tests.push_back(said("Generator: fenced off, exhaust away from people; refuelled off and cooled; extinguisher {} to {} away.",
+                           paced(extinguisher_from, units, Rounding::up), paced(extinguisher_to, units, Rounding::down)));
   for (const CircuitRow& row : d.circuits)
     d.tests.push_back(said("{}: press the test button of its residual-current device; it trips; reset it.", row.name));
   d.tests.push_back(said("Outlet tester at the farthest outlet of each circuit: earth, line and neutral right."));
@@ -125,7 +137,7 @@ SupplyDetail detail_of(const Catalogue& c, const Show& show, int index, const st
     d.apparent += row.load / factor;
     add_leg(d, row, row.load / factor);
   }
-  add_tests(d);
+  add_tests(d, c.kit.house.units);
   return d;
 }
 

@@ -184,6 +184,18 @@ TEST_CASE("A generator: height, heat, starting current, distance") {
         "least.");
 }
 
+TEST_CASE("How far off a generator's extinguisher stands is said in the paper's units, rounded between the limits") {
+  SmallShow s = circuit();
+  s.show.supplies[0].kind = "generator";
+  const auto test = [&](UnitSystem units) {
+    s.kit.house.units = units;
+    return supply(s).tests.front().english();
+  };
+  const std::string begin = "Generator: fenced off, exhaust away from people; refuelled off and cooled; extinguisher ";
+  CHECK(test(UnitSystem::us) == begin + "25 ft to 75 ft away.");
+  CHECK(test(UnitSystem::metric) == begin + "8 m to 22 m away.");
+}
+
 TEST_CASE("No circuit listed: not checked outdoors; the building's indoors; nothing to check without power") {
   SmallShow s;
   CHECK(s.one("circuit").outcome == Outcome::does_not_apply);
