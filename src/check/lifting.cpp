@@ -3,6 +3,7 @@
 #include "check/lifting.h"
 
 #include <algorithm>
+#include <optional>
 
 #include "check/say.h"
 #include "formula/niosh.h"
@@ -84,6 +85,24 @@ Finding lifting_finding(const Catalogue& c, int unit, const Handling& handling) 
   return f;
 }
 
+/// The lift that asks for the most people, where the show has not so many. Nothing of a show that does not state its crew.
+std::optional<Finding> too_few_finding(const Catalogue& c, const Show& show, const std::vector<int>& pulled,
+                                       const std::vector<Handling>& handling) {
+  if (!show.crew || pulled.empty()) return std::nullopt;
+  const auto people = [&](int unit) { return handling[static_cast<std::size_t>(unit)].people; };
+  const int most = *std::max_element(pulled.begin(), pulled.end(), [&](int a, int b) { return people(a) < people(b); });
+  const int has = show.crew->value + (show.volunteers ? show.volunteers->value : 0);
+  if (people(most) <= has) return std::nullopt;
+  const std::string& code = c.units[static_cast<std::size_t>(most)].code;
+  Finding f = begin_finding("lifting", code, show.crew->place);
+  f.outcome = Outcome::over;
+  f.says = said("{} must be lifted by {} or more people; the show has {}.", code, people(most), has);
+  f.source = as_is("HSE INDG143, L23");
+  if (!show.volunteers) assume(f, said("volunteers not stated: none counted"));
+  f.detail = handling[static_cast<std::size_t>(most)];
+  return f;
+}
+
 }  // namespace
 
 TeamLimits team_limits(const HouseLift& lift) {
@@ -135,7 +154,7 @@ std::optional<LoadingLift> loading_lift(const Case& box, const UnitMass& mass, c
   return out;
 }
 
-void check_lifting(const Catalogue& catalogue, const Show&, const Plan& plan, Findings& findings) {
+void check_lifting(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
   const HouseLift& lift = catalogue.kit.house.lift;
   for (int unit = 0; unit < static_cast<int>(catalogue.units.size()); ++unit)
     findings.handling.push_back(handling_of(catalogue.case_at(unit), catalogue.mass_of(unit), lift));
@@ -147,6 +166,7 @@ void check_lifting(const Catalogue& catalogue, const Show&, const Plan& plan, Fi
     if (!findings.list.empty() && findings.list.back().says == f.says) f.says = findings.list.back().says;
     findings.list.push_back(std::move(f));
   }
+  if (auto f = too_few_finding(catalogue, show, pulled, findings.handling)) findings.list.push_back(std::move(*f));
 }
 
 }  // namespace dunnage

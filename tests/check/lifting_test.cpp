@@ -84,6 +84,29 @@ TEST_CASE("Findings of lifting say what a crew does") {
   CHECK(s.one("lifting").says.english() == "Its mass, or that of a part of it, is not given: weigh it before anybody lifts it.");
 }
 
+TEST_CASE("A show with fewer people than a lift asks for is told, once") {
+  SmallShow s;
+  s.kit.cases[0].weighed = given(45 * pound);
+  s.kit.cases[0].grips = 2;
+  const auto told = [&] {
+    std::string all;
+    for (const Finding& f : s.check().list)
+      if (f.rule == "lifting" && f.says.english().find("the show has") != std::string::npos)
+        all += std::string(name(f.outcome)) + ": " + f.says.english() + " " + f.assumption.english() + "\n";
+    return all;
+  };
+  s.show.crew.reset();
+  CHECK(told().empty());
+  s.show.crew = given(1);
+  s.show.volunteers.reset();
+  const std::string code = s.one("lifting").subject;
+  CHECK(told() == "over limit: " + code + " must be lifted by 2 or more people; the show has 1. volunteers not stated: none counted\n");
+  s.show.volunteers = given(0);
+  CHECK(told() == "over limit: " + code + " must be lifted by 2 or more people; the show has 1. \n");
+  s.show.volunteers = given(1);
+  CHECK(told().empty());
+}
+
 TEST_CASE("A house limit above the published screen is said to be so") {
   SmallShow s;
   s.kit.house.lift.one = given(50 * pound);
