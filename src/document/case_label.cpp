@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "document/case_label.h"
 
+#include <algorithm>
 #include <cassert>
 
 #include "document/form.h"
@@ -41,7 +42,7 @@ std::string revision_of(const Case& box, const std::string& revision) {
 
 block::Handle handle_of(const Handling& handling, const Words& words) {
   return {handling.move == Handling::Move::roll, move_words(words, handling), handling.people,
-          lift_words(words, handling), handling.ramp_people};
+          lift_words(words, handling), goes_by_aid(handling) ? 0 : std::max(1, handling.ramp_people)};
 }
 
 /// How the mass is known, and as of which state of the kit: a label outlives what was in the case that day.

@@ -16,8 +16,7 @@ std::vector<std::string> danger_lines(const Context& context) {
   const Words& words = context.words;
   const Site& site = context.show.site;
   std::vector<std::string> lines;
-  if (!site.emergency_address.empty())
-    lines.push_back(words.say("crew.emergency-address", {{"address", site.emergency_address}}));
+  lines.push_back(help_words(context));
   if (!site.hospital.empty()) lines.push_back(words.say("crew.hospital", {{"hospital", site.hospital}}));
   if (!site.radio_channel.empty()) lines.push_back(words.say("crew.radio", {{"channel", site.radio_channel}}));
   if (context.show.stop_person) {

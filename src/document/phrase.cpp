@@ -40,7 +40,12 @@ std::string PrintedSum::text(const Words& words) const {
   return words.say("mass.and-unknown", {{"mass", text}, {"n", std::to_string(unknown_)}});
 }
 
+bool goes_by_aid(const Handling& handling) {
+  return handling.known && handling.people == 0 && handling.move == Handling::Move::carry;
+}
+
 std::string move_words(const Words& words, const Handling& handling) {
+  if (goes_by_aid(handling)) return words.say("handling.by-aid", {{"aid", words.say(handling.aid)}});
   if (handling.move == Handling::Move::carry) return words("handling.carry");
   if (handling.ramp_people < 2) return words("handling.roll");
   return words.say("handling.roll-ramp", {{"n", std::to_string(handling.ramp_people)}});
@@ -141,6 +146,12 @@ std::string forecast_words(const Context& context) {
 
 std::string contact_words(const Contact& contact) {
   return joined({contact.name.value, contact.phone.value}, ", ");
+}
+
+std::string help_words(const Context& context) {
+  const std::string& address = context.show.site.emergency_address;
+  return address.empty() ? context.words.say("walk.address", {{"address", context.words("walk.not-given")}})
+                         : context.words.say("crew.emergency-address", {{"address", address}});
 }
 
 std::string contact_words(const Show& show, std::string_view role) {

@@ -37,7 +37,9 @@ class PrintedSum {
   int unknown_ = 0, estimated_ = 0;
 };
 
-/// "roll", "roll, 2 on a ramp" or "carry".
+/// Whether nobody may carry it and it has no wheels of its own.
+bool goes_by_aid(const Handling& handling);
+/// "roll", "roll, 2 on a ramp", "carry", or "by hand truck" where nobody may carry it.
 std::string move_words(const Words& words, const Handling& handling);
 /// "1 person", "3 people", the house's aid, or "weigh first".
 std::string lift_words(const Words& words, const Handling& handling);
@@ -69,6 +71,8 @@ std::string figure_words(const Figure& figure, const Context& context, Rounding 
 std::string forecast_words(const Context& context);
 /// "within limit", "over limit", "not checked", "does not apply". Never "pass" or "safe".
 const std::string& outcome_words(const Words& words, Outcome outcome);
+/// Where help is sent to, or that nobody has given an address.
+std::string help_words(const Context& context);
 /// "NAME, PHONE" of the first contact with that role; empty where there is none.
 std::string contact_words(const Show& show, std::string_view role);
 std::string contact_words(const Contact& contact);

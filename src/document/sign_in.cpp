@@ -19,9 +19,7 @@ int people(const Show& show) {
 std::vector<std::string> briefing_lines(const Context& context) {
   const Words& words = context.words;
   const Site& site = context.show.site;
-  std::vector<std::string> lines = {who_decides(context)};
-  if (!site.emergency_address.empty())
-    lines.push_back(words.say("crew.emergency-address", {{"address", site.emergency_address}}));
+  std::vector<std::string> lines = {who_decides(context), help_words(context)};
   if (!site.radio_channel.empty()) lines.push_back(words.say("crew.radio", {{"channel", site.radio_channel}}));
   lines.push_back(words("sign.lifting"));
   return lines;

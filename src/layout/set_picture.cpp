@@ -178,8 +178,10 @@ void put_marks(Setting& setting, const BlockSpec& spec, const block::Marks& mark
 
 void put_handle(Setting& setting, const BlockSpec& spec, const block::Handle& handle, const Box& box,
                 std::vector<Ink>& ink) {
+  const bool by_hand = handle.ramp_people > 0;  // nobody moves it: the aid does
   const Pictogram both[] = {
-      {handle.rolls ? roll_by(std::clamp(handle.ramp_people, 1, 2)) : figure(Sign::carry), handle.move_word},
+      {handle.rolls ? roll_by(std::clamp(handle.ramp_people, 1, 2)) : figure(by_hand ? Sign::carry : Sign::aid),
+       handle.move_word},
       {handle.people == 0 ? figure(Sign::aid) : lift_by(std::clamp(handle.people, 1, 4)), handle.lift_word}};
   const bool beside = spec.across >= 2;
   const Paper gap = (beside ? 3 : 1) * paper_mm;

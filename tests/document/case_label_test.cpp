@@ -69,6 +69,17 @@ TEST_CASE("a label in blocks") {
         "revision: mass weighed, as of kit revision 2027-03\n");
 }
 
+TEST_CASE("what nobody may carry goes by the house's aid, on the label and in its code") {
+  SmallHouse house;
+  Handling& bag = house.findings.handling[1];
+  bag.people = 0;
+  bag.aid = as_is("hand truck");
+  const Document document = labels(house, {1, 2});
+  CHECK(block_text(document.sections.at(0), "handle") == "handle: by hand truck, no lift: hand truck, 0");
+  CHECK(block_text(document.sections.at(0), "qr").find("by hand truck; no lift: hand truck\n") != std::string::npos);
+  CHECK(block_text(document.sections.at(1), "handle") == "handle: carry, lift: 1 person, 1");
+}
+
 TEST_CASE("what may stand on top is rounded down") {
   SmallHouse house;
   house.catalogue.kit.cases[1].stack = given(110.9 * unit::pound);

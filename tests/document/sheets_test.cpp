@@ -4,11 +4,13 @@
 
 #include "document/contents_card.h"
 #include "document/cover_sheet.h"
+#include "document/crew_sheet.h"
 #include "document/documents.h"
 #include "document/input_list.h"
 #include "document/load_sheet.h"
 #include "document/mix_sheet.h"
 #include "document/patch_sheet.h"
+#include "document/sign_in.h"
 #include "small_house.h"
 
 using namespace dunnage;
@@ -206,6 +208,20 @@ TEST_CASE("overrides, what the site has and what is out of service print with th
         "changes:\n  bring 2 x BAG: wind at the lake\n  leave FOH: they own one");
   CHECK(block_text(section, "site") == "site:\n  6 x table, from venue");
   CHECK(block_text(section, "out") == "out:\n  BAG-2: seam split");
+}
+
+TEST_CASE("an address for help that nobody gave is said where it is looked for") {
+  SmallHouse house;
+  house.show.site.address = "Lake Road 9";
+  const auto danger = [&] { return block_text(made(crew_sheet(house.context())).sections.at(0), "danger"); };
+  const auto briefing = [&] { return block_text(made(sign_in(house.context())).sections.at(0), "briefing"); };
+  CHECK(danger() ==
+        "danger: IF SOMEONE IS HURT\n  Address for help: not given\n"
+        "  Nobody is named who may stop the show: name one now.");
+  CHECK(briefing().find("\n  Address for help: not given\n") != std::string::npos);
+  house.show.site.emergency_address = "Gate 2, Lake Road";
+  CHECK(danger().find("\n  Send help to: Gate 2, Lake Road\n") != std::string::npos);
+  CHECK(briefing().find("\n  Send help to: Gate 2, Lake Road\n") != std::string::npos);
 }
 
 TEST_CASE("every sheet makes something or says why not, and its title has at most four words") {
