@@ -22,8 +22,14 @@ block::Facts level_facts(const Context& context, const WindUse& wind) {
   return facts;
 }
 
+/// "1 x BAG", and what was typed for the leg where that is more.
+std::string stands_beside_typed(const Context& context, const Use& use, const LegRow& row) {
+  const std::string stands = stands_words(context.words, row), typed = typed_for_leg(context, use, row.leg);
+  return typed.empty() ? stands : context.words.say("ballast.of-typed", {{"stands", stands}, {"typed", typed}});
+}
+
 /// Leg by leg: what stands, what it has and needs, how many more.
-block::Table leg_table(const Context& context, const CanopyDetail& canopy) {
+block::Table leg_table(const Context& context, const Use& use, const CanopyDetail& canopy) {
   const Words& words = context.words;
   block::Table table = make_table(words, {{"leg", "ballast.leg"},
                                           {"stands", "ballast.stands"},
@@ -44,7 +50,7 @@ block::Table leg_table(const Context& context, const CanopyDetail& canopy) {
       state = words.say("ballast.more", {{"n", std::to_string(row.more)}, {"code", row.more_of}});
     group.rows.push_back(
         {{strong_cell(row.leg),
-          text_cell(stands_words(words, row)),
+          text_cell(stands_beside_typed(context, use, row)),
           text_cell(print(row.actual, context.units, Rounding::down).text()),
           text_cell(row.required_known ? print(row.required, context.units, Rounding::up).text()
                                        : words("outcome.not-checked")),
@@ -136,16 +142,26 @@ std::vector<std::string> unchecked_lines(const Context& context, const WindUse& 
   return lines;
 }
 
+/// What is over a limit and what is short, in one frame on top: its word where there is one kind, else one a line.
+void add_stops(const Context& context, const WindUse& wind, Section& section) {
+  const Words& words = context.words;
+  std::vector<std::string> over = sentences_of(context, wind, Outcome::over), lacking = short_lines(context, *wind.use);
+  const bool both = !over.empty() && !lacking.empty();
+  for (std::string& line : lacking) over.push_back(both ? words("notice.short") + "  " + line : std::move(line));
+  const bool only_short = !both && !lacking.empty();
+  add_notice(section, "over", words(only_short ? "notice.short" : "notice.over"), std::move(over));
+}
+
 Section section_of(const Context& context, const WindUse& wind) {
   const Words& words = context.words;
   Section section{wind.use->as.value, {}};
-  add_notice(section, "over", words("notice.over"), sentences_of(context, wind, Outcome::over));
+  add_stops(context, wind, section);
   add_facts(section, "levels", level_facts(context, wind));
   if (wind.structure) add(section, "plan", block::Picture{plan_picture(context, wind)});
   if (std::optional<picture::Chart> chart = chart_picture(context, wind))
     add(section, "chart", block::Picture{std::move(*chart)});
   if (wind.canopy && !wind.canopy->legs.empty())
-    add(section, "legs", leg_table(context, *wind.canopy));
+    add(section, "legs", leg_table(context, *wind.use, *wind.canopy));
   else
     add(section, "weights", weight_table(context, *wind.use));
   add_notice(section, "unchecked", {}, unchecked_lines(context, wind));

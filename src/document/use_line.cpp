@@ -78,7 +78,57 @@ std::vector<std::string> burden_parts(const Context& context, const Use& use) {
   return out;
 }
 
+/// Shortages of what a use is made of, carries or stands on: each keeps the place where it was asked for.
+std::vector<const Shortage*> shortages_of(const Context& context, const Use& use) {
+  std::vector<Place> asked = {use.place};
+  for (const Carried& carried : use.carries) asked.push_back(carried.place);
+  for (const BallastLine& line : use.ballast) asked.push_back(line.place);
+  std::vector<const Shortage*> out;
+  for (const Shortage& shortage : context.plan.shortages)
+    if (shortage.place.known() && std::find(asked.begin(), asked.end(), shortage.place) != asked.end())
+      out.push_back(&shortage);
+  return out;
+}
+
+int standing_of(const Context& context, const Use& use, int leg, const BallastLine& line) {
+  const auto is = [&](const BallastPiece& piece) {
+    return &context.show.uses[static_cast<std::size_t>(piece.use)] == &use && piece.leg == leg && piece.place == line.place;
+  };
+  return static_cast<int>(std::count_if(context.plan.ballast.begin(), context.plan.ballast.end(), is));
+}
+
 }  // namespace
+
+std::vector<std::string> short_lines(const Context& context, const Use& use) {
+  std::vector<std::string> lines;
+  for (const Shortage* shortage : shortages_of(context, use))
+    lines.push_back(context.words.say("cover.short-line", {{"what", shortage->what},
+                                                           {"wanted", std::to_string(shortage->wanted)},
+                                                           {"missing", std::to_string(shortage->missing)}}));
+  return lines;
+}
+
+std::vector<std::string> short_codes(const Context& context, const Use& use) {
+  std::vector<std::string> codes;
+  for (const Shortage* shortage : shortages_of(context, use))
+    if (std::find(codes.begin(), codes.end(), shortage->what) == codes.end()) codes.push_back(shortage->what);
+  return codes;
+}
+
+std::string typed_for_leg(const Context& context, const Use& use, const std::string& leg) {
+  const Structure* structure = context.catalogue.structure(use.structure.value);
+  if (!structure) return {};
+  const auto named = [&](const Text& one) { return one.value == leg; };
+  const auto at = std::find_if(structure->legs.begin(), structure->legs.end(), named);
+  std::vector<std::string> typed;
+  bool fewer = false;
+  for (const BallastLine& line : use.ballast) {
+    if (!line.each_leg && std::none_of(line.legs.begin(), line.legs.end(), named)) continue;
+    typed.push_back(counted(context.words, line.count, line.code.value));
+    fewer = fewer || standing_of(context, use, static_cast<int>(at - structure->legs.begin()), line) < line.count;
+  }
+  return fewer ? joined(typed, ", ") : std::string();
+}
 
 std::string use_words(const Context& context, const Use& use) {
   const Words& words = context.words;

@@ -125,7 +125,9 @@ std::vector<Row> standing(const Context& context) {
         down = words.say("walk.down-at", {{"gust", level_words(context, down_of(wind))}});
     const std::string all = use_words(context, use), &name = use.as.value;
     const std::string rest = joined({all.starts_with(name) ? all.substr(name.size()) : all, down}, "; ");
-    const std::string state = outcomes(context, use);
+    const std::string lacking = joined(short_codes(context, use), ", ");
+    const std::string state = joined({lacking.empty() ? lacking : words("notice.short") + ": " + lacking,
+                                      outcomes(context, use)}, "\n");
     const auto same = [&](const auto& l) { return l[1] == rest && l[2] == state; };
     const auto found = std::find_if(lines.begin(), lines.end(), same);
     if (found != lines.end()) (*found)[0] += " + " + name;

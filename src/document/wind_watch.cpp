@@ -67,6 +67,11 @@ std::string run_of(const std::vector<std::string>& letters) {
   return follow ? letters.front() + "-" + letters.back() : joined(letters, "");
 }
 
+/// Whether a gust reaches a level, as both are printed: whoever reads the card sees no more of them.
+bool reaches(const Context& context, Speed gust, const std::optional<Speed>& level) {
+  return level && print(*level, context.meter, Rounding::down).value <= print(gust, context.meter, Rounding::up).value;
+}
+
 /// "DOWN A, START B": what that gust asks, the two worst levels; each structure under its worst only.
 std::string asks(const Context& context, const std::vector<WatchRow>& rows, Speed gust) {
   std::vector<std::string> parts;
@@ -78,8 +83,7 @@ std::string asks(const Context& context, const std::vector<WatchRow>& rows, Spee
   for (const auto& [word, member] : kinds) {
     std::vector<std::string> letters;
     for (const WatchRow& row : rows) {
-      if (!(row.*member) || *(row.*member) > gust || std::find(told.begin(), told.end(), &row) != told.end())
-        continue;
+      if (!reaches(context, gust, row.*member) || std::find(told.begin(), told.end(), &row) != told.end()) continue;
       letters.push_back(row.letter);
       told.push_back(&row);
     }

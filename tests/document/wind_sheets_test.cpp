@@ -92,6 +92,44 @@ TEST_CASE("the ballast sheet has a section a structure with its legs, rounded ag
         std::string::npos);
 }
 
+TEST_CASE("a structure that the plan is short of is SHORT on its ballast sheet and on the walk, its legs beside what was typed") {
+  WindyHouse house;
+  const SourceFile file{"show.toml", "", {}};
+  Use& strong = house.show.uses[1];
+  strong.place = {&file, 9, 1, 1};
+  BallastLine line;
+  line.each_leg = true;
+  line.code = typed("BAG");
+  line.count = 2;
+  line.place = {&file, 12, 1, 1};
+  strong.ballast = {line};
+  for (const int leg : {0, 1, 2, 3}) house.plan.ballast.push_back({1, leg, {}, 1, line.place});
+  house.plan.ballast.push_back({1, 3, {}, 2, line.place});
+  const auto lacks = [&](const std::string& what, int wanted, int missing, const Place& place) {
+    Shortage shortage;
+    shortage.what = what;
+    shortage.wanted = wanted;
+    shortage.missing = missing;
+    shortage.place = place;
+    house.plan.shortages.push_back(shortage);
+  };
+  lacks("TENT", 1, 1, strong.place);
+  lacks("BAG", 8, 3, line.place);
+  lacks("RADIO", 7, 1, {&file, 3, 1, 1});
+  const Document sheet = made(ballast_sheet(house.context()));
+  CHECK(block_text(section(sheet, 0), "over") == "over: OVER LIMIT\n  Sentence of desk canopy.");
+  CHECK(block_text(section(sheet, 1), "over") == "over: SHORT\n  TENT: 1 wanted, 1 missing\n  BAG: 8 wanted, 3 missing");
+  const std::string legs = block_text(section(sheet, 1), "legs");
+  CHECK(legs.find("NW | 1 x BAG (typed: 2 x BAG) |") != std::string::npos);
+  CHECK(legs.find("SW | 1 x BAG |") != std::string::npos);  // two stand there, as typed
+  const std::string walk = block_text(section(made(safety_walk(house.context())), 0), "stops");
+  CHECK(walk.find("SHORT: TENT, BAG") != std::string::npos);
+  CHECK(walk.find("RADIO") == std::string::npos);
+  house.findings.list[1].outcome = Outcome::over;
+  CHECK(block_text(section(made(ballast_sheet(house.context())), 1), "over") ==
+        "over: OVER LIMIT\n  Sentence of stage canopy.\n  SHORT  TENT: 1 wanted, 1 missing\n  SHORT  BAG: 8 wanted, 3 missing");
+}
+
 TEST_CASE("what no check has said is loud on both sheets") {
   WindyHouse house;
   house.findings.list.pop_back();
@@ -124,6 +162,19 @@ TEST_CASE("the weather card: weakest first, all levels in the meter's unit, wall
   CHECK(block_text(section(card, 0), "meter").find("Forecast gust 16 mph asks: DOWN A, READY B.") !=
         std::string::npos);
   CHECK(block_text(section(card, 0), "signs").find("twigs never still | 8\u201312 | 19 | DOWN A, READY B") !=
+        std::string::npos);
+}
+
+TEST_CASE("a gust whose printed figure reaches a printed level asks for it") {
+  WindyHouse house;
+  auto& strong = std::get<CanopyDetail>(house.findings.list[1].detail);
+  strong.card.start = 19.4 * mph;  // gusts of 18.5 mph and this level are both printed as 19
+  house.show.forecast->gust = given(18.3 * mph);
+  const Document card = made(weather_card(house.context()));
+  CHECK(block_text(section(card, 0), "structures").find("B | stage canopy | 25 | 19 | 15") != std::string::npos);
+  CHECK(block_text(section(card, 0), "signs").find("twigs never still | 8\u201312 | 19 | DOWN A, START B") !=
+        std::string::npos);
+  CHECK(block_text(section(card, 0), "meter").find("Forecast gust 19 mph asks: DOWN A, START B.") !=
         std::string::npos);
 }
 
