@@ -140,7 +140,7 @@ void assume_of(const Vehicle& v, const Show& show, Finding& f) {
   for (const Load& load : show.loads)
     if (load.vehicle.value == v.code.value)
       for (const StandsAt& spot : load.stands) spots.emplace_back(spot.code.value);
-  if (!spots.empty()) assume(f, said("the plan gives {} places of its own; those typed count in the rule vehicle", strung(spots, ", ")));
+  if (!spots.empty()) assume(f, said("the plan gives {} places of its own, whatever was typed", strung(spots, ", ")));
 }
 
 void say_loaded(const Catalogue& c, const Show& show, const Plan& plan, const VehicleLoading& v, Finding& f) {

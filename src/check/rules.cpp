@@ -140,11 +140,11 @@ const std::vector<Rule>& rules() {
        "the plate, the tyre placard, the hitch plate; the driver", check_vehicles},
       {"loading", "what stands where in each vehicle, and its axles and tongue after every stop",
        "a plan of boxes judged by a checker of its own: nothing in one place, whole bases borne, this way up, wheels down, "
-       "nothing on the fragile or on the lighter, mass on top within its limit, through a door, out at its stop past what "
-       "stays; moments at departure and after each stop against the plates, the tongue's window and a fifth on the steered "
+       "nothing on the fragile or on the lighter, mass on top within its limit, within reach of hands, through a door, out at "
+       "its stop past what stays; moments at departure and after each stop against the plates, the tongue's window and a fifth on the steered "
        "axle; sides apart by more than 10 % (our choice)",
        "statics; 49 CFR 393.106, 393.110; steered axle after DGUV rule 70", "as read",
-       "what bends or is squeezed, straps against braking above working loads, tyres, what nobody typed a size for",
+       "what bends or is squeezed, posts beside a narrow door, straps against braking above working loads, tyres, what nobody typed a size for",
        "the plate and a scale; the driver", check_loading},
       {"inspection", "things whose inspection date runs out before the show",
        "inspect_by against the show's date", "the date in the kit", "as typed",

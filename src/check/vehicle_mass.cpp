@@ -61,10 +61,10 @@ Loaded loaded(const Catalogue& c, const Show& show, const Plan& plan, const Vehi
       l.from = l.drawn++ == 0 ? drawn->box.x : std::min(l.from, drawn->box.x);
       l.to = std::max(l.to, drawn->box.x + drawn->box.length);
     }
-    if (spot)
-      l.pieces.push_back({row.mass, spot->from_front});
-    else if (drawn)
+    if (drawn)  // where the load sheet says to put it, wherever somebody meant it to stand
       l.pieces.push_back({row.mass, drawn->box.x + drawn->box.length * 0.5});
+    else if (spot)
+      l.pieces.push_back({row.mass, spot->from_front});
     else
       ++l.unplaced;
   }
