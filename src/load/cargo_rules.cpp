@@ -213,6 +213,8 @@ class Deck {
   }
 
  private:
+  int stop(std::size_t i) const { return cargo_.kinds[static_cast<std::size_t>(boxes_[i].box)].stop; }
+
   bool leaves_by_side(std::size_t i, const SideDoor& door) const {
     const StoodBox& b = boxes_[i];
     if (!within(door, b) || !clear_of_blocks(cargo_, door, b)) return false;
@@ -225,8 +227,9 @@ class Deck {
   bool leaves_by_rear(std::size_t i) const {
     const StoodBox& b = boxes_[i];
     for (std::size_t j = 0; j < boxes_.size(); ++j) {
-      if (j == i || !aboard_[j]) continue;
-      if (end(boxes_[j], 0) > end(b, 0) && cross(b, boxes_[j], 1) && cross(b, boxes_[j], 2)) return false;
+      if (j == i || !aboard_[j] || !cross(b, boxes_[j], 1)) continue;
+      if (end(boxes_[j], 0) > end(b, 0) && cross(b, boxes_[j], 2)) return false;
+      if (stop(j) > stop(i) && b.at[2] > 0 && end(boxes_[j], 0) - end(b, 0) > arm) return false;
     }
     for (const PackObstacle& o : cargo_.obstacles) {
       const StoodBox solid = solid_of(o);
