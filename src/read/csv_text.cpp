@@ -24,6 +24,7 @@ class Parse {
  public:
   Parse(const SourceFile* file, char delimiter) : file_(file) {
     if (csv_init(&parser_, 0) != 0) throw std::bad_alloc();
+    csv_set_blk_size(&parser_, 1 << 16);  // its room for a cell grows by so much: by 128 bytes, a megabyte takes long
     csv_set_delim(&parser_, static_cast<unsigned char>(delimiter));
     csv_set_space_func(&parser_, is_blank);
   }

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <chrono>
 
+#include "../effort.h"
 #include "../shell.h"
 #include "program.h"
 
@@ -87,7 +88,8 @@ TEST_CASE("a million wrong keys are counted, and the first ten thousand told") {
 
 TEST_CASE("a name of a megabyte is taken, and told where it has no room") {
   const House h("names");
-  const std::string name(1000000, 'W');
+  const std::size_t megabyte = turns(1000000);
+  const std::string name(megabyte, 'W');
   const std::string kit = house + one_case + "[[case]]\ncode = \"LONG\"\nname = \"" + name + "\"\nform = \"box\"\nhome = \"Rack\"\nweighed = \"9 kg\"\ngoes = \"always\"\n";
   CHECK(h.check(kit).code == 2);
   refused(program({"print", (h.folder.path / "show.toml").string(), "--out", (h.folder.path / "out").string()}), " begins something taller than a page that cannot be parted");
@@ -95,7 +97,7 @@ TEST_CASE("a name of a megabyte is taken, and told where it has no room") {
   CHECK_FALSE(fs::exists(h.folder.path / "out"));
   refused(h.check(house + one_case + "[[case]]\ncode = \"" + name + "\"\nname = \"N\"\nform = \"box\"\nholds = [{ item = \"" + name + "\", count = 1 }]\n"), "WWW");
   // In a spreadsheet and in a list of scans: one long line, and one long run of blanks.
-  for (const std::string& cell : {name, std::string(1000000, ' '), std::string(1000000, '9'), "\"" + std::string(1000000, ',') + "\"", std::string(1000000, '"')}) {
+  for (const std::string& cell : {name, std::string(megabyte, ' '), std::string(megabyte, '9'), "\"" + std::string(megabyte, ',') + "\"", std::string(megabyte, '"')}) {
     std::ofstream(h.kit() / "kit.toml", std::ios::binary) << house << one_case;
     const std::string sheet = h.folder.file("gear.csv", "code,name,weight (kg),size (cm),contents,count\nA1,Box," + cell + "," + cell + "," + cell + "," + cell + "\n");
     const int code = program({"import", sheet, "--dry-run", "--kit", h.kit().string()}).code;
