@@ -88,7 +88,7 @@ TEST_CASE("a million wrong keys are counted, and the first ten thousand told") {
 
 TEST_CASE("a name of a megabyte is taken, and told where it has no room") {
   const House h("names");
-  const std::size_t megabyte = turns(1000000);
+  const std::size_t megabyte = dunnage::turns(1000000);
   const std::string name(megabyte, 'W');
   const std::string kit = house + one_case + "[[case]]\ncode = \"LONG\"\nname = \"" + name + "\"\nform = \"box\"\nhome = \"Rack\"\nweighed = \"9 kg\"\ngoes = \"always\"\n";
   CHECK(h.check(kit).code == 2);
