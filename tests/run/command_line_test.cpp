@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <catch2/catch.hpp>
 
+#include "../shell.h"
 #include "program.h"
 #include "run/version.h"
 
@@ -66,4 +67,23 @@ TEST_CASE("help on a command is the command's own, and a misspelt word is answer
   CHECK(program({"help", "print"}).out.find("--one-file") != std::string::npos);
   CHECK(program({"help", "pritn"}).err.find("did you mean \"print\"?") != std::string::npos);
   CHECK(program({"help", "safty"}).err.find("did you mean \"safety\"?") != std::string::npos);
+}
+
+TEST_CASE("two shows of one kit clash over what both want, and nothing else can be compared") {
+  const dunnage::Folder folder("clash");
+  std::filesystem::create_directories(folder.path / "kit");
+  folder.file("kit/kit.toml", "[house]\nname = \"H\"\n[[case]]\ncode = \"BOX\"\nname = \"Box\"\nform = \"box\"\ngoes = \"always\"\n");
+  const auto show = [&](const std::string& name, const std::string& date) {
+    return folder.file(name + ".toml", "kit = \"kit\"\n[show]\ntitle = \"" + name + "\"\n" + date);
+  };
+  const std::string one = show("One", "date = 2027-06-19\n"), two = show("Two", "date = 2027-06-19\n"), later = show("Later", "date = 2027-08-19\n");
+  const Ran clash = program({"clash", one, two});
+  CHECK(clash.code == 2);
+  CHECK(clash.out == "BOX (Box): One and Two both want it from 2027-06-19 to 2027-06-19; nothing else owned would do\n");
+  const Ran apart = program({"clash", one, later});
+  CHECK(apart.code == 0);
+  CHECK(apart.out == "No case is wanted by two of these shows at the same time.\n");
+  CHECK(program({"clash", one, one}).code == 1);
+  CHECK(program({"clash", one, show("Undated", "")}).code == 1);
+  CHECK(program({"clash", one, example("indoor-afternoon.toml")}).code == 1);  // of another kit
 }
