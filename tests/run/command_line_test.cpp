@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
 
 #include "../shell.h"
 #include "program.h"
@@ -86,4 +87,32 @@ TEST_CASE("two shows of one kit clash over what both want, and nothing else can 
   CHECK(program({"clash", one, one}).code == 1);
   CHECK(program({"clash", one, show("Undated", "")}).code == 1);
   CHECK(program({"clash", one, example("indoor-afternoon.toml")}).code == 1);  // of another kit
+}
+
+TEST_CASE("what a change of the show changed in what goes, and by what mass") {
+  const dunnage::Folder folder("change");
+  std::filesystem::create_directories(folder.path / "kit");
+  folder.file("kit/kit.toml",
+              "[house]\nname = \"H\"\nunits = \"metric\"\n"
+              "[[case]]\ncode = \"BOX\"\nname = \"Box\"\nform = \"box\"\nweighed = \"9 kg\"\ngoes = \"always\"\nneeds = [{ code = \"lead\", once = 1 }]\n"
+              "[[case]]\ncode = \"LEAD\"\nname = \"Lead\"\nform = \"bag\"\nweighed = \"2 kg\"\nserves = [\"lead\"]\n"
+              "[[case]]\ncode = \"TENT\"\nname = \"Tent\"\nform = \"bag\"\ncount = 3\nweighed = \"20 kg\"\ngoes = \"asked\"\n");
+  const auto show = [&](const std::string& name, const std::string& more) {
+    return folder.file(name + ".toml", "kit = \"kit\"\n[show]\ntitle = \"S\"\ndate = 2027-06-19\n" + more);
+  };
+  const std::string old = show("old", ""), now = show("now", "[[bring]]\ncode = \"TENT\"\ncount = 2\nbecause = \"rain\"\n");
+  CHECK(program({"check", now, "--against", old}).out.starts_with("added  TENT (Tent): 0 -> 2\nIn all 40.0 kg heavier (11.0 kg -> 51.0 kg).\n"));
+  CHECK(program({"check", old, "--against", now}).out.starts_with("gone   TENT (Tent): 2 -> 0\nIn all 40.0 kg lighter (51.0 kg -> 11.0 kg).\n"));
+  CHECK(program({"check", now, "--against", now}).out.starts_with("Nothing changes in what goes.\n"));
+}
+
+TEST_CASE("an answer of reckon as JSON has its figure, its source and its cautions") {
+  const Ran ran = program({"reckon", "lift-team", "mass=62 lb", "people=crew", "grips=2", "--json"});
+  CHECK(ran.code == 0);
+  const auto json = nlohmann::json::parse(ran.out);
+  CHECK(json["result"]["value"] == 2);
+  CHECK(json["result"]["unit"] == "people");
+  CHECK(json["inputs"]["mass"] == "62 lb");
+  CHECK(json["source"].get<std::string>().find("INDG143") != std::string::npos);
+  CHECK(json["cautions"].size() == 1);
 }
