@@ -286,3 +286,20 @@ TEST_CASE("boxes in a space: to scale, each named inside what is seen of it, hid
   CHECK(mm(a.w) / mm(a.h) == Approx(0.6 / 0.5).margin(0.001));
   CHECK(mm(b.x - a.x) == Approx(mm(a.w)).margin(0.001));
 }
+
+TEST_CASE("a code, signs and pictograms may stand in the flow of a page, each with its words") {
+  const std::string layout = "[page]\nmargin = \"15 mm\"\n[[block]]\nid = \"code\"\n[[block]]\nid = \"signs\"\n[[block]]\nid = \"move\"\n";
+  const std::vector<Mark> marks = {Mark::this_way_up, Mark::fragile, Mark::keep_dry, Mark::keep_cool, Mark::no_hand_truck, Mark::no_stack, Mark::heavy};
+  const std::vector<std::string> words = {"up", "fragile", "dry", "cool", "no truck", "no stack", "heavy"};
+  const LaidOut out = lay_out(document_of({{"code", block::Qr{"BAG-7", "+ {n} more", 0}}, {"signs", block::Marks{marks, words}},
+                                           {"move", block::Handle{true, "roll", 2, "lift: 2 people", 1}}}), layout);
+  CHECK(sentences(out.problems).empty());
+  REQUIRE(out.pages.pages.size() == 1);
+  const Page& page = out.pages.pages[0];
+  REQUIRE(all_of<ink::Modules>(page).size() == 1);
+  CHECK(all_of<ink::Modules>(page)[0].side >= 21);
+  for (const std::string& word : words) words_on(page, word);
+  CHECK(says(page, "roll"));
+  CHECK(all_of<ink::Outline>(page).size() >= marks.size());
+  check_inside(page, 6);
+}
