@@ -243,3 +243,13 @@ TEST_CASE("cases and items go out to a spreadsheet and come back the same, key b
     CHECK(units((folder.path / (show + ".toml")).string()) == units(example(show + ".toml")));
   }
 }
+
+TEST_CASE("a column beside columns of its own languages is told, and what it says is kept as a remark") {
+  const Folder folder("names");
+  const std::string kit = (folder.path / "kit").string();
+  const Ran ran = program({"import", folder.file("gear.csv", "code,name,names,names.es\nA1,Box,Caja,Kiste\n"), "--kit", kit});
+  CHECK(ran.code == 2);
+  CHECK(ran.err.find(":2:8: warning: \"names\" must be given by language, not a text") != std::string::npos);
+  CHECK(bytes_of(fs::path(kit) / "gear.toml").find("# names = \"Caja\"\n# names.es = \"Kiste\"\n") != std::string::npos);
+  CHECK(program({"list", "cases", kit}).code == 0);
+}
