@@ -6,6 +6,7 @@
 #include <numeric>
 
 #include "base/unit.h"
+#include "check/lifting.h"
 #include "formula/team_lift.h"
 #include "formula/vehicle_load.h"
 
@@ -40,7 +41,7 @@ void judge_top(const Standing& below, const Standing& above, FaultList& faults) 
 bool within_reach(const Standing& s, const HouseLift& lift) {
   constexpr double hands = 0.1, elbow = 1.05, shoulder = 1.4;  // metres; heights of a body from memory
   const double at = s.solid.from[2] + hands;
-  const TeamLimits limits{lift.people == People::crew ? Lifter::crew : Lifter::anyone, lift.own()};
+  const TeamLimits limits = team_limits(lift);
   if (at <= elbow + touching) {
     const std::optional<TeamFigure> team = team_figure(2, limits);
     if (team && s.mass <= team->limit) return true;

@@ -89,8 +89,8 @@ CargoKind kind_of(const Catalogue& c, const Show& show, const Plan& plan, Cargo&
   const bool topless = has(box, Mark::fragile) || has(box, Mark::no_stack) || !box.stack || !row.mass_known;
   if (box.stack_count) kind.levels = box.stack_count->value;
   kind.bears = topless || kind.levels == 0 ? 0 : box.stack->value.si();
-  kind.wheels = box.wheels;
   kind.highest = highest_base(c.kit.house.lift, kind.mass, kind.mass_known);
+  kind.wheels = box.wheels;
   const bool ballast = box.filled || std::any_of(plan.ballast.begin(), plan.ballast.end(),
                                                  [&](const BallastPiece& b) { return b.unit == unit; });
   kind.soft = box.form == Form::bag && !ballast;

@@ -60,8 +60,7 @@ bool CargoRules::too_high(const StoodBox& b) const {
 }
 
 /// Of two boxes, the one that stays longer stands neither on the other nor between it and the door, nor must anyone
-/// reach far over it. What is rolled is
-/// rolled along the floor, so nothing at any height may hang over its way.
+/// reach far over it. What is rolled is rolled along the floor, so nothing at any height may hang over its way.
 bool CargoRules::comes_off(const StoodBox& a, const StoodBox& b) const {
   if (kind(a).stop == kind(b).stop) return true;
   const StoodBox& first = kind(a).stop < kind(b).stop ? a : b;
