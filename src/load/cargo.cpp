@@ -165,6 +165,7 @@ Cargo make_cargo(const Catalogue& catalogue, const Show& show, const Plan& plan,
                  const std::vector<int>& units, int hands) {
   Cargo cargo;
   cargo.vehicle = &vehicle;
+  if (vehicle.pulled_by) cargo.puller = catalogue.vehicle(vehicle.pulled_by->value);
   cargo.hands = hands;
   cargo.sides = side_doors(vehicle);
   for (const DoorOpening& door : vehicle.doors)

@@ -33,6 +33,7 @@ struct SideDoor { int from = 0, to = 0, height = 0; bool left = false; };
 
 struct Cargo {
   const Vehicle* vehicle = nullptr;
+  const Vehicle* puller = nullptr; ///< the van whose hitch a trailer rests on; null where none was typed
   std::vector<SideDoor> sides;
   Spot room{};
   std::vector<PackObstacle> obstacles;

@@ -45,9 +45,10 @@ TongueFigures tongue_figures(const Vehicle& v, const std::vector<PlacedMass>& lo
   return tongue_load(v.empty_axle->value + v.empty_tongue->value, v.empty_tongue->value, v.coupling_to_axle->value, load);
 }
 
-double trailer_over(const Vehicle& v, const std::vector<PlacedMass>& load) {
+double trailer_over(const Vehicle& v, const Vehicle* puller, const std::vector<PlacedMass>& load) {
   const TongueFigures f = tongue_figures(v, load);
   double over = above(f.axle, v.limit_axle) + above(f.tongue, v.limit_tongue) + std::max(0.0, -f.tongue.si());
+  if (puller) over += above(f.tongue, puller->limit_tongue);
   if (v.tongue_from) over += std::max(0.0, (v.tongue_from->value - f.share) * f.gross.si());
   if (v.tongue_to) over += std::max(0.0, (f.share - v.tongue_to->value) * f.gross.si());
   return over;
@@ -235,7 +236,7 @@ Trim trim_of(const Cargo& cargo, const std::vector<StoodBox>& boxes, double tong
   const bool van = v.kind == Vehicle::Kind::van;
   for (int stop = 0; stop <= cargo.stops; ++stop) {
     if (van && has_axles(v)) trim.over += van_over(v, placed(cargo, boxes, stop, v.front_to_cargo->value), tongue);
-    if (!van && has_tongue(v)) trim.over += trailer_over(v, placed(cargo, boxes, stop, v.coupling_to_cargo->value));
+    if (!van && has_tongue(v)) trim.over += trailer_over(v, cargo.puller, placed(cargo, boxes, stop, v.coupling_to_cargo->value));
   }
   double all = 0, turn = 0;
   for (const StoodBox& b : boxes) {

@@ -3,6 +3,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <array>
 
 #include "../effort.h"
 #include "random_show.h"
@@ -234,22 +235,33 @@ TEST_CASE("long pieces lie along a wall, bags go in last") {
   check_all_of(l.world, l.loading);
 }
 
-TEST_CASE("rows are set so that the tongue is within its window") {
+/// What four boxes in a trailer rest on its tongue as planned, kg, and the whole trailer's mass. `more` follows its keys.
+std::array<double, 2> planned_tongue(const std::string& more) {
   const std::string trailer =
       "[house]\nname = \"H\"\n\n[[vehicle]]\ncode = \"V\"\nkind = \"trailer\"\ncargo = \"300 x 170 x 180 cm\"\n"
       "empty_axle = \"600 kg\"\nempty_tongue = \"80 kg\"\ncoupling_to_axle = \"300 cm\"\ncoupling_to_cargo = \"120 cm\"\n"
-      "tongue_from = 10\ntongue_to = 15\n";
+      "tongue_from = 10\ntongue_to = 15\n" + more;
   const Loaded l = loaded(trailer + box("HEAVY", "60 x 160 x 60 cm", "200 kg", "wheels = true") +
                           box("LIGHT", "60 x 160 x 60 cm", "30 kg", "", 3));
+  CHECK(l.v().pieces.size() == 4);
   double tongue = 80, gross = 680;
   for (const LoadedPiece& p : l.v().pieces) {
     const double kg = l.world.plan.rows[static_cast<std::size_t>(p.unit)].mass.si();
     tongue += kg * (1 - (1.2 + p.box.x.si() + p.box.length.si() / 2) / 3);
     gross += kg;
   }
-  CHECK(l.v().pieces.size() == 4);
+  return {tongue, gross};
+}
+
+TEST_CASE("rows are set so that the tongue is within its window, and within the plate of the hitch") {
+  const auto [tongue, gross] = planned_tongue("");
   CHECK(tongue / gross > 0.0999);
   CHECK(tongue / gross < 0.1501);
+  const auto [light, all] = planned_tongue(
+      "pulled_by = \"VAN\"\n\n[[vehicle]]\ncode = \"VAN\"\nkind = \"van\"\nlimit_tongue = \"115 kg\"\n");
+  CHECK(tongue > 115);
+  CHECK(light < 115.01);
+  CHECK(light / all > 0.0999);
 }
 
 TEST_CASE("one piece that fits nowhere keeps nothing else at home") {
