@@ -10,14 +10,13 @@ namespace {
 struct Count { std::string name; int units = 0; };
 
 /// Units pulled by case code; the order of first sight is kept in `order`.
-std::map<std::string, Count> count(const Planned& p, Mass& mass, std::vector<std::string>& order) {
+std::map<std::string, Count> count(const Planned& p, std::vector<std::string>& order) {
   std::map<std::string, Count> out;
   for (const int u : p.plan->pulled()) {
     const Case& box = p.catalogue->case_at(u);
     auto [at, fresh] = out.try_emplace(box.code.value, Count{box.name.value, 0});
     if (fresh) order.push_back(box.code.value);
     ++at->second.units;
-    mass += p.plan->rows[static_cast<std::size_t>(u)].mass;
   }
   return out;
 }
@@ -27,8 +26,8 @@ std::map<std::string, Count> count(const Planned& p, Mass& mass, std::vector<std
 Change change_of(const Planned& before, const Planned& now) {
   Change change;
   std::vector<std::string> order;
-  const auto is = count(now, change.now, order);
-  const auto was = count(before, change.before, order);
+  const auto is = count(now, order);
+  const auto was = count(before, order);
   std::map<std::string, bool> told;
   for (const std::string& code : order) {
     if (told[code]) continue;

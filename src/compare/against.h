@@ -6,8 +6,7 @@
 
 namespace dunnage {
 
-/// Cases added, gone, more and fewer, and the masses of both plans. Cases are matched by code, so the two kits may
-/// differ.
+/// Cases added, gone, more and fewer. Cases are matched by code, so the two kits may differ.
 Change change_of(const Planned& before, const Planned& now);
 
 }  // namespace dunnage

@@ -30,7 +30,6 @@ struct Clash {
 struct Change {
   struct Line { std::string code, name; int before = 0, now = 0; };  ///< units of a case
   std::vector<Line> lines;             ///< only those that differ, in order of the kit
-  Mass before, now;
 };
 
 }  // namespace dunnage

@@ -27,7 +27,7 @@ int check_show(const CheckOptions& options, Desk& desk) {
     Loaded older;
     if (!load_show(options.against, older, desk.err)) return 1;
     const Plan was = plan_show(older.catalogue, older.show);
-    desk.out << changes(change_of({&older.catalogue, &older.show, &was}, {&loaded.catalogue, &loaded.show, &plan}), units);
+    desk.out << changes(change_of({&older.catalogue, &older.show, &was}, {&loaded.catalogue, &loaded.show, &plan}), was, plan, units);
     return exit_code(plan, findings);
   }
   desk.out << (options.json ? plan_json(loaded.catalogue, plan, findings, units)

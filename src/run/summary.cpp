@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace dunnage {
 
@@ -24,26 +25,35 @@ std::string cover_words(const CoverReport& cover, UnitSystem units) {
 
 std::string at(const Place& place) { return place.known() ? " (" + place.words() + ")" : ""; }
 
-std::string totals(const Plan& plan, UnitSystem units) {
-  double printed = 0;
-  int count = 0, unknown = 0;
+/// What goes, its mass as somebody adds it up who has the sheets.
+struct Sent {
+  Printed mass;
+  int pieces = 0, unknown = 0;
   bool estimated = false;
-  Printed last = print(Mass(), units, Rounding::up);
+
+  std::string remarks() const {
+    return std::string(estimated ? ", some of it estimated" : "") +
+           (unknown > 0 ? fmt::format(", without {} of unknown mass", unknown) : "");
+  }
+};
+
+Sent sum_of(const Plan& plan, UnitSystem units) {
+  Sent sum{print(Mass(), units, Rounding::up)};
   for (const PlanRow& row : plan.rows) {
     if (!row.goes) continue;
-    ++count;
-    if (!row.mass_known) {
-      ++unknown;
-      continue;
-    }
-    estimated = estimated || row.estimated;
-    printed += print(row.mass, units, Rounding::up).value;
+    ++sum.pieces;
+    if (!row.mass_known) ++sum.unknown;
+    if (!row.mass_known) continue;
+    sum.estimated = sum.estimated || row.estimated;
+    sum.mass.value += print(row.mass, units, Rounding::up).value;
   }
-  last.value = printed;
-  std::string out = fmt::format("{}, {}", count == 1 ? "1 piece goes" : fmt::format("{} pieces go", count), last.text());
-  if (estimated) out += ", some of it estimated";
-  if (unknown > 0) out += fmt::format(", without {} of unknown mass", unknown);
-  return out + ".\n";
+  return sum;
+}
+
+std::string totals(const Plan& plan, UnitSystem units) {
+  const Sent sum = sum_of(plan, units);
+  const std::string pieces = sum.pieces == 1 ? "1 piece goes" : fmt::format("{} pieces go", sum.pieces);
+  return pieces + ", " + sum.mass.text() + sum.remarks() + ".\n";
 }
 
 /// Findings that say the same of several subjects; the place is the first's.
@@ -128,17 +138,18 @@ std::string reasons(const Catalogue& catalogue, const Plan& plan, int unit, Unit
   return out;
 }
 
-std::string changes(const Change& change, UnitSystem units) {
+std::string changes(const Change& change, const Plan& before, const Plan& now, UnitSystem units) {
   if (change.lines.empty()) return "Nothing changes in what goes.\n";
   std::string out;
   for (const Change::Line& line : change.lines) {
     const char* how = line.before == 0 ? "added" : line.now == 0 ? "gone" : line.now > line.before ? "more" : "fewer";
     out += fmt::format("{:<6} {} ({}): {} -> {}\n", how, line.code, line.name, line.before, line.now);
   }
-  const Mass gap = change.now - change.before;
-  const Mass size = gap.si() < 0 ? -gap : gap;
-  return out + fmt::format("In all {} {} ({} -> {}).\n", print(size, units, Rounding::up).text(), gap.si() < 0 ? "lighter" : "heavier",
-                           print(change.before, units, Rounding::up).text(), print(change.now, units, Rounding::up).text());
+  const Sent was = sum_of(before, units), is = sum_of(now, units);
+  Printed gap = is.mass;
+  gap.value = std::abs(is.mass.value - was.mass.value);
+  return out + fmt::format("In all {} {} ({}{} -> {}{}).\n", gap.text(), is.mass.value < was.mass.value ? "lighter" : "heavier",
+                           was.mass.text(), was.remarks(), is.mass.text(), is.remarks());
 }
 
 }  // namespace dunnage

@@ -17,7 +17,7 @@ std::string summary(const Catalogue& catalogue, const Plan& plan, const Findings
 /// Why a unit goes, or why it stays, as sentences with the places that were typed.
 std::string reasons(const Catalogue& catalogue, const Plan& plan, int unit, UnitSystem units);
 
-/// Added, gone, more, fewer, a line each, and by how much mass; or that nothing changed.
-std::string changes(const Change& change, UnitSystem units);
+/// Added, gone, more, fewer, a line each, and by how much mass, both masses as the summary has them; or that nothing changed.
+std::string changes(const Change& change, const Plan& before, const Plan& now, UnitSystem units);
 
 }  // namespace dunnage

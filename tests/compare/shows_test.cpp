@@ -69,7 +69,7 @@ TEST_CASE("days cross the end of a month and of a year") {
   CHECK(told(kit_of_tables(), a, b) == std::vector<std::string>{"BOARD 2028-01-02 2028-01-02 TRESTLE"});
 }
 
-TEST_CASE("a change says what is added, gone, more and fewer, and by how much mass") {
+TEST_CASE("a change says what is added, gone, more and fewer") {
   const Catalogue c = make_catalogue(kit_of_tables());
   Show before = dated(10, 0, 0), now = dated(10, 0, 0);
   want(before, "table", 1);
@@ -83,6 +83,4 @@ TEST_CASE("a change says what is added, gone, more and fewer, and by how much ma
   CHECK(change.lines[0].now == 3);
   CHECK(change.lines[1].code == "BOARD");
   CHECK(change.lines[1].now == 0);
-  CHECK(change.before / unit::kilogram == Approx(21));
-  CHECK(change.now / unit::kilogram == Approx(36));
 }

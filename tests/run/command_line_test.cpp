@@ -94,15 +94,15 @@ TEST_CASE("what a change of the show changed in what goes, and by what mass") {
   std::filesystem::create_directories(folder.path / "kit");
   folder.file("kit/kit.toml",
               "[house]\nname = \"H\"\nunits = \"metric\"\n"
-              "[[case]]\ncode = \"BOX\"\nname = \"Box\"\nform = \"box\"\nweighed = \"9 kg\"\ngoes = \"always\"\nneeds = [{ code = \"lead\", once = 1 }]\n"
-              "[[case]]\ncode = \"LEAD\"\nname = \"Lead\"\nform = \"bag\"\nweighed = \"2 kg\"\nserves = [\"lead\"]\n"
+              "[[case]]\ncode = \"BOX\"\nname = \"Box\"\nform = \"box\"\nweighed = \"9.04 kg\"\ngoes = \"always\"\nneeds = [{ code = \"lead\", once = 1 }]\n"
+              "[[case]]\ncode = \"LEAD\"\nname = \"Lead\"\nform = \"bag\"\nweighed = \"1.96 kg\"\nserves = [\"lead\"]\n"
               "[[case]]\ncode = \"TENT\"\nname = \"Tent\"\nform = \"bag\"\ncount = 3\nweighed = \"20 kg\"\ngoes = \"asked\"\n");
   const auto show = [&](const std::string& name, const std::string& more) {
     return folder.file(name + ".toml", "kit = \"kit\"\n[show]\ntitle = \"S\"\ndate = 2027-06-19\n" + more);
   };
   const std::string old = show("old", ""), now = show("now", "[[bring]]\ncode = \"TENT\"\ncount = 2\nbecause = \"rain\"\n");
-  CHECK(program({"check", now, "--against", old}).out.starts_with("added  TENT (Tent): 0 -> 2\nIn all 40.0 kg heavier (11.0 kg -> 51.0 kg).\n"));
-  CHECK(program({"check", old, "--against", now}).out.starts_with("gone   TENT (Tent): 2 -> 0\nIn all 40.0 kg lighter (51.0 kg -> 11.0 kg).\n"));
+  CHECK(program({"check", now, "--against", old}).out.starts_with("added  TENT (Tent): 0 -> 2\nIn all 40.0 kg heavier (11.5 kg -> 51.5 kg).\n"));
+  CHECK(program({"check", old, "--against", now}).out.starts_with("gone   TENT (Tent): 2 -> 0\nIn all 40.0 kg lighter (51.5 kg -> 11.5 kg).\n"));
   CHECK(program({"check", now, "--against", now}).out.starts_with("Nothing changes in what goes.\n"));
 }
 
