@@ -37,12 +37,9 @@ std::vector<std::string> columns_of(const std::vector<Cells>& rows, const std::s
   for (const Cells& row : rows)
     for (const auto& [key, cell] : row) used.insert(key);
   std::vector<std::string> out;
-  for (const Key& top : keys_of_a_kit()) {
-    if (top.name != section) continue;
-    for (const Key& key : top.inner)
-      for (const std::string& name : used)
-        if (name == key.name || (key.name == "names" && name.starts_with("names."))) out.push_back(name);
-  }
+  for (const Key& key : keys_in_section(section))
+    for (const std::string& name : used)
+      if (name == key.name || (key.name == "names" && name.starts_with("names."))) out.push_back(name);
   return out;
 }
 

@@ -32,10 +32,9 @@ struct Gathered {
 
 class Rows {
  public:
-  Rows(const CsvTable& table, const std::string& section, const Kit& kit, CsvHead head, Diagnostics& diagnostics)
-      : table_(table), section_(section), head_(std::move(head)), codes_(kit), diagnostics_(diagnostics) {
-    for (const Key& top : keys_of_a_kit())
-      if (top.name == section) keys_ = top.inner;
+  Rows(const CsvTable& table, const std::string& section, const std::vector<Key>& keys, const Kit& kit, CsvHead head,
+       Diagnostics& diagnostics)
+      : table_(table), section_(section), keys_(keys), head_(std::move(head)), codes_(kit), diagnostics_(diagnostics) {
     std::vector<std::string> cells;
     for (std::size_t r = head_.row + 1; r < table.rows.size(); ++r)
       for (const Text& cell : table.rows[r].cells) cells.push_back(cell.value);
@@ -302,10 +301,10 @@ class Rows {
 
   const CsvTable& table_;
   std::string section_;
+  const std::vector<Key>& keys_;
   CsvHead head_;
   CodeMaker codes_;
   Diagnostics& diagnostics_;
-  std::vector<Key> keys_;
   Decimals decimals_ = Decimals::point;
   std::vector<IntakeRow> items_;
   std::vector<Gathered> gathered_;
@@ -317,9 +316,7 @@ class Rows {
 
 Intake read_rows(const CsvTable& table, const std::string& section, const Kit& kit, const ColumnWishes& wishes,
                  std::vector<std::string>& guesses, Diagnostics& diagnostics) {
-  std::vector<Key> keys;
-  for (const Key& top : keys_of_a_kit())
-    if (top.name == section) keys = top.inner;
+  const std::vector<Key> keys = keys_in_section(section);
   const std::size_t before = diagnostics.errors();
   CsvHead head = read_head(table, keys, wishes, diagnostics);
   if (diagnostics.errors() > before) return {};
@@ -328,7 +325,7 @@ Intake read_rows(const CsvTable& table, const std::string& section, const Kit& k
     return {};
   }
   guesses = head.guesses;
-  return Rows(table, section, kit, std::move(head), diagnostics).read();
+  return Rows(table, section, keys, kit, std::move(head), diagnostics).read();
 }
 
 }  // namespace dunnage

@@ -154,4 +154,10 @@ std::vector<Key> keys_of_a_kit() {
   });
 }
 
+std::vector<Key> keys_in_section(const std::string& section) {
+  for (Key& top : keys_of_a_kit())
+    if (top.name == section) return std::move(top.inner);
+  return {};
+}
+
 }  // namespace dunnage

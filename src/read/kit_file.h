@@ -33,5 +33,7 @@ std::vector<NamedText> load_kit_texts(const std::filesystem::path& folder, Sourc
 
 /// Every key that any file of a kit may have, as the reader asks for it.
 std::vector<Key> keys_of_a_kit();
+/// Those inside one section, such as "case"; none where there is no such section.
+std::vector<Key> keys_in_section(const std::string& section);
 
 }  // namespace dunnage
