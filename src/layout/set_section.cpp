@@ -27,7 +27,8 @@ class Setter {
       if (!places(spec, block.id)) continue;
       setting_.at_block(block.id, spec.place);
       set_block(setting_, spec, block, width, above_, galley);
-      if (const auto* heading = std::get_if<block::Heading>(&block.content)) above_ = heading->text;
+      const auto* heading = std::get_if<block::Heading>(&block.content);
+      above_ = heading ? heading->text : std::string();
     }
   }
 

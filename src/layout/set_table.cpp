@@ -43,9 +43,7 @@ class TableSetter {
     for (std::size_t g = 0; g < table.groups.size(); ++g) {
       const Group& group = table.groups[g];
       const std::string& title = group.title.empty() ? above : group.title;
-      std::vector<Strip> again = heads;
-      again.push_back(title_strip(continued(title)));
-      const auto resume = std::make_shared<const std::vector<Strip>>(std::move(again));
+      const Resume resume = title.empty() ? only_heads : with_title(heads, title);
       if (!group.title.empty()) add_title(group.title, g > 0, only_heads);
       add_rows(group, resume, g > 0 && group.title.empty());
       if (g + 1 == table.groups.size() && !table.total.empty()) add_total(resume);
@@ -55,6 +53,11 @@ class TableSetter {
  private:
   void rule(Strip& strip, Paper y, Paper thickness) const {
     strip.ink.push_back(ink::Line{{{}, y}, {width, y}, thickness, {}});
+  }
+
+  Resume with_title(std::vector<Strip> heads, const std::string& title) {
+    heads.push_back(title_strip(continued(title)));
+    return std::make_shared<const std::vector<Strip>>(std::move(heads));
   }
 
   Strip head_strip() {

@@ -50,6 +50,14 @@ TEST_CASE("a long table repeats its heads and says that it continues") {
   CHECK(says(out.pages.pages[2], "page 3 of 3"));
 }
 
+TEST_CASE("a table without a title goes on under the heading right before it, and under none further up") {
+  std::string layout = table_layout;
+  layout.insert(layout.find("[[block]]"), "[[block]]\nid = \"head\"\n");
+  const Block head{"head", block::Heading{"Read this"}};
+  CHECK(says(lay_out(document_of({head, rows(60, "")}), layout).pages.pages[1], "Read this (continued)"));
+  CHECK(!says(lay_out(document_of({head, rows(1), rows(60, "")}), layout).pages.pages[1], "continued"));
+}
+
 TEST_CASE("no row is lost, none stands twice, in order") {
   const LaidOut out = lay_out(document_of({rows(60)}), table_layout);
   std::vector<std::string> seen;
