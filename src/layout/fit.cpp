@@ -109,6 +109,15 @@ std::string more_words(const Document& document, int count) {
   return said;
 }
 
+std::string continued_words(const Document& document, const std::string& title) {
+  const auto [title_first, title_second] = apart(title);
+  const auto [first, second] = apart(document.continued);
+  const auto both = [](const std::string& a, const std::string& b) { return (a.empty() ? a : a + " ") + "(" + b + ")"; };
+  if (second.empty() && title_second.empty()) return both(title_first, first);
+  return in_two(both(title_first, first),
+                both(title_second.empty() ? title_first : title_second, second.empty() ? first : second));
+}
+
 Lines fit_width(Setting& setting, const TypeStyle& style, std::string_view text, Paper width) {
   Paper size = style.size;
   if (style.fit == Fit::shrink) {

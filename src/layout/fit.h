@@ -34,6 +34,8 @@ Lines fit_words(Setting& setting, const TypeStyle& style, std::string_view text,
 Paper leading_at(const TypeStyle& style, Paper size);
 /// What is said in the place of `count` lines left out.
 std::string more_words(const Document& document, int count);
+/// "TITLE (continued)", in each language its own words.
+std::string continued_words(const Document& document, const std::string& title);
 
 /// Draws lines in a column whose top left is `at`; capitals stand in the middle of each line's leading.
 void put_lines(Setting& setting, std::vector<Ink>& ink, const Lines& lines, const TypeStyle& style, Spot at,

@@ -27,7 +27,7 @@ struct Setter {
   void operator()(const block::Paragraph& text) const {
     set_paragraph(setting, spec, text.text, width, galley);
   }
-  void operator()(const block::Listing& listing) const { set_listing(setting, spec, listing, width, galley); }
+  void operator()(const block::Listing& listing) const { set_listing(setting, spec, listing, width, above, galley); }
   void operator()(const block::Facts& facts) const { set_facts(setting, spec, facts, width, galley); }
   void operator()(const block::Table& table) const { set_table(setting, spec, table, width, above, galley); }
   void operator()(const block::Fill& fill) const { set_fill(setting, spec, fill, width, galley); }

@@ -56,7 +56,7 @@ class TableSetter {
   }
 
   Resume with_title(std::vector<Strip> heads, const std::string& title) {
-    heads.push_back(title_strip(continued(title)));
+    heads.push_back(title_strip(continued_words(setting.document, title)));
     return std::make_shared<const std::vector<Strip>>(std::move(heads));
   }
 
@@ -92,16 +92,6 @@ class TableSetter {
         break;
     }
     return {left, right - left};
-  }
-
-  /// "TITLE (continued)", in each language its own words.
-  std::string continued(const std::string& title) const {
-    const auto [title_first, title_second] = apart(title);
-    const auto [first, second] = apart(setting.document.continued);
-    const auto both = [](const std::string& a, const std::string& b) { return (a.empty() ? a : a + " ") + "(" + b + ")"; };
-    if (second.empty() && title_second.empty()) return both(title_first, first);
-    return in_two(both(title_first, first),
-                  both(title_second.empty() ? title_first : title_second, second.empty() ? first : second));
   }
 
   Strip title_strip(const std::string& title) {

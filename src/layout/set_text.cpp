@@ -41,16 +41,20 @@ struct Columns {
   Paper x(std::size_t column) const { return (width + column_gap) * static_cast<double>(column); }
 };
 
+Strip heading_strip(Setting& setting, const TypeStyle& style, const std::string& text, Paper width) {
+  const Lines lines = fit_width(setting, style, text, width);
+  Strip strip;
+  put_lines(setting, strip.ink, lines, style, {}, width);
+  strip.height = lines.height();
+  strip.keep_next = true;
+  return strip;
+}
+
 }  // namespace
 
 void set_heading(Setting& setting, const BlockSpec& spec, const block::Heading& heading, Paper width,
                  Galley& galley) {
-  const Lines lines = fit_width(setting, spec.type, heading.text, width);
-  Strip strip;
-  put_lines(setting, strip.ink, lines, spec.type, {}, width);
-  strip.height = lines.height();
-  strip.keep_next = true;
-  galley.strips.push_back(std::move(strip));
+  galley.strips.push_back(heading_strip(setting, spec.type, heading.text, width));
 }
 
 void set_paragraph(Setting& setting, const BlockSpec& spec, const std::string& text, Paper width,
@@ -71,7 +75,11 @@ void set_paragraph(Setting& setting, const BlockSpec& spec, const std::string& t
 }
 
 void set_listing(Setting& setting, const BlockSpec& spec, const block::Listing& listing, Paper width,
-                 Galley& galley) {
+                 const std::string& above, Galley& galley) {
+  Resume again;
+  if (!above.empty())
+    again = std::make_shared<const std::vector<Strip>>(
+        1, heading_strip(setting, spec.head, continued_words(setting.document, above), width));
   const Columns columns(listing.lines.size(), spec.across, width);
   const Paper indent = spec.type.size * 1.0;
   const Paper wide = text_width(spec, columns.width) - indent;
@@ -88,6 +96,7 @@ void set_listing(Setting& setting, const BlockSpec& spec, const block::Listing& 
       strip.height = std::max({strip.height, lines.height(), spec.row_height});
     }
     strip.keep_next = columns.rows > 2 && (row == 0 || row + 2 == columns.rows);
+    if (row > 0) strip.resume = again;
     galley.strips.push_back(std::move(strip));
   }
 }

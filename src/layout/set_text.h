@@ -15,9 +15,9 @@ void set_heading(Setting& setting, const BlockSpec& spec, const block::Heading& 
 /// A strip a line; neither the first nor the last line of a paragraph stands alone on a page.
 void set_paragraph(Setting& setting, const BlockSpec& spec, const std::string& text, Paper width,
                    Galley& galley);
-/// Bulleted lines in `across` columns, read downwards.
+/// Bulleted lines in `across` columns, read downwards; on a further page below "ABOVE (continued)".
 void set_listing(Setting& setting, const BlockSpec& spec, const block::Listing& listing, Paper width,
-                 Galley& galley);
+                 const std::string& above, Galley& galley);
 /// Label and value side by side, in `across` columns, read downwards.
 void set_facts(Setting& setting, const BlockSpec& spec, const block::Facts& facts, Paper width,
                Galley& galley);

@@ -50,12 +50,14 @@ TEST_CASE("a long table repeats its heads and says that it continues") {
   CHECK(says(out.pages.pages[2], "page 3 of 3"));
 }
 
-TEST_CASE("a table without a title goes on under the heading right before it, and under none further up") {
+TEST_CASE("a table without a title and a listing go on under the heading right before them, and under none further up") {
   std::string layout = table_layout;
   layout.insert(layout.find("[[block]]"), "[[block]]\nid = \"head\"\n");
   const Block head{"head", block::Heading{"Read this"}};
   CHECK(says(lay_out(document_of({head, rows(60, "")}), layout).pages.pages[1], "Read this (continued)"));
   CHECK(!says(lay_out(document_of({head, rows(1), rows(60, "")}), layout).pages.pages[1], "continued"));
+  const LaidOut listing = lay_out(document_of({head, {"rows", block::Listing{std::vector<std::string>(60, "line")}}}), layout);
+  CHECK(says(listing.pages.pages[1], "Read this (continued)"));
 }
 
 TEST_CASE("no row is lost, none stands twice, in order") {
