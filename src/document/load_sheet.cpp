@@ -105,9 +105,7 @@ block::Table weights_table(const Context& context, const BuiltLoad& built) {
   };
   const auto percent = [](double share) { return plain(std::round(share * 1000) / 10, 1) + " %"; };
   Group group;
-  bool towing = false;
   for (const LoadStage& s : built.detail->stages) {
-    towing = towing || s.train;
     const std::string number = std::to_string(group.rows.size() + 1);  // the dots of the chart have it too
     group.rows.push_back({{strong_cell(number + "  " + stage_words(context, s.after)), up(s.cargo), up(s.left), up(s.right), up(s.front),
                            up(s.rear), up(s.axle), up(s.tongue),
@@ -116,9 +114,11 @@ block::Table weights_table(const Context& context, const BuiltLoad& built) {
   const Vehicle& v = *built.vehicle;
   const bool window = v.tongue_from && v.tongue_to;
   const Cell cargo = strong_cell(first.most_cargo ? print(*first.most_cargo, context.units, Rounding::down).text() : words("walk.not-given"));
-  const Cell train = towing ? most(v.train, first.train) : Cell{};
+  // A van that pulls nothing has a hitch, and nothing on it.
+  const Cell tongue = first.tongue || v.kind == Vehicle::Kind::trailer ? most(v.limit_tongue, first.tongue) : Cell{};
+  const Cell train = first.train ? most(v.train, first.train) : Cell{};
   group.rows.push_back({{strong_cell(words("load.at-most")), cargo, {}, {}, most(v.limit_front, first.front),
-                         most(v.limit_rear, first.rear), most(v.limit_axle, first.axle), most(v.limit_tongue, first.tongue),
+                         most(v.limit_rear, first.rear), most(v.limit_axle, first.axle), tongue,
                          strong_cell(window ? words.say("load.window", {{"from", percent(v.tongue_from->value)},
                                                                         {"to", percent(v.tongue_to->value)}})
                                             : std::string()),

@@ -90,10 +90,9 @@ void check_pulled_by(const References& refer, const Vehicle& trailer) {
     refer.diagnostics().error(puller.place, in_quotes(puller.value) + " cannot pull itself", "name the van that pulls it");
     return;
   }
-  for (const Vehicle& other : refer.catalogue().kit.vehicles)
-    if (other.code.value == puller.value && other.kind == Vehicle::Kind::trailer)
-      refer.diagnostics().error(puller.place, in_quotes(puller.value) + " is a trailer itself",
-                                "name the van that pulls this one", other.place, "the trailer");
+  if (const Vehicle* other = refer.catalogue().vehicle(puller.value); other && other->kind == Vehicle::Kind::trailer)
+    refer.diagnostics().error(puller.place, in_quotes(puller.value) + " is a trailer itself",
+                              "name the van that pulls this one", other->place, "the trailer");
 }
 
 }  // namespace

@@ -7,12 +7,6 @@
 namespace dunnage {
 namespace {
 
-const Vehicle* vehicle_of(const References& refer, const std::string& code) {
-  for (const Vehicle& vehicle : refer.catalogue().kit.vehicles)
-    if (vehicle.code.value == code) return &vehicle;
-  return nullptr;
-}
-
 void check_within(const References& refer, const Load& load, const Vehicle& vehicle) {
   if (!vehicle.cargo) return;
   for (const StandsAt& spot : load.stands)
@@ -54,7 +48,7 @@ void check_loads(const References& refer, const Show& show) {
     std::vector<Text> codes;
     for (const StandsAt& spot : load.stands) codes.push_back(spot.code);
     refer.once_each(codes, "piece", "a piece stands in one place: keep one of the two");
-    const Vehicle* vehicle = vehicle_of(refer, load.vehicle.value);
+    const Vehicle* vehicle = refer.catalogue().vehicle(load.vehicle.value);
     if (!vehicle) continue;
     check_within(refer, load, *vehicle);
     if (!vehicle->pulled_by) continue;
