@@ -59,7 +59,8 @@ void LabelSheets::add(const Document& document) {
     tell_without_area(setting, layout_, section);
     std::vector<Ink> label;
     set_areas(setting, layout_, section, inner, label);
-    for (int copy = 0; copy < copies_; ++copy) put(copy + 1 < copies_ ? label : std::move(label), section.recipient);
+    for (int copy = 1; copy < copies_; ++copy) put(label, section.recipient);
+    if (copies_ > 0) put(std::move(label), section.recipient);
   }
 }
 

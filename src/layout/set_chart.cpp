@@ -53,13 +53,20 @@ class Drawing {
   Paper x_of(double value) const { return plot_.x + plot_.w * (value / chart_.across.end); }
   Paper y_of(double value) const { return plot_.y + plot_.h * (1 - value / chart_.up.end); }
   static std::string figure(const picture::Axis& axis, double value) { return plain(value, axis.decimals); }
+  /// Where the axis has a mark and a figure.
+  static std::vector<double> marks(const picture::Axis& axis) {
+    std::vector<double> out;
+    const int steps = static_cast<int>(axis.end / axis.step + 1e-9);
+    for (int i = 0; i <= steps; ++i) out.push_back(axis.step * i);
+    return out;
+  }
 
   /// Room for words on all sides first; what is left is the plot.
   void measure() {
     up_title_ = label(setting_, spec_.type, chart_.up.title, box_.w);
     across_title_ = label(setting_, spec_.type, chart_.across.title, box_.w);
     Paper figures;
-    for (double v = 0; v <= chart_.up.end + 1e-9; v += chart_.up.step)
+    for (const double v : marks(chart_.up))
       figures = std::max(figures, label(setting_, spec_.type, figure(chart_.up, v), box_.w).width);
     for (const picture::Curve& curve : chart_.curves)
       names_.push_back(label(setting_, spec_.head, curve.name, box_.w * 0.22));
@@ -137,7 +144,7 @@ class Drawing {
     ink_.push_back(ink::Line{{plot_.x, plot_.y}, {plot_.x, bottom}, fine, {}});
     ink_.push_back(ink::Line{{plot_.x, bottom}, {plot_.x + plot_.w, bottom}, fine, {}});
     Paper clear = box_.x;
-    for (double v = 0; v <= chart_.across.end + 1e-9; v += chart_.across.step) {
+    for (const double v : marks(chart_.across)) {
       const Paper x = x_of(v);
       ink_.push_back(ink::Line{{x, bottom}, {x, bottom + tick}, fine, {}});
       const Label words = label(setting_, spec_.type, figure(chart_.across, v), box_.w);
@@ -145,7 +152,7 @@ class Drawing {
       put_label(setting_, ink_, words, {x - words.width / 2, bottom + tick});
       clear = x + words.width / 2 + gap * 2;
     }
-    for (double v = 0; v <= chart_.up.end + 1e-9; v += chart_.up.step) {
+    for (const double v : marks(chart_.up)) {
       const Paper y = y_of(v);
       ink_.push_back(ink::Line{{plot_.x - tick, y}, {plot_.x, y}, fine, {}});
       const Label words = label(setting_, spec_.type, figure(chart_.up, v), box_.w);

@@ -131,7 +131,8 @@ void put_qr(Setting& setting, const BlockSpec& spec, const block::Qr& qr, const 
     return;
   }
   const int side = fit->code.side;
-  const Paper module = dot * (room / (side + 2 * qr_quiet));
+  const int dots = room / (side + 2 * qr_quiet);  // whole ones a module
+  const Paper module = dot * dots;
   const Paper whole = module * (side + 2 * qr_quiet);
   const Spot at{box.x + offset(spec.type.align, box.w, whole) + module * qr_quiet, box.y + module * qr_quiet};
   ink.push_back(ink::Modules{at, module, side, fit->code.dark});
@@ -167,8 +168,8 @@ void put_marks(Setting& setting, const BlockSpec& spec, const block::Marks& mark
     return;
   }
   for (std::size_t i = 0; i < count; ++i) {
-    const Paper x = left + cell * static_cast<double>(i % across);
-    const Paper y = box.y + row * static_cast<double>(i / across);
+    const std::size_t line = i / across;
+    const Paper x = left + cell * static_cast<double>(i % across), y = box.y + row * static_cast<double>(line);
     const Figure picture = figure(sign_of(marks.marks[i]));
     put_figure(ink, picture, {x + offset(Align::centre, cell, tall * picture.width), y}, tall);
     if (i < lines.size())

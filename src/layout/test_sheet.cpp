@@ -85,11 +85,11 @@ Pages test_sheet(const Document& document, const Stock& stock, const Faces& face
                  std::vector<LayoutProblem>& problems) {
   Setting setting(faces, document, problems, stock.dpi);
   Page page{stock.page_width, stock.page_height, {}, "1", on_one_line(document.title)};
-  for (int place = 0; place < labels_on_page(stock); ++place)
-    page.ink.push_back(ink::Rect{{stock.left + stock.pitch_x * (place % stock.across),
-                                  stock.top + stock.pitch_y * (place / stock.across), stock.label_width,
-                                  stock.label_height},
-                                 hair_line});
+  for (int place = 0; place < labels_on_page(stock); ++place) {
+    const int column = place % stock.across, row = place / stock.across;
+    const Box label{stock.left + stock.pitch_x * column, stock.top + stock.pitch_y * row, stock.label_width, stock.label_height};
+    page.ink.push_back(ink::Rect{label, hair_line});
+  }
   Rulers rulers(setting, stock, page.ink);
   const Paper right = stock.left + stock.label_width, bottom = stock.top + stock.label_height;
   const Paper x = stock.left + stock.label_width * ruler_x, y = stock.top + stock.label_height * ruler_y;

@@ -268,7 +268,7 @@ std::vector<int> rows_of(const Cargo& cargo, const std::vector<StoodBox>& boxes)
   return row;
 }
 
-std::vector<StoodBox> trimmed(const Cargo& cargo, std::vector<StoodBox> boxes, double tongue) {
+std::vector<StoodBox> trimmed(const Cargo& cargo, const std::vector<StoodBox>& boxes, double tongue) {
   return Trimmer(cargo, boxes, tongue).run();
 }
 

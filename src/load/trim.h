@@ -22,6 +22,6 @@ double tongue_of(const Cargo& cargo, const std::vector<StoodBox>& boxes);
 std::vector<int> rows_of(const Cargo& cargo, const std::vector<StoodBox>& boxes);
 /// Leaves room for hands between rows where the length allows it, then swaps, mirrors and moves rows while that betters
 /// the trim.
-std::vector<StoodBox> trimmed(const Cargo& cargo, std::vector<StoodBox> boxes, double tongue);
+std::vector<StoodBox> trimmed(const Cargo& cargo, const std::vector<StoodBox>& boxes, double tongue);
 
 }  // namespace dunnage

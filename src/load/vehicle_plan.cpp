@@ -34,9 +34,9 @@ bool better(const Cargo& cargo, const VehiclePlan& a, const VehiclePlan& b) {
   return a.trim < b.trim;
 }
 
-VehiclePlan finished(const Cargo& cargo, std::vector<StoodBox> boxes, std::vector<int> left, double tongue) {
+VehiclePlan finished(const Cargo& cargo, const std::vector<StoodBox>& boxes, std::vector<int> left, double tongue) {
   VehiclePlan plan;
-  plan.boxes = loading_order(cargo, trimmed(cargo, std::move(boxes), tongue));
+  plan.boxes = loading_order(cargo, trimmed(cargo, boxes, tongue));
   plan.left = std::move(left);
   plan.trim = trim_of(cargo, plan.boxes, tongue);
   plan.ways = ways_free(cargo, plan.boxes);
@@ -80,7 +80,7 @@ VehiclePlan searched(const Cargo& cargo, long budget, double tongue) {
       --left[static_cast<std::size_t>(b.box)];
     }
   }
-  VehiclePlan plan = finished(cargo, std::move(boxes), std::move(left), tongue);
+  VehiclePlan plan = finished(cargo, boxes, std::move(left), tongue);
   plan.work = work;
   return plan;
 }
@@ -129,7 +129,7 @@ class RowTrials {
 
   void take(RowPlan rows, VehiclePlan& best) {
     if (rows.left.empty()) return;
-    VehiclePlan plan = finished(cargo_, std::move(rows.boxes), std::move(rows.left), tongue_);
+    VehiclePlan plan = finished(cargo_, rows.boxes, std::move(rows.left), tongue_);
     if (!any_ || better(cargo_, plan, best)) best = std::move(plan);
     any_ = true;
   }

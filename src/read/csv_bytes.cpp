@@ -46,7 +46,7 @@ Recoded from_utf16(std::string_view bytes, bool big_end, bool guessed) {
     if (high && at + 3 < bytes.size()) {
       const char32_t next = unit_at(bytes, at + 2, big_end);
       if (next >= 0xDC00 && next < 0xE000) {
-        text += 0x10000 + (sign - 0xD800) * 0x400 + (next - 0xDC00);
+        text += static_cast<char32_t>(0x10000 + (sign - 0xD800) * 0x400 + (next - 0xDC00));
         at += 2;
         continue;
       }

@@ -83,7 +83,7 @@ Load read_load(TableReader& section) {
     strap.count = entry.count("count", 1, 9999, 1);
     strap.limit = entry.quantity<Mass>("limit", range::weight_hold);
     strap.over = entry.flag("over", false);
-    load.straps.push_back(std::move(strap));
+    load.straps.push_back(strap);
   });
   load.length = section.quantity<Length>("length", range::plan_side);
   load.blocked = section.flag("blocked", false);
