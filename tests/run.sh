@@ -2,7 +2,7 @@
 # SPDX-License-Identifier: MIT
 # Builds with warnings as errors and runs every test; ends with the runner's summary.
 # `sh tests/run.sh all` first runs all tests under AddressSanitizer and UndefinedBehaviorSanitizer, with the figure of
-# coverage, and then each fuzz target for 30 s; the latter not where the former took a slow machine too long.
+# coverage, then each fuzz target for 30 s, then clang-tidy; what would take a slow machine too long is left out, and said.
 set -eu
 
 here=$(CDPATH='' cd -- "$(dirname -- "$0")" && pwd)
@@ -16,6 +16,17 @@ configure() {
   [ -f "$folder/build.ninja" ] || cmake -S . -B "$folder" -G Ninja -DDUNNAGE_WERROR=ON "$@"
 }
 told() { echo "== $(date -u +%H:%M:%S) $*"; }
+# before MINUTES what COMMAND...: runs it where no more minutes have gone.
+before() {
+  gone=$((($(date +%s) - begun) / 60)) most=$1 what=$2
+  shift 2
+  if [ "$gone" -ge "$most" ]; then
+    told "$what NOT RUN: $gone minutes have gone (by itself: $*)"
+  else
+    told "$what"
+    "$@"
+  fi
+}
 
 if [ "${1:-}" = all ]; then
   begun=$(date +%s)
@@ -31,14 +42,8 @@ if [ "${1:-}" = all ]; then
     --gcov-ignore-parse-errors build-sanitize
   told "coverage of src/ by lines: $(sed -n 's/^TOTAL *[0-9]* *[0-9]* *//p' build-sanitize/coverage.txt) (by file: build-sanitize/coverage.txt)"
 
-  minutes=$((($(date +%s) - begun) / 60))
-  if [ "$minutes" -lt 35 ]; then
-    told "fuzz targets, 30 s each"
-    sh tests/fuzz.sh 30
-  else
-    told "fuzz targets NOT RUN: $minutes minutes are gone (sh tests/fuzz.sh runs them)"
-  fi
-
+  before 35 "fuzz targets, 30 s each" sh tests/fuzz.sh 30
+  before 40 "clang-tidy" sh tests/tidy.sh
   told "plain"
 fi
 
