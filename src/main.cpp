@@ -2,6 +2,7 @@
 // The world around the program: arguments, streams, where the data lies, and what to say when the world fails.
 #include <unistd.h>
 
+#include <csignal>
 #include <filesystem>
 #include <iostream>
 
@@ -10,6 +11,7 @@
 
 int main(int argc, char** argv) {
   namespace fs = std::filesystem;
+  std::signal(SIGXFSZ, SIG_IGN);  // a file that may not grow is an error to be told, as on a full disk
   try {
     const fs::path share = fs::read_symlink("/proc/self/exe").parent_path().parent_path() / "share" / "dunnage";
     const int code = dunnage::run({argv + 1, argv + argc}, share, std::cout, std::cerr, isatty(STDERR_FILENO) == 1);
@@ -22,6 +24,8 @@ int main(int argc, char** argv) {
     std::cerr << "error: " << e.what() << '\n';
   } catch (const std::bad_alloc&) {
     std::cerr << "error: there is not enough memory\n";
+  } catch (const std::exception& e) {
+    std::cerr << "error: " << e.what() << '\n';
   }
   return 3;
 }

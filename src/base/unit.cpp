@@ -211,12 +211,23 @@ Printed print(Temperature temperature, UnitSystem system, Rounding way) {
   return figure(temperature.in_celsius(), 1, 0, "°C", way);
 }
 
-Printed print(Speed speed, std::string_view meter, Rounding way) {
-  if (meter == "mph") return figure(speed / unit::mile_per_hour, 1, 0, "mph", way);
-  if (meter == "km/h") return figure(speed / unit::kilometre_per_hour, 1, 0, "km/h", way);
-  if (meter == "knots") return figure(speed / unit::knot, 1, 0, "knots", way);
+Speed meter_step(std::string_view meter) {
+  if (meter == "mph") return 1 * unit::mile_per_hour;
+  if (meter == "km/h") return 1 * unit::kilometre_per_hour;
+  if (meter == "knots") return 1 * unit::knot;
   assert(meter == "m/s" && "the four units that a wind meter reads");
-  return figure(speed / unit::metre_per_second, 0.1, 1, "m/s", way);
+  return 1 * unit::metre_per_second;
+}
+
+Printed print(Speed speed, std::string_view meter, Rounding way) {
+  const bool tenths = meter == "m/s";
+  return figure(speed / meter_step(meter), tenths ? 0.1 : 1, tenths ? 1 : 0, std::string(meter), way);
+}
+
+double forecast_figure(Speed speed, std::string_view meter) { return steps_up(speed / meter_step(meter) * 10) / 10; }
+
+std::string forecast_words(Speed speed, std::string_view meter) {
+  return plain(forecast_figure(speed, meter), 1) + " " + std::string(meter);
 }
 
 }  // namespace dunnage

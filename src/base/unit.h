@@ -103,6 +103,11 @@ Printed print(Temperature, UnitSystem, Rounding);
 /// A speed in the unit that the house's meter reads: "mph", "km/h", "m/s" or "knots". Whole units;
 /// tenths for m/s.
 Printed print(Speed, std::string_view meter, Rounding);
+/// One of the unit that a meter reads.
+Speed meter_step(std::string_view meter);
+/// A forecast as typed, up to tenths of the meter's unit, whatever the meter shows: it is not changed.
+double forecast_figure(Speed, std::string_view meter);
+std::string forecast_words(Speed, std::string_view meter);
 /// Plain number with at most `decimals` places and no trailing zeros.
 std::string plain(double value, int decimals);
 

@@ -46,6 +46,15 @@ std::optional<std::size_t> first_fault(std::string_view text) {
   return std::nullopt;
 }
 
+std::string repaired(std::string_view text) {
+  std::string out;
+  while (const auto fault = first_fault(text)) {
+    out.append(text.substr(0, *fault)).append("\uFFFD");
+    text.remove_prefix(*fault + 1);
+  }
+  return out.append(text);
+}
+
 std::u32string decode(std::string_view text) {
   std::u32string out;
   out.reserve(text.size());

@@ -12,6 +12,8 @@ namespace dunnage::utf8 {
 /// Offset of the first byte that is not well-formed UTF-8 (overlong forms, surrogates and values
 /// above U+10FFFF included; Unicode 15, table 3-7), or nothing.
 std::optional<std::size_t> first_fault(std::string_view text);
+/// With U+FFFD in the place of each byte that is no part of a character.
+std::string repaired(std::string_view text);
 
 /// The code point of well-formed text that begins at byte `at`, which moves on to the one after; `next_long` knows
 /// those beyond ASCII.

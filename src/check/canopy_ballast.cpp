@@ -29,7 +29,7 @@ std::vector<LegRow> leg_rows(const CanopySite& site, const std::vector<SpareWeig
     if (site.forecast) {
       row.required = ballast_per_leg(site.reading.stand, *site.forecast);
       row.required_known = true;
-      if (!weights.empty() && row.required > row.actual * (1 + 1e-9)) {
+      if (!weights.empty() && !leg.unknown && row.required > row.actual * (1 + 1e-9)) {
         row.more = static_cast<int>(steps_up((row.required - row.actual) / weights.front().mass));
         row.more_of = weights.front().code;
       }
@@ -90,7 +90,7 @@ CanopyDetail detail_of(const Catalogue& c, const Plan& plan, const CanopySite& s
   d.maker = site.maker;
   d.forecast = site.forecast;
   d.uplift_coefficient = site.reading.force.up;
-  if (site.forecast) d.pressed = pressed_at(site, *site.forecast);
+  if (site.forecast && site.shape.own) d.pressed = pressed_at(site, *site.forecast);
   d.assumption = strung(site.assumptions, "; ");
   const auto holds = holding_gust_of(site);
   d.card = wind_card(*site.structure, holds, governs_of(site), meter);

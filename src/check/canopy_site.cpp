@@ -151,7 +151,7 @@ std::vector<CanopySite> canopy_sites(const Catalogue& catalogue, const Show& sho
     site.indoor = is_indoor(show);
     if (!show.setting) site.assumptions.push_back(said("setting not stated: taken as outdoors"));
     site.ground = ground_of(show, use);
-    site.friction = foot_friction(catalogue.kit.house, site.ground);
+    site.friction = foot_friction(catalogue.kit.house, show, site.ground);
     site.maker = value_of(structure->maker_gust);
     if (show.forecast) site.forecast = value_of(show.forecast->gust);
     read_shape(site, use);

@@ -30,7 +30,7 @@ Finding finding_of(const Show& show, const CanopySite& site, std::string_view me
     say_not_given(f, missing, said("Measure it and type it in the kit."));
     return f;
   }
-  if (knows_grip(f, site.ground, site.friction))
+  if (knows_grip(f, show, site.ground, site.friction))
     judge_slide(f, sliding_gust_of(site), *site.friction, site.forecast, meter);
   return f;
 }

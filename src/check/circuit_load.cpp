@@ -3,6 +3,7 @@
 #include "check/circuit_load.h"
 
 #include "check/canopy_site.h"
+#include "check/circuit_gear.h"
 #include "check/power_rows.h"
 #include "check/say.h"
 
@@ -83,6 +84,7 @@ void no_circuits(const Catalogue& c, const Show& show, const Plan& plan, Finding
 void check_circuits(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
   if (show.circuits.empty()) no_circuits(catalogue, show, plan, findings);
   for (const CircuitRow& row : circuit_rows(catalogue, show)) findings.list.push_back(finding_of(show, row));
+  check_circuit_gear(catalogue, show, plan, findings);
 }
 
 }  // namespace dunnage

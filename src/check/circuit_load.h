@@ -9,7 +9,8 @@
 
 namespace dunnage {
 
-/// One finding for each circuit of the show, with CircuitDetail. A show without circuits:
+/// One finding for each circuit of the show, with CircuitDetail; further ones where the gear and the circuits do not
+/// match. A show without circuits:
 /// one finding, not checked outdoors; indoors it does not apply, as the building has its own, nor where nothing
 /// draws power.
 void check_circuits(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings);

@@ -36,19 +36,29 @@ Volume going_along(const Catalogue& c, const Plan& plan) {
   return sum;
 }
 
-const SiteHas* tap_of(const Show& show) {
-  for (const SiteHas& has : show.site.has)
-    if (has.what.value == word) return &has;
-  return nullptr;
+/// What the site has to drink; without an amount somewhere it has as much as is wanted.
+struct SiteWater {
+  Volume measured;
+  const SiteHas* tap = nullptr;    ///< the first without an amount
+};
+
+SiteWater site_water(const Show& show) {
+  SiteWater water;
+  for (const SiteHas& has : show.site.has) {
+    if (has.what.value != word) continue;
+    if (has.volume)
+      water.measured += has.volume->value;
+    else if (!water.tap)
+      water.tap = &has;
+  }
+  return water;
 }
 
 void judge(Finding& f, const Catalogue& c, const Show& show, const Plan& plan) {
   const UnitSystem units = c.kit.house.units;
   const int people = (show.crew ? show.crew->value : 0) + (show.volunteers ? show.volunteers->value : 0);
-  const SiteHas* tap = tap_of(show);
-  const bool measured = tap && tap->volume;
-  Volume have = going_along(c, plan);
-  if (measured) have += tap->volume->value;
+  const SiteWater site = site_water(show);
+  const Volume have = going_along(c, plan) + site.measured;
   const Volume least = least_water(people, show.hours->value);
   f.measured = have;
   f.limit = least;
@@ -56,11 +66,11 @@ void judge(Finding& f, const Catalogue& c, const Show& show, const Plan& plan) {
                        plain(show.hours->value / unit::hour, 1), print(least, units, Rounding::up).text(),
                        print(good_water(people, show.hours->value), units, Rounding::up).text(),
                        print(have, units, Rounding::down).text());
-  if (measured)
-    f.says.then(said("{} of it is the site's.", print(tap->volume->value, units, Rounding::down).text()));
-  else if (tap)
-    f.says.then(tap->from.empty() ? said("The site has more.") : said("The site has more: {}.", tap->from));
-  f.outcome = (tap && !measured) || have.si() >= least.si() * (1 - 1e-9) ? Outcome::within : Outcome::over;
+  if (site.measured > Volume{})
+    f.says.then(said("{} of it is the site's.", print(site.measured, units, Rounding::down).text()));
+  if (site.tap)
+    f.says.then(site.tap->from.empty() ? said("The site has more.") : said("The site has more: {}.", site.tap->from));
+  f.outcome = site.tap || have.si() >= least.si() * (1 - 1e-9) ? Outcome::within : Outcome::over;
   if (f.outcome == Outcome::over)
     f.says.then(said("Bring {} more, or find a tap.", print(least - have, units, Rounding::up).text()));
   if (!show.volunteers) assume(f, said("volunteers not stated: none counted"));

@@ -2,7 +2,6 @@
 #include "check/load_plan_rule.h"
 
 #include <algorithm>
-#include <map>
 #include <optional>
 
 #include "check/load_place.h"
@@ -60,38 +59,37 @@ std::vector<Sentence> left_sentences(const Catalogue& c, const VehicleLoading& v
   return out;
 }
 
+/// A strip that lies along a wall is beside a bar; one that lies across is ahead of it or behind it, as a row is.
+bool beside_bars(const LoadedPiece& p) { return p.row == 0 && p.box.length > p.box.width; }
+
 /// A bar behind what is still aboard when `done` stops are done; nothing where nothing is.
 std::optional<LoadBar> bar_after(const Plan& plan, const VehicleLoading& v, const std::vector<std::string>& stops, int done) {
   LoadBar bar;
   if (done > 0) bar.stop = stops[static_cast<std::size_t>(done) - 1];
   for (const LoadedPiece& p : v.pieces) {
     if (std::min(p.stop, static_cast<int>(stops.size())) < done) continue;
-    if (p.row > 0) bar.at = std::max(bar.at, p.box.x + p.box.length);
+    if (!beside_bars(p)) bar.at = std::max(bar.at, p.box.x + p.box.length);
     bar.holds += plan.rows[static_cast<std::size_t>(p.unit)].mass * working_load.rearward;
   }
   return bar.at > Length{} ? std::optional(bar) : std::nullopt;
 }
 
-/// A bar before each row that stands clear of the bulkhead or of all ahead of it: it holds the rows from there on.
+/// A bar before what stands clear of the bulkhead or of all ahead of it: it holds all from there on.
 std::vector<LoadBar> bars_ahead(const Plan& plan, const VehicleLoading& v) {
-  struct Extent { Length from, to; Mass mass; };
-  std::map<int, Extent> rows;
-  Mass behind;  // of the row that is looked at, and itself
+  std::vector<const LoadedPiece*> pieces;
+  Mass behind;
   for (const LoadedPiece& p : v.pieces) {
-    if (p.row == 0) continue;
-    const Mass mass = plan.rows[static_cast<std::size_t>(p.unit)].mass;
-    Extent& row = rows.try_emplace(p.row, Extent{p.box.x, {}, {}}).first->second;
-    row.from = std::min(row.from, p.box.x);
-    row.to = std::max(row.to, p.box.x + p.box.length);
-    row.mass += mass;
-    behind += mass;
+    if (beside_bars(p)) continue;
+    pieces.push_back(&p);
+    behind += plan.rows[static_cast<std::size_t>(p.unit)].mass;
   }
+  std::stable_sort(pieces.begin(), pieces.end(), [](const LoadedPiece* a, const LoadedPiece* b) { return a->box.x < b->box.x; });
   std::vector<LoadBar> out;
   Length reach;
-  for (const auto& [number, row] : rows) {
-    if (row.from - reach > blocked_within) out.push_back({{}, row.from, behind * working_load.forward, true});
-    reach = std::max(reach, row.to);
-    behind = behind - row.mass;
+  for (const LoadedPiece* p : pieces) {
+    if (p->box.x - reach > blocked_within) out.push_back({{}, p->box.x, behind * working_load.forward, true});
+    reach = std::max(reach, p->box.x + p->box.length);
+    behind = behind - plan.rows[static_cast<std::size_t>(p->unit)].mass;
   }
   return out;
 }
@@ -104,7 +102,7 @@ void add_securing(const Catalogue& c, const Show& show, const Plan& plan, const 
     from = std::min(from, p.box.x);
     to = std::max(to, p.box.x + p.box.length);
     mass += plan.rows[static_cast<std::size_t>(p.unit)].mass;
-    if (p.row > 0 && std::min(p.box.length, p.box.width) < p.box.height * working_load.rearward)
+    if (std::min(p.box.length, p.box.width) < p.box.height * working_load.rearward)
       d.tips.push_back(code_of(c, p.unit));
   }
   d.bars = bars_ahead(plan, v);

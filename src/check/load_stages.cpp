@@ -162,28 +162,36 @@ bool weigh_van(const Freight& f, const Plan& plan, const Towed& towed, const std
   return true;
 }
 
-/// The curve of the load distribution picture: of a van with the tongue that it leaves with.
-void add_curve(const Freight& f, Mass tongue, StagedLoad& out) {
-  const Vehicle& v = *f.vehicle;
+/// The most cargo with its middle there; nothing where not even an empty vehicle keeps its limits.
+std::optional<Mass> van_bears(const Vehicle& v, Length centre, Mass tongue) {
+  const Mass people = v.people_and_fuel ? v.people_and_fuel->value : Mass{};
+  const AxleFigures bare = axle_loads(v.empty_front->value, v.empty_rear->value, v.wheelbase->value, {}, tongue,
+                                      v.hitch_behind ? v.hitch_behind->value : Length{});
+  const auto most = allowed_cargo(AxleLimits{bare.front, bare.rear, v.wheelbase->value, less(v.limit_front, people),
+                                             less(v.limit_rear, people), less(v.gross, people), least_steered},
+                                  centre + v.front_to_cargo->value);
+  return v.payload && most ? std::min(*most, v.payload->value - people - tongue) : most;
+}
+
+std::optional<Mass> trailer_bears(const Vehicle& v, Length centre) {
+  const Mass empty = v.empty_axle->value + v.empty_tongue->value;
+  const auto most =
+      allowed_cargo(TongueLimits{empty, v.empty_tongue->value, v.coupling_to_axle->value, value_of(v.limit_axle),
+                                 value_of(v.limit_tongue), value_of(v.gross), value_of(v.tongue_from), value_of(v.tongue_to)},
+                    centre + v.coupling_to_cargo->value);
+  return v.payload && most ? std::min(*most, v.payload->value) : most;
+}
+
+/// The curve of the load distribution picture: of a van the least that the tongues of all stages leave.
+void add_curve(const Vehicle& v, StagedLoad& out) {
   if (!v.cargo) return;
   for (int i = 0; i <= curve_points; ++i) {
     const Length centre = v.cargo->value.length * (static_cast<double>(i) / curve_points);
     std::optional<Mass> most;
-    if (v.kind == Vehicle::Kind::van) {
-      const Mass people = v.people_and_fuel ? v.people_and_fuel->value : Mass{};
-      const AxleFigures bare =
-          axle_loads(v.empty_front->value, v.empty_rear->value, v.wheelbase->value, {}, tongue,
-                     v.hitch_behind ? v.hitch_behind->value : Length{});
-      most = allowed_cargo(AxleLimits{bare.front, bare.rear, v.wheelbase->value, less(v.limit_front, people),
-                                      less(v.limit_rear, people), less(v.gross, people), least_steered},
-                           centre + v.front_to_cargo->value);
-      if (v.payload && most) most = std::min(*most, v.payload->value - people - tongue);
-    } else {
-      const Mass empty = v.empty_axle->value + v.empty_tongue->value;
-      most = allowed_cargo(TongueLimits{empty, v.empty_tongue->value, v.coupling_to_axle->value, value_of(v.limit_axle),
-                                        value_of(v.limit_tongue), value_of(v.gross), value_of(v.tongue_from), value_of(v.tongue_to)},
-                           centre + v.coupling_to_cargo->value);
-      if (v.payload && most) most = std::min(*most, v.payload->value);
+    for (const LoadStage& stage : out.stages) {
+      const auto then = v.kind == Vehicle::Kind::van ? van_bears(v, centre, stage.tongue.value_or(Mass{})) : trailer_bears(v, centre);
+      most = then ? least(most, then) : std::nullopt;
+      if (!most) break;
     }
     if (most) out.allowed.emplace_back(centre, std::max(*most, Mass{}));
   }
@@ -311,11 +319,7 @@ StagedLoad load_stages(const Catalogue& catalogue, const Show& show, const Plan&
     out.stages.push_back(std::move(stage));
   }
   const LoadStage& first = out.stages.front();
-  if (van ? first.front.has_value() : first.tongue.has_value()) {
-    LoadStage trailer;
-    if (towed.freight.loading) weigh_trailer(towed.freight, placed(towed.freight, plan, {}, trailer), trailer);
-    add_curve(f, trailer.tongue.value_or(Mass{}), out);
-  }
+  if (van ? first.front.has_value() : first.tongue.has_value()) add_curve(*f.vehicle, out);
   return out;
 }
 

@@ -16,14 +16,10 @@ namespace dunnage {
 
 /// "mph", "km/h", "m/s" or "knots"; where the house does not say, by its unit system.
 std::string_view meter_of(const House& house);
-/// One of the meter's unit.
-Speed meter_step(std::string_view meter);
 /// Down to a whole unit of the meter: a level that a person reads must never be above what holds.
 Speed whole_units_down(Speed gust, std::string_view meter);
 /// "28 mph". Whole units; never above `gust`.
 std::string gust_words(Speed gust, std::string_view meter);
-/// A forecast as typed: tenths kept where the meter shows whole units, so that it is not changed.
-std::string forecast_words(Speed gust, std::string_view meter);
 
 /// Ready and start at 60 and 80 per cent of the down level, all in whole units of the meter, and how long and
 /// with how many people it comes down. Without a down level only the last two.

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <map>
 #include <numbers>
 
 #include "check/say.h"
@@ -96,7 +97,7 @@ double drop_limit(const Supply* supply, const CircuitRow& row) {
 /// The cables from the supply to the farthest outlet. `feeder`: what flows in the supply's own cable.
 void read_cables(CircuitRow& row, const Catalogue& c, const Circuit& circuit, const Supply* supply,
                  Phases phases, Voltage voltage, Current feeder) {
-  const double factor = circuit.power_factor ? circuit.power_factor->value : assumed_power_factor;
+  const double factor = power_factor_of(circuit);
   bool whole = true;
   if (supply && (supply->cable || supply->conductor || supply->length))
     whole =
@@ -154,24 +155,33 @@ CircuitRow loaded_row(const Catalogue& c, const Show& show, int index) {
     row.missing.push_back(said("its supply's voltage"));
     return row;
   }
-  const double factor = circuit.power_factor ? circuit.power_factor->value : assumed_power_factor;
+  const double factor = power_factor_of(circuit);
   row.current = current_of(phases, row.load, *voltage, factor);
   row.need = circuit.continuous ? circuit_need({}, *row.current) : circuit_need(*row.current, {});
   return row;
 }
 
-/// What flows in the feeder: all circuits of the same supply and leg together.
+/// What flows in the feeder: all circuits of the same supply and leg together, and those on no one leg. For such a
+/// circuit itself, the leg that bears most.
 Current feeder_current(const Show& show, const std::vector<CircuitRow>& rows, const CircuitRow& of) {
   const Supply* supply = supply_of(show, show.circuits[static_cast<std::size_t>(of.circuit)]);
-  Current sum;
+  std::map<std::string, Current> by_leg;
   for (const CircuitRow& row : rows)
-    if (row.current && row.leg == of.leg &&
-        supply_of(show, show.circuits[static_cast<std::size_t>(row.circuit)]) == supply)
-      sum += *row.current;
-  return sum;
+    if (row.current && supply_of(show, show.circuits[static_cast<std::size_t>(row.circuit)]) == supply)
+      by_leg[row.leg] += *row.current;
+  const Current all = by_leg[""];
+  by_leg.erase("");
+  if (!of.leg.empty()) return by_leg[of.leg] + all;
+  Current most;
+  for (const auto& [leg, current] : by_leg) most = std::max(most, current);
+  return most + all;
 }
 
 }  // namespace
+
+double power_factor_of(const Circuit& circuit) {
+  return circuit.power_factor ? circuit.power_factor->value : assumed_power_factor;
+}
 
 const Supply* supply_of(const Show& show, const Circuit& circuit) {
   if (circuit.supply.value.empty()) return show.supplies.size() == 1 ? &show.supplies.front() : nullptr;

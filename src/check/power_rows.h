@@ -19,6 +19,7 @@ inline constexpr double assumed_power_factor = 0.8;
 /// notes of the NEC (5 % in all) or IEC 60364-5-52 Table G.52.1 say; not checked where something is missing.
 std::vector<CircuitRow> circuit_rows(const Catalogue& catalogue, const Show& show);
 
+double power_factor_of(const Circuit& circuit);
 /// The supply of a circuit: as named, or the only one. Null where there is none.
 const Supply* supply_of(const Show& show, const Circuit& circuit);
 /// Three phases only where the supply has them and the circuit names no leg.

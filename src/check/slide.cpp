@@ -7,17 +7,20 @@
 
 namespace dunnage {
 
-std::optional<FootFriction> foot_friction(const House& house, const std::optional<std::string>& ground) {
+bool likely_wet(const Show& show) { return show.forecast && show.forecast->rain && show.forecast->rain->value >= 50; }
+
+std::optional<FootFriction> foot_friction(const House& house, const Show& show, const std::optional<std::string>& ground) {
   if (!ground) return std::nullopt;
   for (const TestedFriction& tested : house.friction)
     if (tested.ground == *ground)
       return FootFriction{tested.share * tested_friction_share,
                           said("friction {}, half of what the house tested ({})",
                                plain(tested.share * tested_friction_share, 3), tested.tested)};
-  if (const auto listed = steel_friction(*ground))
-    return FootFriction{*listed, said("friction {}, the least listed for a steel foot (from memory, after EN 13814)",
-                                      plain(*listed, 3))};
-  return std::nullopt;
+  const auto listed = likely_wet(show) ? std::nullopt : steel_friction(*ground);
+  if (!listed) return std::nullopt;
+  return FootFriction{*listed, strung({said("friction {}, the least listed for a steel foot (from memory, after EN 13814)",
+                                            plain(*listed, 3)),
+                                       said("the ground is dry")}, "; ")};
 }
 
 void begin_slide(Finding& finding) {
@@ -25,7 +28,7 @@ void begin_slide(Finding& finding) {
   finding.caution = said("Grass and wet ground act as a lubricant. Watch the feet: what walks must come down.");
 }
 
-bool knows_grip(Finding& finding, const std::optional<std::string>& ground,
+bool knows_grip(Finding& finding, const Show& show, const std::optional<std::string>& ground,
                 const std::optional<FootFriction>& friction) {
   if (!ground)
     say_not_given(finding, {said("what it stands on")}, said("Type ground for the site or for the use."));
@@ -33,7 +36,7 @@ bool knows_grip(Finding& finding, const std::optional<std::string>& ground,
     finding.says = said(
         "Sliding: no friction is published for {}, and ballast alone is no cure. Stake and guy it, ask the maker, or "
         "test a loaded foot (house.friction).",
-        *ground);
+        likely_wet(show) ? said("{} that is wet", *ground) : Sentence(*ground));
   return ground && friction;
 }
 

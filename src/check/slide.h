@@ -9,6 +9,7 @@
 #include "base/quantity.h"
 #include "model/finding.h"
 #include "model/kit.h"
+#include "model/show.h"
 
 namespace dunnage {
 
@@ -17,9 +18,11 @@ struct FootFriction {
   double share = 0;
   Sentence from;
 };
-/// The house's own test on this ground at half, else the least published for a steel foot there. Empty where
-/// there is neither, as on grass.
-std::optional<FootFriction> foot_friction(const House& house, const std::optional<std::string>& ground);
+/// Whether the ground may be wet: rain at 50 % or more. Common practice, no source.
+bool likely_wet(const Show& show);
+/// The house's own test on this ground at half, else the least published for a steel foot there, unless it may be wet.
+/// Empty where there is neither, as on grass.
+std::optional<FootFriction> foot_friction(const House& house, const Show& show, const std::optional<std::string>& ground);
 
 /// Share of a tested friction that counts: a factor of 2.0 on friction is asked.
 /// Source: a note of the Concrete Society on friction of falsework.
@@ -28,7 +31,7 @@ inline constexpr double tested_friction_share = 0.5;
 /// Source and caution.
 void begin_slide(Finding& finding);
 /// Whether the ground and a friction on it are known; where not, says so.
-bool knows_grip(Finding& finding, const std::optional<std::string>& ground,
+bool knows_grip(Finding& finding, const Show& show, const std::optional<std::string>& ground,
                 const std::optional<FootFriction>& friction);
 /// Outcome, figures and words of what may slide from `slides` on; empty: nothing pushes it. Without a forecast not
 /// checked.

@@ -3,6 +3,7 @@
 #include "check/supply_load.h"
 
 #include <algorithm>
+#include <numbers>
 
 #include "check/power_rows.h"
 #include "check/say.h"
@@ -30,6 +31,19 @@ void add_leg(SupplyDetail& d, const CircuitRow& row, Power apparent) {
   if (row.current) leg->current += *row.current;
 }
 
+/// A circuit of three phases loads each leg with a third, and with the whole of its current.
+void spread_over_legs(SupplyDetail& d, const Show& show) {
+  if (d.phases < 3 || d.legs.empty()) return;
+  for (const CircuitRow& row : d.circuits) {
+    if (!row.leg.empty()) continue;
+    for (LegPower& leg : d.legs) {
+      leg.load += row.load / 3;
+      leg.apparent += row.load / power_factor_of(show.circuits[static_cast<std::size_t>(row.circuit)]) / 3;
+      if (row.current) leg.current += *row.current;
+    }
+  }
+}
+
 /// Whole feet or metres: nobody paces out a distance to the centimetre.
 std::string paced(Length length, UnitSystem units, Rounding way) {
   const Length step = 1 * (units == UnitSystem::us ? unit::foot : unit::metre);
@@ -39,6 +53,16 @@ std::string paced(Length length, UnitSystem units, Rounding way) {
   return out.text();
 }
 
+/// What outlets stand at: on a leg of three phases against neutral, the highest first.
+std::vector<Voltage> outlet_voltages(const SupplyDetail& d) {
+  if (!d.voltage) return {};
+  const auto on_leg = [](const CircuitRow& row) { return !row.leg.empty(); };
+  const bool legs = std::any_of(d.circuits.begin(), d.circuits.end(), on_leg);
+  if (d.phases < 3 || !legs) return {*d.voltage};
+  const Voltage leg = *d.voltage / std::numbers::sqrt3;
+  return std::all_of(d.circuits.begin(), d.circuits.end(), on_leg) ? std::vector{leg} : std::vector{*d.voltage, leg};
+}
+
 void add_tests(SupplyDetail& d, UnitSystem units) {
   if (d.kind == "generator")
     d.tests.push_back(said("Generator: fenced off, exhaust away from people; refuelled off and cooled; extinguisher {} to {} away.",
@@ -46,9 +70,9 @@ void add_tests(SupplyDetail& d, UnitSystem units) {
   for (const CircuitRow& row : d.circuits)
     d.tests.push_back(said("{}: press the test button of its residual-current device; it trips; reset it.", row.name));
   d.tests.push_back(said("Outlet tester at the farthest outlet of each circuit: earth, line and neutral right."));
-  if (d.voltage)
+  for (const Voltage voltage : outlet_voltages(d))
     d.tests.push_back(said("Voltage at the farthest outlet under load: {} or more.",
-                           plain(steps_up(*d.voltage / unit::volt * 0.95), 0) + " V"));
+                           plain(steps_up(voltage / unit::volt * 0.95), 0) + " V"));
 }
 
 /// What height and heat leave of a generator.
@@ -86,13 +110,16 @@ void judge_clear(const Supply& supply, UnitSystem units, Judged& judged) {
 /// A leg may take its equal share of the rating and no more.
 void judge_legs(SupplyDetail& d, Judged& judged) {
   if (d.legs.empty()) return;
-  if (std::any_of(d.circuits.begin(), d.circuits.end(), [](const CircuitRow& r) { return r.leg.empty(); }))
+  if (d.phases < 3 && std::any_of(d.circuits.begin(), d.circuits.end(), [](const CircuitRow& r) { return r.leg.empty(); }))
     judged.missing.push_back(said("the leg of every circuit"));
   const auto [least, most] =
       std::minmax_element(d.legs.begin(), d.legs.end(),
                           [](const LegPower& a, const LegPower& b) { return a.apparent < b.apparent; });
   const int has = std::max(static_cast<int>(d.legs.size()), d.phases >= 3 ? 3 : 1);
-  const Power smallest = static_cast<int>(d.legs.size()) < has ? Power{} : least->apparent;
+  Power unnamed = d.apparent;  // on the legs that no circuit names
+  for (const LegPower& leg : d.legs) unnamed = unnamed - leg.apparent;
+  const int legs = static_cast<int>(d.legs.size());
+  const Power smallest = legs < has ? std::max(Power{}, unnamed / (has - legs)) : least->apparent;
   if (most->apparent > Power{}) d.imbalance = (most->apparent - smallest) / most->apparent;
   if (d.left && most->apparent > *d.left / has * (1 + 1e-9))
     judged.over.push_back(said("Leg {} takes {}, its share is {}: move a circuit to another leg.", most->leg,
@@ -133,10 +160,11 @@ SupplyDetail detail_of(const Catalogue& c, const Show& show, int index, const st
     const FedPower fed = fed_power(c, circuit);
     d.starting = std::max(d.starting, fed.largest_start);
     for (const Sentence& what : fed.missing) judged.missing.push_back(what);
-    const double factor = circuit.power_factor ? circuit.power_factor->value : assumed_power_factor;
-    d.apparent += row.load / factor;
-    add_leg(d, row, row.load / factor);
+    const Power apparent = row.load / power_factor_of(circuit);
+    d.apparent += apparent;
+    add_leg(d, row, apparent);
   }
+  spread_over_legs(d, show);
   add_tests(d, c.kit.house.units);
   return d;
 }

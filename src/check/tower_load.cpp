@@ -26,7 +26,9 @@ Finding finding_of(const Catalogue& c, const Use& use, const Structure& s) {
   f.limit = s.rated_load->value;
   const bool heavy = load.mass > s.rated_load->value * (1 + 1e-9);
   const bool high = s.rated_height && load.highest && *load.highest > s.rated_height->value * (1 + 1e-9);
-  f.outcome = heavy || high ? Outcome::over : Outcome::within;
+  const bool mast = s.kind == StructureKind::tower || s.kind == StructureKind::light_tree;
+  const bool unrated = mast && load.highest && !s.rated_height;
+  f.outcome = heavy || high ? Outcome::over : unrated ? Outcome::not_checked : Outcome::within;
   const std::string carries = print(load.mass, units, Rounding::up).text(),
                     rated = print(s.rated_load->value, units, Rounding::down).text();
   f.says = heavy ? said("Carries {} of {} rated: take load off before it goes up.", carries, rated)
@@ -34,6 +36,7 @@ Finding finding_of(const Catalogue& c, const Use& use, const Structure& s) {
   if (high)
     f.says.then(said("It stands above its rated height of {}: lower it.",
                      print(s.rated_height->value, units, Rounding::down).text()));
+  if (unrated) f.says.then(said("Not given: {}.", said("its rated height"))).then(said("Ask the maker; until then nothing hangs on it."));
   assume(f, said("only what the show lists is counted"));
   if (!use.cable) assume(f, said("cable and fittings are not given"));
   return f;

@@ -188,7 +188,7 @@ std::vector<TowerSite> tower_sites(const Catalogue& catalogue, const Show& show,
     site.name = use.as.value.empty() ? use.structure.value : use.as.value;
     site.indoor = is_indoor(show);
     site.ground = ground_of(show, use);
-    site.friction = foot_friction(catalogue.kit.house, site.ground);
+    site.friction = foot_friction(catalogue.kit.house, show, site.ground);
     if (!show.setting) site.assumptions.push_back(said("setting not stated: taken as outdoors"));
     if (structure->maker_gust) site.maker = structure->maker_gust->value;
     if (show.forecast && show.forecast->gust) site.forecast = show.forecast->gust->value;

@@ -22,7 +22,7 @@ Finding finding_of(const Show& show, const TowerSite& site, std::string_view met
     say_not_given(f, site.missing, said("Measure it and type it."));
     return f;
   }
-  if (knows_grip(f, site.ground, site.friction))
+  if (knows_grip(f, show, site.ground, site.friction))
     judge_slide(f, sliding_gust_of(site), *site.friction, site.forecast, meter);
   return f;
 }

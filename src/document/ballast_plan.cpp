@@ -243,27 +243,27 @@ std::optional<picture::Chart> chart_picture(const Context& context, const WindUs
   chart.floor_name = words("ballast.below");
   picture::Curve line{words("ballast.curve"), picture::Pattern::solid, {}};
   for (const CurvePoint& point : *curve)
-    line.points.emplace_back(on_meter(point.gust, context.meter), point.margin);
+    line.points.emplace_back(point.gust / meter_step(context.meter), point.margin);
   double end = line.points.back().first;
   for (const std::optional<Speed>& mark : {maker, forecast, down})
-    if (mark) end = std::max(end, on_meter(*mark, context.meter));
+    if (mark) end = std::max(end, *mark / meter_step(context.meter));
   const double step = round_step(end);
   chart.across = {words.say("ballast.gust-axis", {{"meter", context.meter}}),
                   std::ceil(end / step - 1e-9) * step, step, 0};
   chart.curves.push_back(std::move(line));
   if (forecast)
-    add_upright(chart, on_meter(*forecast, context.meter),
+    add_upright(chart, *forecast / meter_step(context.meter),
                 words.say("ballast.mark-forecast",
-                          {{"gust", print(*forecast, context.meter, Rounding::up).number()}}),
+                          {{"gust", plain(forecast_figure(*forecast, context.meter), 1)}}),
                 picture::Pattern::dashes, false);
   if (down)
     add_upright(
-        chart, on_meter(*down, context.meter),
+        chart, *down / meter_step(context.meter),
         words.say("ballast.mark-down", {{"gust", print(*down, context.meter, Rounding::down).number()}}),
         picture::Pattern::solid, true);
   if (maker)
     add_upright(
-        chart, on_meter(*maker, context.meter),
+        chart, *maker / meter_step(context.meter),
         words.say("ballast.mark-maker", {{"gust", print(*maker, context.meter, Rounding::down).number()}}),
         picture::Pattern::dots, false);
   return chart;

@@ -116,11 +116,11 @@ block::Facts improvement_facts(const Context& context, const WindUse& wind) {
   }
   if (wind.canopy) {
     add_fact(facts, words("ballast.improve"), words.say(wind.canopy->improvement));
-    if (wind.canopy->pressed)
-      add_fact(facts, words("ballast.presses"),
-               words.say("ballast.presses-leg",
-                         {{"mass", print(*wind.canopy->pressed, context.units, Rounding::up).text()},
-                          {"gust", forecast_gust_words(context)}}));
+    add_fact(facts, words("ballast.presses"),
+             wind.canopy->pressed ? words.say("ballast.presses-leg",
+                                              {{"mass", print(*wind.canopy->pressed, context.units, Rounding::up).text()},
+                                               {"gust", forecast_gust_words(context)}})
+                                  : words("outcome.not-checked"));
   }
   add_fact(facts, words("ballast.governs"), words.say(wind.card.governs));
   add_fact(facts, words("ballast.to-strike"), strike_words(context, wind));

@@ -28,6 +28,18 @@ std::string drawn_words(const Context& context, const CircuitRow& row) {
   return context.words.say("power.draws", {{"current", amps_words(*row.current, Rounding::up)}});
 }
 
+constexpr std::size_t most_lines = 3;
+
+/// Loads of which there are too many for a line each: they part at the semicolons only.
+std::string in_one_run(const std::vector<std::string>& loads) {
+  std::string out;
+  for (const std::string& load : loads) {
+    if (!out.empty()) out += "; ";
+    for (const char c : load) c == ' ' ? out.append("\u00A0") : out.append(1, c);
+  }
+  return out;
+}
+
 picture::Branch branch_of(const Context& context, const CircuitRow& row) {
   const Words& words = context.words;
   picture::Branch branch;
@@ -40,7 +52,7 @@ picture::Branch branch_of(const Context& context, const CircuitRow& row) {
   branch.cable.push_back(row.drop_share
                              ? words.say("power.drop", {{"drop", per_cent(*row.drop_share, Rounding::up)}})
                              : words("power.drop-unknown"));
-  branch.loads = row.feeds;
+  branch.loads = row.feeds.size() > most_lines ? std::vector{in_one_run(row.feeds)} : row.feeds;
   branch.loads.push_back(drawn_words(context, row));
   branch.state = state_of(row.outcome);
   branch.says = outcome_words(words, row.outcome);

@@ -44,8 +44,8 @@ std::vector<std::string> short_lines(const Context& context) {
   for (const Shortage& shortage : context.plan.shortages) {
     std::string line = words.say("cover.short-line",
                                  {{"what", what_words(context.catalogue, shortage.what, words.language)},
-                                  {"wanted", std::to_string(shortage.wanted)},
-                                  {"missing", std::to_string(shortage.missing)}});
+                                  {"wanted", amount_words(shortage, shortage.wanted, context.units)},
+                                  {"missing", amount_words(shortage, shortage.missing, context.units)}});
     if (!shortage.because.empty()) line += words.say("say.for", {{"because", words.say(shortage.because)}});
     if (!shortage.nearest.empty())
       line += words.say("cover.nearest", {{"what", words.say(shortage.nearest)}});

@@ -86,6 +86,14 @@ std::vector<std::string> against(const Context& context, const std::string& vehi
   return lines;
 }
 
+/// What may be aboard at every stage: what rests on a hitch changes on the way.
+std::optional<Mass> least_cargo(const std::vector<LoadStage>& stages) {
+  std::optional<Mass> least;
+  for (const LoadStage& s : stages)
+    if (s.most_cargo) least = std::min(least.value_or(*s.most_cargo), *s.most_cargo);
+  return least;
+}
+
 /// One row a stage: what rests where, and what each may bear at most.
 block::Table weights_table(const Context& context, const BuiltLoad& built) {
   const Words& words = context.words;
@@ -113,7 +121,8 @@ block::Table weights_table(const Context& context, const BuiltLoad& built) {
   }
   const Vehicle& v = *built.vehicle;
   const bool window = v.tongue_from && v.tongue_to;
-  const Cell cargo = strong_cell(first.most_cargo ? print(*first.most_cargo, context.units, Rounding::down).text() : words("walk.not-given"));
+  const std::optional<Mass> least = least_cargo(built.detail->stages);
+  const Cell cargo = strong_cell(least ? print(*least, context.units, Rounding::down).text() : words("walk.not-given"));
   // A van that pulls nothing has a hitch, and nothing on it.
   const Cell tongue = first.tongue || v.kind == Vehicle::Kind::trailer ? most(v.limit_tongue, first.tongue) : Cell{};
   const Cell train = first.train ? most(v.train, first.train) : Cell{};

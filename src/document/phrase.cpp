@@ -132,7 +132,7 @@ std::string forecast_words(const Context& context) {
   if (!context.show.forecast) return words("walk.not-given");
   const Forecast& forecast = *context.show.forecast;
   const auto speed = [&](const char* key, const Maybe<Speed>& value) {
-    return value ? words(key) + " " + print(value->value, context.meter, Rounding::up).text() : std::string();
+    return value ? words(key) + " " + forecast_words(value->value, context.meter) : std::string();
   };
   const auto per_cent = [&](const char* key, const Maybe<double>& value) {
     return value ? words(key) + " " + plain(value->value, 0) + " %" : std::string();

@@ -103,8 +103,8 @@ std::vector<std::string> short_lines(const Context& context, const Use& use) {
   std::vector<std::string> lines;
   for (const Shortage* shortage : shortages_of(context, use))
     lines.push_back(context.words.say("cover.short-line", {{"what", shortage->what},
-                                                           {"wanted", std::to_string(shortage->wanted)},
-                                                           {"missing", std::to_string(shortage->missing)}}));
+                                                           {"wanted", amount_words(*shortage, shortage->wanted, context.units)},
+                                                           {"missing", amount_words(*shortage, shortage->missing, context.units)}}));
   return lines;
 }
 

@@ -55,15 +55,8 @@ std::string level_words(const Context& context, const std::optional<Speed>& leve
 
 std::string forecast_gust_words(const Context& context) {
   const std::optional<Forecast>& forecast = context.show.forecast;
-  return forecast && forecast->gust ? print(forecast->gust->value, context.meter, Rounding::up).text()
+  return forecast && forecast->gust ? forecast_words(forecast->gust->value, context.meter)
                                     : std::string();
-}
-
-double on_meter(Speed speed, std::string_view meter) {
-  if (meter == "mph") return speed / unit::mile_per_hour;
-  if (meter == "km/h") return speed / unit::kilometre_per_hour;
-  if (meter == "knots") return speed / unit::knot;
-  return speed / unit::metre_per_second;
 }
 
 Outcome worst_outcome(const WindUse& use) {

@@ -32,8 +32,6 @@ std::optional<Speed> down_of(const WindUse& use);
 std::string level_words(const Context& context, const std::optional<Speed>& level);
 /// A forecast gust, rounded up; empty where there is none.
 std::string forecast_gust_words(const Context& context);
-/// How many units of the meter ("mph", "km/h", "m/s", "knots") a speed is, unrounded: for axes.
-double on_meter(Speed speed, std::string_view meter);
 
 /// Within, over or not checked: the worst of its findings.
 Outcome worst_outcome(const WindUse& use);

@@ -26,9 +26,12 @@ std::string number_of(const Context& context, const std::optional<Speed>& level)
   return level ? print(*level, context.meter, Rounding::down).number() : context.words("weather.no-level");
 }
 
+/// Of each structure of the row: "2 x 3" for two, so that the column adds up.
 std::string minutes_of(const Context& context, const WatchRow& row) {
   const std::optional<Duration>& strike = row.uses.front()->card.strike;
-  return strike ? plain(steps_up(*strike / unit::minute), 0) : context.words("weather.no-level");
+  if (!strike) return context.words("weather.no-level");
+  const std::string minutes = plain(steps_up(*strike / unit::minute), 0);
+  return row.uses.size() == 1 ? minutes : context.words.say("thing.count", {{"n", std::to_string(row.uses.size())}, {"name", minutes}});
 }
 
 std::string people_of(const Context& context, const WatchRow& row) {
@@ -67,13 +70,13 @@ std::string run_of(const std::vector<std::string>& letters) {
   return follow ? letters.front() + "-" + letters.back() : joined(letters, "");
 }
 
-/// Whether a gust reaches a level, as both are printed: whoever reads the card sees no more of them.
-bool reaches(const Context& context, Speed gust, const std::optional<Speed>& level) {
-  return level && print(*level, context.meter, Rounding::down).value <= print(gust, context.meter, Rounding::up).value;
+/// Whether a gust, as printed, reaches a level as printed: whoever reads the card sees no more of them.
+bool reaches(const Context& context, double gust, const std::optional<Speed>& level) {
+  return level && print(*level, context.meter, Rounding::down).value <= gust + 1e-9;
 }
 
-/// "DOWN A, START B": what that gust asks, the two worst levels; each structure under its worst only.
-std::string asks(const Context& context, const std::vector<WatchRow>& rows, Speed gust) {
+/// "DOWN A, START B": what a printed gust asks, the two worst levels; each structure under its worst only.
+std::string asks(const Context& context, const std::vector<WatchRow>& rows, double gust) {
   std::vector<std::string> parts;
   const std::pair<const char*, std::optional<Speed> WatchRow::*> kinds[] = {
       {"weather.down", &WatchRow::down},
@@ -190,7 +193,7 @@ std::vector<std::string> meter_lines(const Context& context, const std::vector<W
     lines.push_back(words("weather.no-forecast"));
     return lines;
   }
-  const std::string reached = asks(context, rows, context.show.forecast->gust->value);
+  const std::string reached = asks(context, rows, forecast_figure(context.show.forecast->gust->value, context.meter));
   lines.push_back(reached.empty()
                       ? words.say("weather.forecast", {{"gust", forecast}})
                       : words.say("weather.forecast-asks", {{"gust", forecast}, {"asks", reached}}));
@@ -206,13 +209,14 @@ block::Table sign_table(const Context& context, const std::vector<WatchRow>& row
   table.heads["sign"] = words.say("weather.sign", {{"meter", context.meter}});
   Group group;
   for (const WindSign& sign : wind_signs()) {
-    const std::string then = asks(context, rows, sign.gusts());
+    const Printed gusts = print(sign.gusts(), context.meter, Rounding::up);
+    const std::string then = asks(context, rows, gusts.value);
     if (then.empty() || group.rows.size() == most_signs) continue;
     const std::string mean = print(sign.from, context.meter, Rounding::nearest).number() + "\u2013" +
                              print(sign.to, context.meter, Rounding::nearest).number();
     group.rows.push_back(
         {{text_cell(words(sign.words)), text_cell(mean),
-          text_cell(print(sign.gusts(), context.meter, Rounding::up).number()), strong_cell(then)}});
+          text_cell(gusts.number()), strong_cell(then)}});
   }
   if (!group.rows.empty()) table.groups.push_back(std::move(group));
   return table;

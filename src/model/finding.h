@@ -120,7 +120,7 @@ struct LoadBar { std::string stop; Length at; Mass holds; bool ahead = false; };
 struct LoadingDetail {
   std::string vehicle;              ///< code
   std::vector<LoadStage> stages;    ///< departure, then each stop
-  std::vector<std::pair<Length, Mass>> allowed;  ///< centre of the cargo, and how much of it the plates then bear, at departure
+  std::vector<std::pair<Length, Mass>> allowed;  ///< centre of the cargo, and how much of it the plates bear at every stage
   int tie_downs = 0;                ///< asked by its length and mass
   bool blocked = false;             ///< against the bulkhead
   Length length;                    ///< of the load

@@ -10,4 +10,10 @@ std::vector<int> Plan::pulled() const {
   return out;
 }
 
+std::string amount_words(const Shortage& shortage, int count, UnitSystem units) {
+  if (shortage.unit == "l") return print(count * unit::litre, units, Rounding::up).text();
+  if (shortage.unit == "m") return print(count * unit::metre, units, Rounding::up).text();
+  return std::to_string(count);
+}
+
 }  // namespace dunnage

@@ -69,6 +69,9 @@ struct Shortage {
   Place place;
 };
 
+/// So much of what is short: "3", or "62.5 gal" and "40 ft" of what is measured. Rounded up.
+std::string amount_words(const Shortage& shortage, int count, UnitSystem units);
+
 struct CoverReport {
   Mass mass;                        ///< of the units sent only to cover demands
   bool proved = false;

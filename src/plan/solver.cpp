@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <memory>
+#include <new>
 #include <string>
 
 #include "base/error.h"
@@ -62,6 +63,8 @@ void load(Cbc_Model* cbc, const IntegerModel& model) {
 /// Models that are searched here first, and how long.
 constexpr std::size_t small_columns = 40;
 constexpr long small_nodes = 1000;
+/// CBC breaks off in the middle where it gets no memory, so that this much is asked for before it.
+constexpr std::size_t solver_room = std::size_t{128} << 20;
 
 }  // namespace
 
@@ -73,6 +76,7 @@ IntegerSolution solve(const IntegerModel& model, long node_limit, const std::vec
   }
   if (model.columns.size() <= small_columns)
     if (auto found = search(model, small_nodes, start)) return *std::move(found);
+  ::operator delete(::operator new(solver_room));
   const std::unique_ptr<Cbc_Model, void (*)(Cbc_Model*)> cbc(Cbc_newModel(), Cbc_deleteModel);
   if (!cbc) throw WorldError("the integer solver could not be started");
   load(cbc.get(), model);

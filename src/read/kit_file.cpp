@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <system_error>
 
+#include "base/utf8.h"
 #include "read/key_list.h"
 #include "read/kit_codes.h"
 #include "read/kit_sections.h"
@@ -87,7 +88,7 @@ std::vector<fs::path> files_of(const fs::path& folder) {
   std::vector<fs::path> out;
   std::error_code error;
   for (fs::directory_iterator at(folder, error), end; !error && at != end; at.increment(error))
-    if (at->path().extension() == ".toml" && !at->path().filename().string().starts_with("."))
+    if (utf8::lower(at->path().extension().string()) == ".toml" && !at->path().filename().string().starts_with("."))
       out.push_back(at->path());
   std::sort(out.begin(), out.end());
   return out;

@@ -21,14 +21,15 @@ constexpr int most_key_parts = 64;
 
 /// A place in a file that could not be read: its name alone.
 Place file_itself(const fs::path& path, Sources& sources) {
-  return {sources.add(path.string(), {}), 0, 0, 1};
+  return {sources.add(utf8::repaired(path.string()), {}), 0, 0, 1};
 }
 
 /// What is wrong with the file before it is opened; empty: nothing.
 std::pair<std::string, std::string> refusal(const fs::path& path) {
   std::error_code error;
   const fs::file_status status = fs::status(path, error);
-  const std::string quoted = "\"" + path.string() + "\"";
+  const std::string quoted = "\"" + utf8::repaired(path.string()) + "\"";
+  if (utf8::first_fault(path.string())) return {"the name of the file " + quoted + " is not UTF-8", "give it another name"};
   if (status.type() == fs::file_type::not_found)
     return {"there is no file " + quoted, "check the name and the folder it is in"};
   if (error) return {quoted + " cannot be read: " + error.message(), "check who may read it"};
@@ -142,7 +143,11 @@ const SourceFile* load_text(const fs::path& path, Sources& sources, Diagnostics&
   std::string text;
   if (cause.empty()) {
     std::ifstream in(path, std::ios::binary);
-    if (in) text.assign(std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>());
+    try {
+      if (in) text.assign(std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>());
+    } catch (const std::ios_base::failure&) {  // the disk failed: the library throws, whatever was asked of the stream
+      in.setstate(std::ios::badbit);
+    }
     if (!in || in.bad()) {
       cause = "\"" + path.string() + "\" cannot be read: " + std::generic_category().message(errno);
       hint = "check who may read it";

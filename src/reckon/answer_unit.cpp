@@ -3,6 +3,8 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include <cmath>
+
 #include "reckon/answers.h"
 
 namespace dunnage {
@@ -14,6 +16,7 @@ void answer_unit(const Inputs& in, Answer& out, Problems& problems) {
     const auto si = parse_quantity(value, unit.measure).si;
     if (si && unit.symbol == to) {
       out.value = (*si - unit.offset) / unit.factor;
+      if (!(std::abs(out.value) < 1e15)) problems.push_back(fmt::format("value: \"{}\" is too much to be said in {}", value, to));
       out.unit = to;
       return;
     }

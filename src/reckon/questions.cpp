@@ -74,7 +74,7 @@ std::vector<AskedKey> canopy_keys(AskedKey wind_or_ballast, AskedKey other) {
       std::move(other),
       may("standing", range::weight_hold, "what the canopy itself weighs", "44 lb"),
       word("roof", {"four-slope", "two-slope", "single-slope", "flat"}, "shape; four-slope where not given"),
-      number("pitch", -90, 90, "slope of the roof in degrees", "20 deg"),
+      number("pitch", -60, 60, "slope of the roof in degrees", "20 deg"),
       may("eaves", range::height, "height of the roof's edge", "7 ft"),
       may("peak", range::height, "height of the roof's top", "10 ft"),
       word("under", {"empty", "half-full", "full"}, "what stands under it; full where not given"),

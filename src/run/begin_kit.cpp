@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 // `dunnage begin`: a small kit and show to change into one's own.
 #include <algorithm>
+#include <optional>
 
 #include "base/error.h"
 #include "read/csv_text.h"
 #include "run/commands.h"
+#include "run/folder_lock.h"
 #include "run/new_files.h"
 
 namespace dunnage {
@@ -31,6 +33,8 @@ bool holds_something(const fs::path& folder) {
 int begin_kit(const BeginOptions& options, Desk& desk) {
   std::vector<fs::path> to_be;
   for (const char* name : names) to_be.push_back(options.folder / name);
+  std::optional<FolderLock> lock;
+  if (!fs::exists(options.folder) || fs::is_directory(options.folder)) lock.emplace(options.folder);
   clear_unfinished(to_be, desk.err);
   if (holds_something(options.folder))
     throw UsageError("\"" + options.folder.string() + "\" is not empty; name a new folder. Nothing was written");

@@ -2,8 +2,6 @@
 #include "run/file_set.h"
 
 #include <fcntl.h>
-#include <sys/file.h>
-#include <sys/stat.h>
 #include <unistd.h>
 
 #include <cerrno>
@@ -19,17 +17,9 @@ namespace {
 
 namespace fs = std::filesystem;
 constexpr const char* temporary_ending = ".dunnage-part";
-constexpr const char* lock_name = ".dunnage-lock";
 
 [[noreturn]] void fail(const std::string& what, const fs::path& path) {
   throw WorldError(what + " " + path.string() + ": " + std::strerror(errno));
-}
-
-/// Whether the open file still stands under that name: a run that ends takes its lock away, perhaps between our opening
-/// and our locking it, and a third run would then lock another file.
-bool is_file(int open, const fs::path& path) {
-  struct stat ours {}, there {};
-  return ::fstat(open, &ours) == 0 && ::lstat(path.c_str(), &there) == 0 && ours.st_dev == there.st_dev && ours.st_ino == there.st_ino;
 }
 
 void write_synced(const fs::path& path, const std::string& bytes) {
@@ -69,26 +59,11 @@ void refuse_to_replace(const fs::path& target, const Sources& sources) {
     throw UsageError(target.string() + " is there already and is no PDF; choose another name, or remove it");
 }
 
-FileSet::FileSet(fs::path folder) : folder_(std::move(folder)) {
-  if (folder_.empty()) folder_ = ".";
-  std::error_code error;
-  fs::create_directories(folder_, error);
-  if (!fs::is_directory(folder_)) throw WorldError("cannot make the folder " + folder_.string() + ": " + error.message());
-  const fs::path lock = folder_ / lock_name;
-  lock_ = ::open(lock.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW, 0644);
-  if (lock_ < 0) fail("cannot write in the folder", folder_);
-  if (::flock(lock_, LOCK_EX | LOCK_NB) != 0 || !is_file(lock_, lock)) {
-    ::close(lock_);
-    throw WorldError("another run is writing into " + folder_.string() + "; wait until it has ended");
-  }
-  clear_temporaries();
-}
+FileSet::FileSet(fs::path folder) : lock_(std::move(folder)), folder_(lock_.folder()) { clear_temporaries(); }
 
 FileSet::~FileSet() {
   std::error_code ignored;
   for (const File& file : files_) fs::remove(folder_ / (file.name + temporary_ending), ignored);
-  fs::remove(folder_ / lock_name, ignored);
-  ::close(lock_);
 }
 
 void FileSet::clear_temporaries() {

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "base/source.h"
+#include "run/folder_lock.h"
 
 namespace dunnage {
 
@@ -35,10 +36,10 @@ class FileSet {
  private:
   struct File { std::string name, bytes; };
   void clear_temporaries();
+  FolderLock lock_;
   std::filesystem::path folder_;
   std::vector<File> files_;
   std::vector<std::string> removed_;
-  int lock_ = -1;
 };
 
 }  // namespace dunnage

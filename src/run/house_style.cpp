@@ -29,6 +29,12 @@ std::vector<std::string> names_in(const fs::path& folder) {
 
 namespace {
 
+/// A file or folder that came with the program.
+void need_own(const fs::path& path) {
+  std::error_code ignored;
+  if (!fs::exists(path, ignored)) throw WorldError("the program's own files are not where they should be: " + path.string());
+}
+
 /// Where a house keeps what it prints otherwise; nowhere without a kit.
 fs::path own_folder(const std::string& kit_folder, const std::string& what) {
   return kit_folder.empty() ? fs::path() : fs::path(kit_folder) / "layouts" / what;
@@ -66,6 +72,7 @@ std::vector<Words> load_words_for(const fs::path& share, const std::vector<std::
                                   Sources& sources, Diagnostics& diagnostics) {
   const fs::path ours = share / "layouts" / "words";
   const std::vector<std::string>& wanted = asked.empty() ? kit.house.languages : asked;
+  need_own(ours / "en.toml");
   check_languages(wanted, style_names(share, kit.folder, "words"));
   const std::optional<Words> english = load_words(ours / "en.toml", sources, diagnostics);
   if (!english) return {Words{}};  // the diagnostics say why
@@ -92,11 +99,14 @@ std::string names_of(const std::vector<Words>& languages) {
 
 Layout load_layout_for(const fs::path& share, const std::string& kit_folder, const std::string& name,
                        Sources& sources, Diagnostics& diagnostics) {
-  auto layout = load_layout(style_file(share, kit_folder, "", name), sources, diagnostics);
+  const fs::path file = style_file(share, kit_folder, "", name);
+  if (own_file(kit_folder, "", name).empty()) need_own(file);
+  auto layout = load_layout(file, sources, diagnostics);
   return layout ? std::move(*layout) : Layout{};
 }
 
 std::vector<std::string> style_names(const fs::path& share, const std::string& kit_folder, const std::string& what) {
+  need_own(share / "layouts" / what);
   std::vector<std::string> all = names_in(share / "layouts" / what), own = names_in(own_folder(kit_folder, what));
   all.insert(all.end(), own.begin(), own.end());
   std::sort(all.begin(), all.end());

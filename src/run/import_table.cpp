@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <optional>
 
 #include "base/error.h"
 #include "base/utf8.h"
@@ -11,6 +12,7 @@
 #include "read/csv_rows.h"
 #include "read/kit_file.h"
 #include "run/commands.h"
+#include "run/folder_lock.h"
 #include "run/import_weights.h"
 #include "run/new_files.h"
 #include "write/intake_text.h"
@@ -169,6 +171,8 @@ int import_table(const ImportOptions& options, Desk& desk) {
   Diagnostics told;
   Standing standing;
   const fs::path target = new_file_for(options);
+  std::optional<FolderLock> lock;
+  if (!options.dry_run && (!fs::exists(options.kit) || fs::is_directory(options.kit))) lock.emplace(options.kit);
   if (!options.dry_run) clear_unfinished({options.kit / "house.toml", target}, desk.err);
   if (!load_standing(options.kit, sources, standing, desk.err)) return 1;
   if (!options.dry_run && fs::exists(fs::symlink_status(target)))

@@ -51,8 +51,8 @@ void add_kit_commands(CLI::App& app, KitTyped& t) {
   import->add_option("FILE.csv", t.import.file, "the spreadsheet, saved as comma-separated text")->required();
   import->add_option("--kit", t.import.kit, "the kit folder; made if need be")->required();
   import->add_option("--as", t.as, "what its rows are: cases or items (default: cases)");
-  import->add_option("--column", t.columns, "HEAD=KEY: the key that a column means, or HEAD= for none")->take_all();
-  import->add_option("--unit", t.column_units, "KEY=UNIT: of numbers that have no unit")->take_all();
+  import->add_option("--column", t.columns, "HEAD=KEY: the key that a column means, or HEAD= for none")->take_all()->expected(1);
+  import->add_option("--unit", t.column_units, "KEY=UNIT: of numbers that have no unit")->take_all()->expected(1);
   import->add_flag("--weights", t.import.weights, "codes and masses: written as weighed into the kit as it stands");
   import->add_flag("--dry-run", t.import.dry_run, "say what would be written, and write nothing");
   CLI::App* tally = app.add_subcommand("tally", "Hold scans against what a show sends: what is missing, extra or not ours");

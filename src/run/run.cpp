@@ -2,6 +2,7 @@
 #include "run/run.h"
 
 #include "base/error.h"
+#include "base/utf8.h"
 #include "run/command_line.h"
 #include "run/command_table.h"
 #include "run/commands.h"
@@ -34,6 +35,9 @@ int run(const std::vector<std::string>& arguments, const std::filesystem::path& 
     }
   } command{desk};
   try {
+    for (const std::string& argument : arguments)
+      if (utf8::first_fault(argument))
+        throw UsageError("\"" + utf8::repaired(argument) + "\" is not UTF-8; if it names a file, give the file another name");
     return std::visit(command, read_command_line(arguments));
   } catch (const UsageError& e) {
     err << "error: " << e.what() << '\n';

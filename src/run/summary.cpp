@@ -104,7 +104,7 @@ std::string reason_lines(const std::vector<Reason>& reasons) {
 std::string summary(const Catalogue&, const Plan& plan, const Findings& findings, UnitSystem units) {
   std::string out = totals(plan, units) + cover_words(plan.cover, units);
   for (const Shortage& s : plan.shortages)
-    out += fmt::format("short: {} of {} {}, as {}{}{}\n", s.missing, s.wanted, s.what, s.because.english(),
+    out += fmt::format("short: {} of {} {}, as {}{}{}\n", amount_words(s, s.missing, units), amount_words(s, s.wanted, units), s.what, s.because.english(),
                        s.nearest.empty() ? "" : "; " + s.nearest.english(), at(s.place));
   int within = 0, elsewhere = 0;
   for (const Finding& f : findings.list) {

@@ -107,6 +107,24 @@ TEST_CASE("A row that stands clear has a bar ahead of it") {
   CHECK_FALSE(d.bars[2].ahead);
 }
 
+TEST_CASE("A strip that lies across is behind the rows or ahead of them, as a row is: the bar is behind it") {
+  SmallLoad small;
+  small.box("POLE").size = given(Size{1.3 * metre, 0.2 * metre, 0.2 * metre});
+  auto& pieces = small.loading.vehicles[0].pieces;
+  std::rotate(pieces.begin() + 3, pieces.begin() + 4, pieces.end());  // it goes in last
+  LoadedPiece& pole = small.piece("POLE");
+  pole.stance = Stance::turned;
+  pole.box = {1.6 * metre, 0 * metre, 0 * metre, 0.2 * metre, 1.3 * metre, 0.2 * metre};
+  const auto d = std::get<LoadingDetail>(loading_of(small).detail);
+  REQUIRE(d.bars.size() == 3);
+  CHECK(d.bars[0].ahead);  // 20 cm behind the tubs
+  CHECK(d.bars[0].at / metre == Approx(1.6));
+  CHECK(d.bars[0].holds / kilogram == Approx(10 * 0.435));
+  CHECK(d.bars[1].at / metre == Approx(1.8));
+  CHECK(d.bars[1].holds / kilogram == Approx(195 / 2.0));
+  CHECK(d.bars[2].at / metre == Approx(0.8));
+}
+
 TEST_CASE("What goes in no vehicle at all is said") {
   SmallLoad small;
   small.add_case("TENT", 2, {0.6, 0.4, 0.2}, 20, "foh").vehicle.clear();

@@ -2,6 +2,9 @@
 // Circuits and supplies: load, cable, voltage lost, legs, generators.
 #include <catch2/catch.hpp>
 
+#include <string>
+#include <vector>
+
 #include "small_show.h"
 
 using namespace dunnage;
@@ -206,4 +209,49 @@ TEST_CASE("No circuit listed: not checked outdoors; the building's indoors; noth
         "[[circuit]]s, or have an electrician lay it out.");
   s.show.setting = given<std::string>("indoor");
   CHECK(s.one("circuit").outcome == Outcome::does_not_apply);
+}
+
+TEST_CASE("Of three phases a circuit on no leg loads each leg, and outlets on a leg stand at the voltage of a leg") {
+  SmallShow s = circuit();
+  s.show.supplies[0].voltage = given(208 * volt);
+  s.show.supplies[0].phases = given(3.0);
+  s.show.circuits.push_back(s.show.circuits[0]);
+  s.show.circuits[0].leg = given<std::string>("A");  // 1000 W on it alone
+  s.show.circuits[1].feeds[0].draws = given(900 * watt);
+  const SupplyDetail d = supply(s);
+  REQUIRE(d.legs.size() == 1);
+  CHECK(d.legs[0].apparent / watt == Approx(1300));
+  CHECK(*d.imbalance == Approx(1000.0 / 1300));  // legs without a name have 300 W
+  CHECK(s.one("supply").outcome == Outcome::within);
+  CHECK(d.tests[3].english() == "Voltage at the farthest outlet under load: 198 V or more.");
+  CHECK(d.tests[4].english() == "Voltage at the farthest outlet under load: 115 V or more.");  // 120.1 V
+}
+
+TEST_CASE("What draws power and is on no circuit is told, and so is a cord that stays or does not reach") {
+  SmallShow s = circuit();
+  Case amp;
+  amp.code = text("AMP");
+  amp.count = 2;
+  amp.draws = given(900 * watt);
+  Case cord;
+  cord.code = text("CORD");
+  cord.length = given(50 * foot);
+  cord.conductor = gauge("12");
+  s.kit.cases = {amp, cord};
+  s.show.circuits[0].cable = given<std::string>("CORD");
+  const auto told_of = [&] {
+    std::vector<std::string> told;
+    for (const Finding& f : s.check().list)
+      if (f.rule == "circuit") told.push_back(name(f.outcome) + std::string(": ") + f.says.english());
+    return told;
+  };
+  const std::vector<std::string> told = told_of();
+  REQUIRE(told.size() == 3);
+  CHECK(told[1] == "not checked: On no circuit, and in no sum: 1 x AMP. Type each among the feeds of its circuit.");
+  CHECK(told[2] == "over limit: CORD is 50 ft long, and 100 ft are asked: name a cord that reaches, or each of several under \"then\".");
+  s.show.circuits[0].feeds[0].count = 2;
+  s.show.circuits[0].length = given(50 * foot);
+  CHECK(told_of().size() == 1);
+  s.show.circuits.push_back(s.show.circuits[0]);
+  CHECK(told_of().back() == "over limit: 2 are named by circuits and supplies, and 1 go: bring more, or name what goes.");
 }

@@ -139,6 +139,10 @@ TEST_CASE("Load against rating; without a rating it is not checked") {
   s.show.uses[0].carries.push_back(lamp);
   CHECK(s.one("tower-load").says.english() == "Not given: its rated load. Ask the maker; until then nothing hangs on it.");
   s.kit.structures[0].rated_load = given(15 * kilogram);
+  CHECK(s.one("tower-load").outcome == Outcome::not_checked);
+  CHECK(s.one("tower-load").says.english() ==
+        "Carries 12.0 kg of 15.0 kg rated. Not given: its rated height. Ask the maker; until then nothing hangs on it.");
+  s.kit.structures[0].rated_height = given(3 * metre);
   CHECK(s.one("tower-load").outcome == Outcome::within);
   CHECK(s.one("tower-load").says.english() == "Carries 12.0 kg of 15.0 kg rated.");
   s.kit.structures[0].rated_load = given(11 * kilogram);
