@@ -168,7 +168,8 @@ void ask_walls(Gatherer& g, const Catalogue& catalogue, const Show& show) {
   for (const Use& use : show.uses) {
     const Structure* structure = catalogue.structure(use.structure.value);
     if (!structure || !structure->wall || use.walls.empty()) continue;
-    g.ask(structure->wall->value, static_cast<int>(use.walls.size()), use.as.value, use.walls.front().place);
+    const bool all = std::any_of(use.walls.begin(), use.walls.end(), [](const Text& wall) { return wall.value == "all" || wall.value == "each"; });
+    g.ask(structure->wall->value, all ? 4 : static_cast<int>(use.walls.size()), use.as.value, use.walls.front().place);
     g.out.back().reason = said("its walls");
   }
 }

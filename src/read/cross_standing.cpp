@@ -107,7 +107,10 @@ void claim_all(const References& refer, const std::vector<Text>& codes, Claims& 
 
 void check_standing(const References& refer, const Show& show) {
   Claims standing(refer), places(refer), loads(refer);
-  for (const Use& use : show.uses) check_use(refer, use, standing);
+  for (const Use& use : show.uses) {
+    check_use(refer, use, standing);
+    refer.once_each(use.walls, "wall", "a side has one wall: name each side once");
+  }
   for (const ShowPlace& spot : show.places) claim_all(refer, spot.takes, places);
   for (const Load& load : show.loads) claim_all(refer, load.takes, loads);
 }

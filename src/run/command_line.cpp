@@ -41,13 +41,13 @@ void add_print(CLI::App& app, Typed& t) {
   CLI::App* c = app.add_subcommand("print", "Print the packet of a show: one PDF a sheet");
   c->add_option("SHOW", t.print.show, "the show file")->required();
   c->add_option("--out", t.print.out, "folder to put the paper in (default: named after the show)");
-  c->add_option("--only", t.print.only, "only these sheets, by name: see `dunnage list docs`")->delimiter(',')->take_all()->expected(1);
+  c->add_option("--only", t.print.only, "only these sheets, by name: see `dunnage list docs`")->delimiter(',')->take_all()->expected(1)->allow_extra_args(false);
   c->add_option("--for", t.print.team, "only what this team pulls");
   c->add_flag("--one-file", t.print.one_file, "all sheets in one PDF");
   c->add_flag("--duplex", t.print.duplex, "for printing on both sides: each recipient's part begins on a sheet of its own");
   c->add_option("--paper", t.paper, "a4 or letter (default: the house's)");
   c->add_option("--units", t.print_units, "metric or us (default: the house's)");
-  c->add_option("--lang", t.print.languages, "language of the printed words, or two that stand on one sheet: en,es")->delimiter(',')->take_all()->expected(1);
+  c->add_option("--lang", t.print.languages, "language of the printed words, or two that stand on one sheet: en,es")->delimiter(',')->take_all()->expected(1)->allow_extra_args(false);
 }
 
 void add_check(CLI::App& app, Typed& t) {
@@ -80,7 +80,7 @@ void add_label(CLI::App& app, Typed& t) {
   c->add_option("--offset", t.offset, "shift everything right and down, for a printer that misses: \"1 mm, -0.5 mm\"");
   c->add_flag("--test-sheet", t.label.test_sheet, "print the stock's outline and rulers that show the offset");
   c->add_option("--units", t.label_units, "metric or us (default: the house's)");
-  c->add_option("--lang", t.label.languages, "language of the printed words, or two: en,es")->delimiter(',')->take_all()->expected(1);
+  c->add_option("--lang", t.label.languages, "language of the printed words, or two: en,es")->delimiter(',')->take_all()->expected(1)->allow_extra_args(false);
 }
 
 void add_rest(CLI::App& app, Typed& t) {

@@ -103,6 +103,21 @@ void check_number(std::size_t labels, const Stock& stock) {
     throw UsageError(fmt::format("that would be {} labels on {} pages, and one run prints at most {}: name the cases, a few hundred at a time", labels, pages, most_pages));
 }
 
+/// The stock as a printer that misses must be told of it. Throws UsageError where a label's content would leave the page.
+Stock shifted(Stock stock, std::pair<Paper, Paper> by) {
+  const auto stays = [&](Paper first, Paper pitch, int count, Paper side, Paper page) {
+    const Paper slack = 1e-6 * unit::paper_mm;
+    return first + stock.inner > -slack && first + pitch * (count - 1) + side - stock.inner < page + slack;
+  };
+  stock.left += by.first;
+  stock.top += by.second;
+  if (!stays(stock.left, stock.pitch_x, stock.across, stock.label_width, stock.page_width) ||
+      !stays(stock.top, stock.pitch_y, stock.down, stock.label_height, stock.page_height))
+    throw UsageError(fmt::format("--offset: so far off, part of a label would leave the page; stock {} has {} mm to spare within each label's edge",
+                                 stock.name, plain(stock.inner / unit::paper_mm, 1)));
+  return stock;
+}
+
 void write_file(const std::filesystem::path& file, std::string bytes, const Sources& sources, Desk& desk) {
   refuse_to_replace(file, sources);
   FileSet files(file.parent_path());
@@ -134,8 +149,7 @@ int print_labels(const LabelOptions& options, Desk& desk) {
   const Faces faces(read_faces(desk.share / "fonts"));
   const std::vector<Words> words = load_words_for(desk.share, options.languages, c.kit, loaded.sources, style);
   Stock stock = load_stock_for(desk.share, c.kit.folder, stock_name(options, c.kit.house), loaded.sources, style);
-  stock.left += options.offset.first;
-  stock.top += options.offset.second;
+  if (!style.has_errors()) stock = shifted(stock, options.offset);
   if (!style.has_errors() && options.test_sheet) {
     std::vector<LayoutProblem> problems;
     const Pages sheet = test_sheet(label_test(c.kit.house, words.front()), stock, faces, problems);
