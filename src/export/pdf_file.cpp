@@ -114,6 +114,8 @@ HPDF_String text_string(HPDF_Doc document, const std::string& text) {
 void describe(HPDF_Doc document, const SealedPages& pages, const std::string& title) {
   const SealedPages::Head& first = pages.documents().front();
   document->pdf_version = HPDF_VER_17;
+  // By it a later run knows paper of ours, which it may replace. A plain string stands in the file as it is.
+  HPDF_Dict_Add(document->info, "Creator", HPDF_String_New(document->mmgr, paper_creator, nullptr));
   HPDF_Dict_Add(document->info, "Title", text_string(document, title.empty() ? first.title : title));
   HPDF_Dict_Add(document->catalog, "Lang", HPDF_String_New(document->mmgr, first.language.c_str(), nullptr));
   HPDF_Dict preferences = HPDF_Dict_New(document->mmgr);

@@ -11,6 +11,9 @@
 
 namespace dunnage {
 
+/// Who made a file, as its Creator says.
+inline constexpr const char* paper_creator = "dunnage";
+
 struct PdfOptions {
   std::string title;     ///< of the file; empty: the first document's
   bool compress = true;  ///< off only to read the file by eye

@@ -163,10 +163,9 @@ void send_ruled(Draft& draft) {
       for (const Reason& reason : reasons) draft.send(u, reason);
       ++have;
     }
-    // A rule without `per` sends all there are; only a count can be short, and what the show leaves on purpose
-    // is not.
+    // A rule without `per` sends all there are, and is short where there are none; what the show leaves on purpose is not.
     const int missing = wanted - have - left;
-    if (missing > 0 && !box.per.empty()) draft.run_short(box.code.value, wanted, missing, reasons.front());
+    if (missing > 0 && (!box.per.empty() || have + left == 0)) draft.run_short(box.code.value, wanted, missing, reasons.front());
   }
 }
 

@@ -185,7 +185,10 @@ Options finish(const std::string& command, Typed& t) {
     t.print.units = one_of("--units", t.print_units, unit_words);
     return t.print;
   }
-  if (command == "check") return t.check;
+  if (command == "check") {
+    if (t.check.json && !t.check.against.empty()) throw UsageError("--against has no --json; ask for one of them");
+    return t.check;
+  }
   if (command == "clash") return t.clash;
   if (command == "why") return t.why;
   if (command == "label") {
@@ -199,7 +202,11 @@ Options finish(const std::string& command, Typed& t) {
     split_pairs(t.pairs, t.reckon);
     return t.reckon;
   }
-  if (command == "list") return t.list;
+  if (command == "list") {
+    if (t.list.csv && t.list.what != "cases" && t.list.what != "items") throw UsageError("--csv is of cases and items");
+    if (t.list.json && !t.list.what.ends_with("-keys")) throw UsageError("--json is of kit-keys, show-keys, layout-keys and stock-keys");
+    return t.list;
+  }
   return t.help;
 }
 

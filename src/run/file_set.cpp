@@ -10,6 +10,7 @@
 #include <string_view>
 
 #include "base/error.h"
+#include "export/pdf_file.h"
 
 namespace dunnage {
 
@@ -41,10 +42,11 @@ void write_synced(const fs::path& path, const std::string& bytes) {
   if (::close(file) != 0 || !synced) fail("cannot write", path);
 }
 
-bool begins_as_pdf(const fs::path& path) {
-  char begin[5] = {};
+/// Whether a run of this program made it.
+bool is_our_paper(const fs::path& path) {
   std::ifstream in(path, std::ios::binary);
-  return in.read(begin, sizeof begin) && std::string_view(begin, sizeof begin) == "%PDF-";
+  const std::string bytes{std::istreambuf_iterator<char>(in), {}};
+  return bytes.starts_with("%PDF-") && bytes.find("/Creator (" + std::string(paper_creator) + ")") != std::string::npos;
 }
 
 }  // namespace
@@ -55,8 +57,8 @@ void refuse_to_replace(const fs::path& target, const Sources& sources) {
   for (const SourceFile& source : sources.files())
     if (fs::equivalent(target, source.name, ignored))
       throw UsageError(target.string() + " is one of the files that were read, and a PDF would take its place; choose another name");
-  if (!begins_as_pdf(target))
-    throw UsageError(target.string() + " is there already and is no PDF; choose another name, or remove it");
+  if (!is_our_paper(target))
+    throw UsageError(target.string() + " is there already and was not printed by this program; choose another name, or remove it");
 }
 
 FileSet::FileSet(fs::path folder) : lock_(std::move(folder)), folder_(lock_.folder()) { clear_temporaries(); }

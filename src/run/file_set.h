@@ -13,7 +13,7 @@
 namespace dunnage {
 
 /// Throws UsageError where a PDF of that name would take the place of a file that this run read, or of anything that
-/// is no PDF. A folder, a link or a device is left to FileSet.
+/// this program did not print. A folder, a link or a device is left to FileSet.
 void refuse_to_replace(const std::filesystem::path& target, const Sources& sources);
 
 /// Holds its folder (made if need be) against a second run until it goes out of scope. Removes what a killed run left.

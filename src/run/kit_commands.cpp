@@ -72,6 +72,7 @@ std::optional<Options> finish_kit_command(const std::string& command, KitTyped& 
     return t.begin;
   }
   if (command == "import") {
+    if (t.import.weights && t.as != "cases") throw UsageError("--weights takes codes and masses, whatever they are of: leave --as away");
     t.import.as = one_of_these("--as", t.as, {"cases", "items"}) == "items" ? "item" : "case";
     t.import.columns = pairs_of("--column", t.columns);
     t.import.units = pairs_of("--unit", t.column_units);

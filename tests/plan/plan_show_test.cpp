@@ -99,6 +99,20 @@ TEST_CASE("out of service comes before leave, leave before bring, bring before r
   CHECK(plan.shortages[1].nearest.english() == "C stays: it is out of service: seam split");
 }
 
+TEST_CASE("a rule that finds none in service is short; one that finds some is not") {
+  Kit kit;
+  add_case(kit, "A", 1).goes = always();
+  add_case(kit, "B", 1).goes = always();
+  kit.cases.back().count = 2;
+  kit.changes.push_back({text("A"), Sourced<std::string>{"seam split", {}}, {}, {}, {}});
+  kit.changes.push_back({text("B-2"), Sourced<std::string>{"lost", {}}, {}, {}, {}});
+  const Catalogue c = make_catalogue(kit);
+  const Plan plan = plan_show(c, Show{});
+  REQUIRE(plan.shortages.size() == 1);
+  CHECK(plan.shortages[0].what == "A");
+  CHECK(plan.shortages[0].missing == 1);
+}
+
 TEST_CASE("the cover takes whole cases of least mass, and what goes anyway serves first") {
   Kit kit;
   add_item(kit, "MIC", {"vocal"});

@@ -177,6 +177,7 @@ TEST_CASE("a PDF takes the place of a PDF alone: never of what was read, nor of 
   folder.file("scans.txt", "FLOOD-1 out\n");
   folder.file("notes.pdf", "by hand");
   folder.file("empty.pdf", "");
+  folder.file("own.pdf", "%PDF-1.7\nsomebody's stage plan\n");
   const auto before = all_of(folder.path);
   const auto refuses = [&](const std::string& command, const std::string& says) {
     const Said said = shell(PROGRAM " " + command + " 2>&1 >/dev/null");
@@ -186,13 +187,14 @@ TEST_CASE("a PDF takes the place of a PDF alone: never of what was read, nor of 
   };
   const std::string tally = "tally " + at + "show.toml --out " + at + "scans.txt --sheet " + at;
   const std::string read = " is one of the files that were read, and a PDF would take its place; choose another name";
-  const std::string other = " is there already and is no PDF; choose another name, or remove it";
+  const std::string other = " is there already and was not printed by this program; choose another name, or remove it";
   refuses("label " + kit + " --out " + kit + "/cases-site.toml", kit + "/cases-site.toml" + read);
   refuses("label " + kit + " --test-sheet --out " + at + "kit/../kit/items-general.toml", at + "kit/../kit/items-general.toml" + read);
   refuses(tally + "show.toml", at + "show.toml" + read);
   refuses(tally + "scans.txt", at + "scans.txt" + read);
   refuses("label " + kit + " --out " + at + "notes.pdf", at + "notes.pdf" + other);
   refuses("label " + kit + " --out " + at + "empty.pdf", at + "empty.pdf" + other);
+  refuses("label " + kit + " --out " + at + "own.pdf", at + "own.pdf" + other);
   fs::create_directory(at + "paper");
   folder.file("paper/cover.pdf", "by hand");
   CHECK(said_by_print(at + "paper").out == "error: " + at + "paper/cover.pdf" + other + "\n");
