@@ -314,6 +314,35 @@ TEST_CASE("More gust presses harder on the ground") {
     CHECK(*s.canopy().pressed > before);
     before = *s.canopy().pressed;
   }
+  s.kit.structures[0].standing.reset();
+  CHECK_FALSE(s.canopy().pressed);  // its own weight presses too
+}
+
+TEST_CASE("No friction is published for what may be wet; a house's own test stands") {
+  SmallShow s;
+  s.bags_a_leg = 3;
+  s.show.site.ground = given<std::string>("concrete");
+  s.show.forecast->rain = given(40.0);
+  CHECK(s.one("canopy-sliding").outcome == Outcome::within);
+  CHECK(s.one("canopy-sliding").assumption.english().find("the ground is dry") != std::string::npos);
+  s.show.forecast->rain = given(50.0);
+  CHECK(s.one("canopy-sliding").outcome == Outcome::not_checked);
+  CHECK(s.one("canopy-sliding").says.english().starts_with("Sliding: no friction is published for concrete that is wet,"));
+  s.kit.house.friction = {{0.4, "concrete", "yard, wet, 2027-05-02", {}}};
+  CHECK(s.one("canopy-sliding").outcome == Outcome::within);
+}
+
+TEST_CASE("Where a weight on a leg has no mass, nobody says how many more it wants") {
+  SmallShow s;
+  s.bags_a_leg = 1;
+  s.forecast(30 * mile_per_hour);
+  CHECK(s.canopy().legs[0].more > 0);
+  s.kit.cases[0].weighed.reset();
+  UnitChange weighed;
+  weighed.code = text("BAG-9");
+  weighed.weighed = given(30 * pound);
+  s.kit.changes = {weighed};
+  CHECK(s.canopy().legs[0].more == 0);
 }
 
 TEST_CASE("Levels are said in the meter's whole units, never above what holds") {

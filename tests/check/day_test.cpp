@@ -113,6 +113,11 @@ TEST_CASE("Water: what goes, against a cup each 20 minutes") {
   CHECK(s.one("water").outcome == Outcome::within);
   s.show.volunteers = given(5);
   CHECK(s.one("water").outcome == Outcome::over);
+  SiteHas jug_of_site{text("drinking-water"), 0, "", {}};
+  jug_of_site.volume = given(3 * us_gallon);
+  s.show.site.has = {jug_of_site, jug_of_site};
+  CHECK(s.one("water").outcome == Outcome::within);
+  CHECK(s.one("water").says.english().find("6.0 gal of it is the site's.") != std::string::npos);
   s.show.site.has = {{text("drinking-water"), 1, "a tap", {}}};
   CHECK(s.one("water").outcome == Outcome::within);
 }
