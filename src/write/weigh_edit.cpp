@@ -35,25 +35,41 @@ std::string line_end_of(const SourceFile& file) {
 
 bool alike(Mass a, Mass b) { return std::abs(a.si() - b.si()) <= 1e-9 * std::max(1.0, b.si()); }
 
+/// Where a file has its units in one list in brackets: TOML lets no [[unit]] follow it.
+std::optional<Place> inline_units(const SourceFile& file) {
+  const auto lines = static_cast<std::uint32_t>(std::count(file.text.begin(), file.text.end(), '\n') + 1);
+  for (std::uint32_t number = 1; number <= lines; ++number) {
+    const std::string line(file.line(number));
+    const std::size_t key = line.find_first_not_of(" \t\"'");
+    if (key == std::string::npos || !line.substr(key).starts_with("unit")) continue;
+    const std::size_t sign = line.find_first_not_of(" \t\"'", key + 4);
+    if (sign != std::string::npos && line[sign] == '=') return Place{&file, number, static_cast<std::uint32_t>(key + 1), 4};
+  }
+  return std::nullopt;
+}
+
 class Editor {
  public:
   Editor(const Catalogue& catalogue, Diagnostics& diagnostics) : catalogue_(catalogue), diagnostics_(diagnostics) {}
 
   void set_case(const Case& box, const ScaleReading& reading) {
-    set(box.code.value, box.code.place, box.weighed, reading);
+    const UnitChange* own = box.count == 1 ? change_of(box.code.value) : nullptr;
+    if (own && own->weighed)  // goes before the case's, which nobody would see
+      set(box.code.value, own->code.place, own->weighed, reading);
+    else if (set(box.code.value, box.code.place, box.weighed, reading))
+      of_case_[&box] = reading.mass.value;
   }
 
   void set_unit(const Case& box, const std::string& code, const ScaleReading& reading) {
-    for (const UnitChange& change : catalogue_.kit.changes)
-      if (change.code.value == code) return set(code, change.code.place, change.weighed, reading);
-    if (box.weighed && alike(box.weighed->value, reading.mass.value)) return out_.same.push_back(code);
-    const SourceFile* file = box.code.place.file;
-    const std::string end = line_end_of(*file);
-    std::string text = file->text.empty() || file->text.back() == '\n' || tails_[file] ? "" : end;
-    tails_[file] = true;
-    text += end + "[[unit]]" + end + "code = " + toml_quoted(code) + end + "weighed = " + toml_quoted(reading.typed) + end;
-    edits_[file].push_back({file->text.size(), 0, text});
-    out_.changes.push_back({code, typed_before(box.weighed), reading.typed, box.code.place});
+    const UnitChange* own = change_of(code);
+    const auto now = of_case_.find(&box);
+    const bool like_case = now != of_case_.end() ? alike(now->second, reading.mass.value) : box.weighed && alike(box.weighed->value, reading.mass.value);
+    if (like_case && !(own && own->weighed))
+      out_.same.push_back(code);
+    else if (own)
+      set(code, own->code.place, own->weighed, reading);
+    else
+      add_unit(box, code, reading);
   }
 
   WeighEdit finish() {
@@ -71,16 +87,44 @@ class Editor {
   }
 
  private:
-  void set(const std::string& code, Place code_place, const Maybe<Mass>& now, const ScaleReading& reading) {
-    if (now && alike(now->value, reading.mass.value)) return out_.same.push_back(code);
-    const auto edit = now ? replace(now->place, reading.typed) : insert(code_place, reading.typed);
-    if (!edit) {
-      diagnostics_.warning(reading.code.place, "the mass of " + in_quotes(code) + " cannot be written into the kit for you",
-                           "write weighed = " + toml_quoted(reading.typed) + " there yourself: " + (now ? now->place : code_place).words());
+  const UnitChange* change_of(const std::string& code) const {
+    for (const UnitChange& change : catalogue_.kit.changes)
+      if (change.code.value == code) return &change;
+    return nullptr;
+  }
+
+  void add_unit(const Case& box, const std::string& code, const ScaleReading& reading) {
+    const SourceFile* file = box.code.place.file;
+    if (const auto list = inline_units(*file)) {
+      cannot_write(reading, "write { code = " + toml_quoted(code) + ", weighed = " + toml_quoted(reading.typed) + " } into this list yourself: " + list->words());
       return;
     }
+    const std::string end = line_end_of(*file);
+    std::string text = file->text.empty() || file->text.back() == '\n' || tails_[file] ? "" : end;
+    tails_[file] = true;
+    text += end + "[[unit]]" + end + "code = " + toml_quoted(code) + end + "weighed = " + toml_quoted(reading.typed) + end;
+    edits_[file].push_back({file->text.size(), 0, text});
+    out_.changes.push_back({code, typed_before(box.weighed), reading.typed, reading.mass.value, box.code.place});
+  }
+
+  void cannot_write(const ScaleReading& reading, const std::string& hint) {
+    diagnostics_.warning(reading.code.place, "the mass of " + in_quotes(reading.code.value) + " cannot be written into the kit for you", hint);
+  }
+
+  /// False where the text cannot be edited, which is told.
+  bool set(const std::string& code, Place code_place, const Maybe<Mass>& now, const ScaleReading& reading) {
+    if (now && alike(now->value, reading.mass.value)) {
+      out_.same.push_back(code);
+      return true;
+    }
+    const auto edit = now ? replace(now->place, reading.typed) : insert(code_place, reading.typed);
+    if (!edit) {
+      cannot_write(reading, "write weighed = " + toml_quoted(reading.typed) + " there yourself: " + (now ? now->place : code_place).words());
+      return false;
+    }
     edits_[code_place.file].push_back(*edit);
-    out_.changes.push_back({code, typed_before(now), reading.typed, now ? now->place : code_place});
+    out_.changes.push_back({code, typed_before(now), reading.typed, reading.mass.value, now ? now->place : code_place});
+    return true;
   }
 
   /// What stands there now, without quotes.
@@ -122,6 +166,7 @@ class Editor {
   WeighEdit out_;
   std::map<const SourceFile*, std::vector<TextEdit>> edits_;
   std::map<const SourceFile*, bool> tails_;
+  std::map<const Case*, Mass> of_case_;   ///< what a case weighs by these readings
 };
 
 /// Readings that can be used: one a code, of codes that the kit has.
@@ -152,11 +197,13 @@ std::vector<const ScaleReading*> usable(const Catalogue& c, const std::vector<Sc
   return out;
 }
 
-/// The reading that all units of a case share, where each of several has one and no [[unit]] says a mass.
+/// The reading that all units of a case share, where each of several has one, no [[unit]] says a mass and the case
+/// has no reading of its own.
 const ScaleReading* shared(const Catalogue& c, const Case& box, const std::vector<const ScaleReading*>& readings) {
   const ScaleReading* first = nullptr;
   int found = 0;
   for (const ScaleReading* reading : readings) {
+    if (reading->code.value == box.code.value) return nullptr;
     const int unit = c.unit_index(reading->code.value);
     if (unit < 0 || &c.case_at(unit) != &box) continue;
     if (!first) first = reading;
@@ -176,11 +223,10 @@ WeighEdit weigh_edit(const Catalogue& c, const std::vector<ScaleReading>& readin
   const std::vector<const ScaleReading*> used = usable(c, readings, diagnostics);
   Editor editor(c, diagnostics);
   std::set<const Case*> done;
+  for (const ScaleReading* reading : used)
+    if (const Case* box = c.case_of(reading->code.value)) editor.set_case(*box, *reading);
   for (const ScaleReading* reading : used) {
-    if (const Case* box = c.case_of(reading->code.value)) {
-      editor.set_case(*box, *reading);
-      continue;
-    }
+    if (c.case_of(reading->code.value)) continue;
     const Case& box = c.case_at(c.unit_index(reading->code.value));
     if (const ScaleReading* all = shared(c, box, used)) {
       if (done.insert(&box).second) editor.set_case(box, *all);

@@ -52,6 +52,32 @@ TEST_CASE("one of several gets a [[unit]], or its own changed; all alike set the
   CHECK(two == kit + "\n\n[[unit]]\ncode = \"BAG-1\"\nweighed = \"8 kg\"\n\n[[unit]]\ncode = \"BAG-2\"\nweighed = \"9 kg\"\n");
 }
 
+TEST_CASE("a case's own reading beside those of its units: each has what the scale said") {
+  const std::string kit = "[house]\nname = \"h\"\n[[case]]\ncode = \"BAG\"\nname = \"b\"\nform = \"bag\"\ncount = 2\nweighed = \"27 lb\"\n";
+  const std::string heavy = "[house]\nname = \"h\"\n[[case]]\ncode = \"BAG\"\nname = \"b\"\nform = \"bag\"\ncount = 2\nweighed = \"30 lb\"\n";
+  const auto unit = [](const std::string& code, const std::string& mass) { return "\n[[unit]]\ncode = \"" + code + "\"\nweighed = \"" + mass + "\"\n"; };
+  CHECK(weigh(kit, {{"BAG", "30 lb"}, {"BAG-1", "25 lb"}, {"BAG-2", "25 lb"}}).text == heavy + unit("BAG-1", "25 lb") + unit("BAG-2", "25 lb"));
+  CHECK(weigh(kit, {{"BAG-1", "27 lb"}, {"BAG", "30 lb"}}).text == heavy + unit("BAG-1", "27 lb"));
+  CHECK(weigh(kit, {{"BAG-1", "30 lb"}, {"BAG", "30 lb"}}).text == heavy);
+}
+
+TEST_CASE("a case of one whose [[unit]] says a mass gets it there") {
+  const std::string kit = "[house]\nname = \"h\"\n[[case]]\ncode = \"DESK\"\nname = \"d\"\nform = \"trunk\"\nweighed = \"86 lb\"\n[[unit]]\ncode = \"DESK\"\n";
+  CHECK(weigh(kit + "weighed = \"80 lb\"\n", {{"DESK", "90 lb"}}).text == kit + "weighed = \"90 lb\"\n");
+  CHECK(weigh(kit + "weighed = \"80 lb\"\n", {{"DESK", "86 lb"}}).text == kit + "weighed = \"86 lb\"\n");
+  CHECK(weigh(kit + "home = \"Van\"\n", {{"DESK", "90 lb"}}).text.find("form = \"trunk\"\nweighed = \"90 lb\"") != std::string::npos);
+}
+
+TEST_CASE("no [[unit]] is put behind a list of units in brackets") {
+  const std::string kit = "unit = [{ code = \"BAG-1\", home = \"Van\" }]\n[house]\nname = \"h\"\n[[case]]\ncode = \"BAG\"\nname = \"b\"\nform = \"bag\"\ncount = 2\n";
+  for (const std::string unit : {"BAG-1", "BAG-2"}) {
+    const Edited edited = weigh(kit, {{unit, "25 lb"}});
+    CHECK(edited.text == kit);
+    CHECK(edited.told.find("w.csv:1:1: warning: the mass of \"" + unit + "\" cannot be written into the kit for you") == 0);
+  }
+  CHECK(weigh(kit, {{"BAG-2", "25 lb"}}).told.find("hint: write { code = \"BAG-2\", weighed = \"25 lb\" } into this list yourself: k.toml:1:1") != std::string::npos);
+}
+
 TEST_CASE("what cannot be written is told, and the text stays") {
   const std::string line = "case = [{ code = \"A\", name = \"a\", form = \"box\" }]\n[house]\nname = \"h\"\n";
   const Edited one = weigh(line, {{"A", "3 kg"}});
