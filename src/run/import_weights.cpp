@@ -3,10 +3,11 @@
 
 #include <fmt/format.h>
 
-#include <cassert>
+#include <algorithm>
 #include <cmath>
 #include <fstream>
 
+#include "read/cross_check.h"
 #include "read/csv_weights.h"
 #include "read/kit_file.h"
 #include "run/file_set.h"
@@ -27,8 +28,16 @@ std::string mark_of(const std::string& path) {
   return in && std::string(three, 3) == "\xEF\xBB\xBF" ? std::string(three, 3) : std::string();
 }
 
-/// Reads the edited texts as a kit again: each change must be there. Our mistake if not, and nothing is written.
-void prove(const Catalogue& before, const WeighEdit& edit, const std::vector<ScaleReading>& readings) {
+/// Whether the scale's word for a code, of a case or of a unit, is what the kit says now.
+bool says(const Catalogue& c, const std::string& code, Mass mass) {
+  const int unit = c.unit_index(code), box = c.case_index(code);
+  if (unit < 0 && box < 0) return false;
+  const Maybe<Mass>& weighed = unit >= 0 ? c.units[static_cast<std::size_t>(unit)].weighed : c.kit.cases[static_cast<std::size_t>(box)].weighed;
+  return weighed && std::abs(weighed->value.si() - mass.si()) < 1e-6;
+}
+
+/// Reads the edited texts as a kit again: each mass must be there. What is wrong; empty: nothing is.
+std::string fault_of(const Catalogue& before, const WeighEdit& edit, const std::vector<ScaleReading>& readings) {
   Sources sources;
   Diagnostics diagnostics;
   std::vector<NamedText> files;
@@ -37,18 +46,24 @@ void prove(const Catalogue& before, const WeighEdit& edit, const std::vector<Sca
     files.emplace_back(name, at == edit.files.end() ? text : at->second);
   }
   auto kit = read_kit_texts(before.kit.folder, files, sources, diagnostics);
-  assert(kit && !diagnostics.has_errors() && "an edited kit reads as before");
-  const Catalogue after = make_catalogue(std::move(*kit));
-  assert(after.units.size() == before.units.size());
+  Catalogue after;
+  if (kit) after = make_catalogue(std::move(*kit));
+  if (kit) cross_check(after, nullptr, diagnostics, {});
+  for (const Diagnostic& d : diagnostics.all())
+    if (d.severity == Severity::error) return d.place.words() + ", " + d.cause;
+  if (!kit || after.units.size() != before.units.size()) return "the kit would not have the cases that it has";
   for (const WeighChange& change : edit.changes)
-    for (const ScaleReading& reading : readings) {
-      if (reading.code.value != change.code) continue;
-      const int box = after.case_index(change.code);
-      const int unit = box >= 0 ? after.units_of[static_cast<std::size_t>(box)].first : after.unit_index(change.code);
-      const Maybe<Mass>& weighed = box >= 0 ? after.kit.cases[static_cast<std::size_t>(box)].weighed : after.units[static_cast<std::size_t>(unit)].weighed;
-      assert(weighed && std::abs(weighed->value.si() - reading.mass.value.si()) < 1e-6);
-      (void)weighed;
-    }
+    if (!says(after, change.code, change.mass)) return in_quotes(change.code) + " would not weigh " + change.after;
+  for (const ScaleReading& reading : readings) {
+    const bool same = std::find(edit.same.begin(), edit.same.end(), reading.code.value) != edit.same.end();
+    if (same && !says(after, reading.code.value, reading.mass.value)) return in_quotes(reading.code.value) + " would not weigh " + reading.typed;
+  }
+  return {};
+}
+
+int nothing_written(const Diagnostics& told, const Loaded& loaded, Desk& desk) {
+  desk.err << render(told, loaded.sources) << "Nothing was written.\n";
+  return 1;
 }
 
 void write_over(const fs::path& folder, const WeighEdit& edit, std::ostream& err) {
@@ -76,12 +91,13 @@ int import_weights(const ImportOptions& options, Desk& desk) {
     const CsvTable table = read_csv(options.file.string(), *bytes, loaded.sources, told);
     if (!told.has_errors()) readings = read_weights(table, loaded.catalogue, {options.columns, options.units}, told);
   }
-  if (told.has_errors()) {
-    desk.err << render(told, loaded.sources) << "Nothing was written.\n";
-    return 1;
-  }
+  if (told.has_errors()) return nothing_written(told, loaded, desk);
   const WeighEdit edit = weigh_edit(loaded.catalogue, readings, told);
-  prove(loaded.catalogue, edit, readings);
+  const std::string fault = edit.files.empty() ? "" : fault_of(loaded.catalogue, edit, readings);
+  if (!fault.empty()) {
+    told.error({readings.front().code.place.file, 0, 0, 1}, "the masses cannot be written into the kit for you: " + fault, "write them into the kit yourself");
+    return nothing_written(told, loaded, desk);
+  }
   for (const WeighChange& change : edit.changes)
     desk.out << fmt::format("{:<12} {} -> {}  ({})\n", change.code, change.before.empty() ? "not weighed" : change.before, change.after, change.place.words());
   if (!edit.same.empty()) desk.out << fmt::format("as before: {}\n", fmt::join(edit.same, ", "));

@@ -253,3 +253,48 @@ TEST_CASE("a column beside columns of its own languages is told, and what it say
   CHECK(bytes_of(fs::path(kit) / "gear.toml").find("# names = \"Caja\"\n# names.es = \"Kiste\"\n") != std::string::npos);
   CHECK(program({"list", "cases", kit}).code == 0);
 }
+
+namespace {
+
+/// A kit of two bags and a desk, with more text in its file, and readings of a scale taken into it.
+struct Weighed {
+  Ran ran;
+  std::string before, after, cases;
+};
+
+Weighed weigh(const std::string& scale, const std::string& above = "", const std::string& below = "") {
+  const Folder folder("weights");
+  Weighed out;
+  out.before = above + "[house]\nname = \"h\"\nphone = \"1\"\nunits = \"us\"\n[[case]]\ncode = \"BAG\"\nname = \"b\"\nform = \"bag\"\ncount = 2\nweighed = \"27 lb\"\n"
+               "[[case]]\ncode = \"DESK\"\nname = \"d\"\nform = \"trunk\"\nweighed = \"86 lb\"\n" + below;
+  fs::create_directories(folder.path / "kit");
+  const std::string file = folder.file("kit/kit.toml", out.before), kit = (folder.path / "kit").string();
+  out.ran = program({"import", folder.file("scale.csv", scale), "--kit", kit, "--weights"});
+  out.after = bytes_of(file);
+  out.cases = program({"list", "cases", kit}).out;
+  return out;
+}
+
+}  // namespace
+
+TEST_CASE("readings of a case and of all its units are taken together") {
+  const Weighed w = weigh("Code,Weight (lb)\nBAG,30\nBAG-1,25\nBAG-2,25\n");
+  CHECK(w.ran.code == 0);
+  CHECK(has(w.ran.out, "BAG          27 lb -> 30 lb"));
+  CHECK(has(w.ran.out, "3 masses written"));
+}
+
+TEST_CASE("a reading ends where the desk's mass is looked up") {
+  const Weighed w = weigh("Code,Weight (lb)\nDESK,90\n", "", "[[unit]]\ncode = \"DESK\"\nweighed = \"80 lb\"\n");
+  CHECK(w.ran.code == 0);
+  CHECK(has(w.ran.out, "DESK         80 lb -> 90 lb"));
+  CHECK(has(w.cases, "90 lb"));
+}
+
+TEST_CASE("a kit that would not read with its new masses stays as it is") {
+  const Weighed w = weigh("Code,Weight (lb)\nBAG-2,25\n", "\"\\u0075nit\" = []\n");
+  CHECK(w.ran.code == 1);
+  CHECK(has(w.ran.err, "scale.csv: error: the masses cannot be written into the kit for you: "));
+  CHECK(has(w.ran.err, "Nothing was written.\n"));
+  CHECK(w.after == w.before);
+}
