@@ -50,6 +50,11 @@ struct Intake {
 };
 
 /// One reading of a scale.
-struct ScaleReading { Text code; Sourced<Mass> mass; std::string typed; };  ///< typed: "83 lb", as the kit will have it
+struct ScaleReading {
+  Text code;
+  Sourced<Mass> mass;
+  std::string typed;         ///< "83 lb", as the kit will have it
+  std::string guess = {};    ///< what was taken for granted; empty: nothing
+};
 
 }  // namespace dunnage

@@ -177,7 +177,7 @@ class Columns {
     for (std::size_t i = 0; i < head_.columns.size(); ++i)
       for (std::size_t j = i + 1; j < head_.columns.size(); ++j)
         if (!head_.columns[i].key.empty() && head_.columns[i].key == head_.columns[j].key) {
-          head_.guesses.push_back("columns " + in_quotes(head_.columns[i].head) + " and " + in_quotes(head_.columns[j].head) +
+          head_.doubles.push_back("columns " + in_quotes(head_.columns[i].head) + " and " + in_quotes(head_.columns[j].head) +
                                   " both mean " + in_quotes(head_.columns[i].key) + "; the first is taken");
           head_.columns[j].key.clear();
         }
@@ -222,6 +222,10 @@ void grant(const ColumnWishes& wishes, const CsvTable& table, const std::vector<
 
 }  // namespace
 
+bool headless(const std::vector<IntakeColumn>& columns, std::size_t at) {
+  return at >= columns.size() || (columns[at].key.empty() && plain_signs(columns[at].head).empty());
+}
+
 CsvHead read_head(const CsvTable& table, const std::vector<Key>& keys, const ColumnWishes& wishes, Diagnostics& diagnostics) {
   CsvHead head;
   std::size_t most = 0;
@@ -238,7 +242,7 @@ CsvHead read_head(const CsvTable& table, const std::vector<Key>& keys, const Col
     }));
     if (score <= most) continue;
     most = score;
-    head = {i, std::move(columns), {}};
+    head = {i, std::move(columns), {}, {}};
   }
   Columns columns(head);
   if (most == 0 && !table.rows.empty()) head.columns = understand(table.rows.front(), keys);

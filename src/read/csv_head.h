@@ -23,7 +23,11 @@ struct CsvHead {
   std::size_t row = 0;                  ///< index of the heads; rows begin after it
   std::vector<IntakeColumn> columns;
   std::vector<std::string> guesses;     ///< what was taken for granted of the columns
+  std::vector<std::string> doubles;     ///< of two columns for one key: which was taken
 };
+
+/// Whether the column of this index, from 0, has no head: a cell there may be the end of a number with a comma.
+bool headless(const std::vector<IntakeColumn>& columns, std::size_t at);
 
 /// Keys that are no key of the kit: three columns that make a size, and a list of items one a row.
 inline constexpr const char* length_part = "size: length";

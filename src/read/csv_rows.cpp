@@ -287,6 +287,9 @@ class Rows {
     for (std::size_t i = 0; i < row.cells.size(); ++i) {
       const IntakeColumn* c = column(i);
       if ((c && !c->key.empty()) || blank(row.cells[i].value)) continue;
+      if (headless(head_.columns, i))
+        diagnostics_.warning(row.cells[i].place, in_quotes(row.cells[i].value) + " stands in a column without a head",
+                             "put a number with a comma into quotes, or head the column; it is kept as a comment");
       out.beside.push_back((c && !blank(c->head) ? c->head : "column " + std::to_string(i + 1)) + ": " + row.cells[i].value);
     }
   }
@@ -325,6 +328,7 @@ Intake read_rows(const CsvTable& table, const std::string& section, const Kit& k
     return {};
   }
   guesses = head.guesses;
+  guesses.insert(guesses.end(), head.doubles.begin(), head.doubles.end());
   return Rows(table, section, keys, kit, std::move(head), diagnostics).read();
 }
 

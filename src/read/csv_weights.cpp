@@ -20,6 +20,17 @@ std::string as_the_kit_spells(const Catalogue& c, const std::string& typed) {
   return typed;
 }
 
+/// False where a cell stands in a column without a head, which is told: it may be the end of the mass.
+bool under_heads(const std::vector<Text>& row, const CsvHead& head, Diagnostics& diagnostics) {
+  for (std::size_t i = 0; i < row.size(); ++i) {
+    if (!headless(head.columns, i) || plain_signs(row[i].value).empty()) continue;
+    diagnostics.warning(row[i].place, in_quotes(row[i].value) + " stands in a column without a head",
+                        "put a number with a comma into quotes, or head the column; the row is left out");
+    return false;
+  }
+  return true;
+}
+
 }  // namespace
 
 std::vector<ScaleReading> read_weights(const CsvTable& table, const Catalogue& catalogue, const ColumnWishes& wishes, Diagnostics& diagnostics) {
@@ -37,6 +48,8 @@ std::vector<ScaleReading> read_weights(const CsvTable& table, const Catalogue& c
                       "head the columns code and weight (lb), or say --column HEAD=code --column HEAD=weighed");
     return {};
   }
+  for (const std::string& both : head.doubles)
+    diagnostics.warning({table.file, 0, 0, 1}, both, "say --column HEAD=KEY for the one that counts");
   std::vector<std::string> cells;
   for (const CsvRow& row : table.rows)
     if (mass_at < row.cells.size()) cells.push_back(row.cells[mass_at].value);
@@ -51,6 +64,7 @@ std::vector<ScaleReading> read_weights(const CsvTable& table, const Catalogue& c
       diagnostics.warning(table.rows[r].place, code.empty() ? "this row has a mass and no code" : in_quotes(code) + " has no mass", "fill it in, or leave the row out");
       continue;
     }
+    if (!under_heads(row, head, diagnostics)) continue;
     const ReadCell read = read_quantity_cell(mass, {Measure::mass}, head.columns[mass_at].unit, decimals);
     const auto parsed = read.value ? parse_quantity(std::get<std::string>(*read.value), Measure::mass) : ParsedQuantity{std::nullopt, {read.cause, read.hint}};
     if (!parsed.si)
@@ -58,7 +72,7 @@ std::vector<ScaleReading> read_weights(const CsvTable& table, const Catalogue& c
     else if (!within(range::case_mass, *parsed.si))
       diagnostics.warning(row[mass_at].place, in_quotes(mass) + " is out of range", std::string(range::case_mass.name) + ": " + words(range::case_mass));
     else
-      out.push_back({{as_the_kit_spells(catalogue, code), row[code_at].place}, {Mass::from_si(*parsed.si), row[mass_at].place}, std::get<std::string>(*read.value)});
+      out.push_back({{as_the_kit_spells(catalogue, code), row[code_at].place}, {Mass::from_si(*parsed.si), row[mass_at].place}, std::get<std::string>(*read.value), read.guess});
   }
   return out;
 }

@@ -12,7 +12,8 @@
 namespace dunnage {
 
 /// One reading a row that has both. Codes are spelled as the kit spells them where only the case of letters
-/// differs. What is no mass, or outside the range of a case's, is told as a warning at its cell.
+/// differs. What is no mass, or outside the range of a case's, is told as a warning at its cell, as
+/// is a cell in a column without a head, whose row is left out; a second column of codes or masses, as a warning.
 std::vector<ScaleReading> read_weights(const CsvTable& table, const Catalogue& catalogue, const ColumnWishes& wishes,
                                        Diagnostics& diagnostics);
 

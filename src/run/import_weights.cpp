@@ -98,6 +98,8 @@ int import_weights(const ImportOptions& options, Desk& desk) {
     told.error({readings.front().code.place.file, 0, 0, 1}, "the masses cannot be written into the kit for you: " + fault, "write them into the kit yourself");
     return nothing_written(told, loaded, desk);
   }
+  for (const ScaleReading& reading : readings)
+    if (!reading.guess.empty()) desk.out << fmt::format("guessed: line {} ({}): weighed: {}\n", reading.mass.place.line, reading.code.value, reading.guess);
   for (const WeighChange& change : edit.changes)
     desk.out << fmt::format("{:<12} {} -> {}  ({})\n", change.code, change.before.empty() ? "not weighed" : change.before, change.after, change.place.words());
   if (!edit.same.empty()) desk.out << fmt::format("as before: {}\n", fmt::join(edit.same, ", "));

@@ -298,3 +298,29 @@ TEST_CASE("a kit that would not read with its new masses stays as it is") {
   CHECK(has(w.ran.err, "Nothing was written.\n"));
   CHECK(w.after == w.before);
 }
+
+TEST_CASE("a comma that parted a number is told, and no half of it is written") {
+  const Weighed w = weigh("Code,Weight (lb)\nBAG,14,5\nDESK,90,\n");
+  CHECK(w.ran.code == 2);
+  CHECK(has(w.ran.err, "scale.csv:2:8: warning: \"5\" stands in a column without a head"));
+  CHECK(has(w.ran.err, "the row is left out"));
+  CHECK(has(w.ran.out, "1 masses written"));
+  CHECK(has(w.after, "weighed = \"27 lb\""));
+  const Imported i = import("Code,Name,Type,Weight (kg)\nA,Tub,tub,14,5\n");
+  CHECK(i.ran.code == 2);
+  CHECK(has(i.ran.err, ":2:14: warning: \"5\" stands in a column without a head"));
+  CHECK(has(i.toml, "# column 5: 5"));
+}
+
+TEST_CASE("of two columns of masses it is told which was taken") {
+  const Weighed w = weigh("Code,Gross (lb),Weight (lb)\nDESK,90,70\n");
+  CHECK(w.ran.code == 2);
+  CHECK(has(w.ran.err, "warning: columns \"Gross (lb)\" and \"Weight (lb)\" both mean \"weighed\"; the first is taken"));
+}
+
+TEST_CASE("what was taken for granted of a reading is told") {
+  const Weighed w = weigh("Code,Weight (lb)\nBAG,~12\nDESK,\"1,500\"\n");
+  CHECK(w.ran.code == 0);
+  CHECK(has(w.ran.out, "guessed: line 2 (BAG): weighed: \"about\" left out\n"));
+  CHECK(has(w.ran.out, "guessed: line 3 (DESK): weighed: \"1,500\" read as 1500\n"));
+}
