@@ -51,7 +51,7 @@ ReadCell read_count(const std::string& cell, Decimals decimals) {
     const std::size_t first = std::min(text.find_first_not_of('0'), text.size() - 1);
     return raw(text.substr(first), first > 0 || text != cell ? read_as(cell, text.substr(first)) : "");
   }
-  static const std::regex words("^x?\\s*([0-9]{1,9})(?:[.,]0+)?\\s*(?:x|pcs?\\.?|pieces?|units?|ea\\.?|each|off)?$", std::regex::icase);
+  static const std::regex words("^x?\\s*([0-9]{1,9})(?:[.,]0{1,2})?\\s*(?:x|pcs?\\.?|pieces?|units?|ea\\.?|each|off)?$", std::regex::icase);
   std::smatch match;
   if (std::regex_match(text, match, words)) {
     const std::string digits = std::to_string(std::stol(match[1]));
@@ -175,9 +175,10 @@ std::vector<std::string> split_words(std::string_view text) {
 ReadCell read_quantity_cell(const std::string& cell, const std::vector<Measure>& measures, const std::string& unit, Decimals decimals) {
   const std::string what = measures.empty() ? "quantity" : name(measures.front());
   if (cell.size() > most_signs) return too_long(cell, what);
-  for (const Measure measure : measures)
-    if (parse_quantity(cell, measure).si) return as_is(cell);
   CellNumber number = read_number(cell, decimals);
+  const bool two_ways = number.ok && !number.guess.empty();  // "1.000 kg" between decimal commas
+  for (const Measure measure : measures)
+    if (!two_ways && parse_quantity(cell, measure).si) return as_is(cell);
   if (!number.ok) return not_read(in_quotes(cell) + " is no " + what, "write a number and a unit, for example " + std::string(measures.front() == Measure::mass ? "27 lb or 12.5 kg" : "29 in or 74 cm"));
   if (!number.has_unit) {
     if (unit.empty())
@@ -205,6 +206,10 @@ ReadCell read_cell(const std::string& cell, const Key& key, const std::string& u
   if (key.kind == "date") return read_date(cell);
   if (key.kind == "list of texts") return read_texts(cell, key);
   return as_is(cell);
+}
+
+bool has_numbers(const Key& key) {
+  return key.kind == "lengths" || key.kind == "whole number" || key.kind == "number" || !measures_of(key.kind).empty();
 }
 
 Decimals decimals_of(const std::vector<std::string>& cells, char delimiter) {

@@ -31,7 +31,10 @@ ReadCell read_cell(const std::string& cell, const Key& key, const std::string& u
 ReadCell read_quantity_cell(const std::string& cell, const std::vector<Measure>& measures, const std::string& unit,
                             Decimals decimals);
 
-/// Whether commas in numbers are decimal, from all cells together; a comma before three digits alone says nothing.
+/// Whether cells of a key of this kind are numbers, sizes or quantities.
+bool has_numbers(const Key& key);
+
+/// Whether commas in numbers are decimal, from all cells of numbers together; a comma before three digits alone says nothing.
 Decimals decimals_of(const std::vector<std::string>& cells, char delimiter);
 
 }  // namespace dunnage

@@ -33,34 +33,45 @@ void replace_all(std::string& text, std::string_view what, std::string_view by) 
   for (std::size_t at = 0; (at = text.find(what, at)) != std::string::npos; at += by.size()) text.replace(at, what.size(), by);
 }
 
-std::string without(std::string text, char sign) {
-  std::erase(text, sign);
-  return text;
+/// "1 250", "1.250.000": up to three digits, then threes, with one sign between. A number without signs is, too.
+bool in_threes(std::string_view whole) {
+  const auto digits = [](std::string_view part) { return std::all_of(part.begin(), part.end(), digit); };
+  const std::size_t first = std::min(whole.find_first_not_of("0123456789"), whole.size());
+  if (first < whole.size() && (first == 0 || first > 3)) return false;
+  for (std::size_t at = first; at < whole.size(); at += 4)
+    if (whole[at] != whole[first] || at + 4 > whole.size() || !digits(whole.substr(at + 1, 3))) return false;
+  return true;
 }
 
-/// "1.250,5" or "1,250.5" or "1 250" with a point and nothing else; a lone comma as `decimals` says.
-std::string one_number(std::string typed, Decimals decimals, std::string& guess) {
-  const std::string as_typed = typed;
-  typed = without(without(typed, ' '), '\'');
+/// The sign before the decimals; 0: there are none. A lone sign before three digits is as `decimals` says.
+char decimal_sign(const std::string& typed, Decimals decimals) {
   const std::size_t comma = typed.rfind(','), point = typed.rfind('.');
-  if (comma == std::string::npos) {
-    if (std::count(typed.begin(), typed.end(), '.') > 1) typed = without(typed, '.');
-  } else if (point != std::string::npos) {
-    typed = without(typed, comma > point ? '.' : ',');
-    replace_all(typed, ",", ".");
-  } else {
-    const bool thousands = typed.size() - comma == 4 && comma > 0 && typed != "0," + typed.substr(comma + 1);
-    const bool many = std::count(typed.begin(), typed.end(), ',') > 1;
-    if (many || (thousands && decimals == Decimals::point))
-      typed = without(typed, ',');
-    else
-      typed[comma] = '.';
-    if (thousands && !many) guess = in_quotes(as_typed) + " read as " + typed;
-  }
-  return typed;
+  if (comma != std::string::npos && point != std::string::npos) return comma > point ? ',' : '.';
+  const char sign = comma != std::string::npos ? ',' : '.';
+  if (std::count(typed.begin(), typed.end(), sign) != 1) return 0;
+  const bool thousand = in_threes(typed) && !typed.starts_with("0,");
+  return sign == ',' && thousand && decimals == Decimals::point ? '\0' : sign;
 }
 
-/// A number at `at`, with a fraction after it ("5 1/2"); `at` moves behind it. Empty: none there.
+/// "1.250,5" or "1,250.5" or "1 250" with a point and nothing else. Empty: it is no number, as "1.2.3".
+std::string one_number(const std::string& typed, Decimals decimals, std::string& guess) {
+  const char sign = decimal_sign(typed, decimals);
+  const std::size_t end = sign ? typed.find(sign) : typed.size();
+  const std::string part = sign ? typed.substr(end + 1) : "";
+  std::string whole = typed.substr(0, end);
+  if (!in_threes(whole) || !std::all_of(part.begin(), part.end(), digit)) return {};
+  std::erase_if(whole, [](char c) { return !digit(c); });
+  const std::string number = whole + (part.empty() ? "" : "." + part);
+  const bool two_ways = in_threes(typed) && !typed.starts_with("0");
+  if (two_ways && std::count(typed.begin(), typed.end(), ',') == 1)
+    guess = in_quotes(typed) + " read as " + number;
+  else if (two_ways && decimals == Decimals::comma && std::count(typed.begin(), typed.end(), '.') == 1)
+    guess = in_quotes(typed) + " read as " + number + ", not as " + whole + part;
+  return number;
+}
+
+/// A number at `at`, with a proper fraction after it ("5 1/2") or as such a fraction; `at` moves behind it. Empty: none
+/// there. "14/12" and "-1/2" are something else than a number.
 std::string take_number(std::string_view text, std::size_t& at, Decimals decimals, std::string& guess) {
   std::size_t end = at;
   if (end < text.size() && (text[end] == '-' || text[end] == '+')) ++end;
@@ -75,7 +86,10 @@ std::string take_number(std::string_view text, std::size_t& at, Decimals decimal
   };
   while (end < text.size() && belongs(end)) ++end;
   if (end == first) return {};
-  std::string number = std::string(text.substr(at, first - at)) + one_number(std::string(text.substr(first, end - first)), decimals, guess);
+  const std::string sign(text.substr(at, first - at));
+  std::string number = one_number(std::string(text.substr(first, end - first)), decimals, guess);
+  if (number.empty()) return {};
+  number = sign + number;
   at = end;
   // "5 1/2": the fraction joins the whole; "1/2" alone begins with its numerator.
   const bool alone = at < text.size() && text[at] == '/';
@@ -86,10 +100,12 @@ std::string take_number(std::string_view text, std::size_t& at, Decimals decimal
   std::size_t after = slash + 1;
   while (after < text.size() && digit(text[after])) ++after;
   if (!std::all_of(over.begin(), over.end(), digit) || after == slash + 1 || over.size() > 3 || after - slash > 4) return number;
-  const double under = std::stod(std::string(text.substr(slash + 1, after - slash - 1)));
-  if (under == 0) return number;
+  const int above = std::stoi(std::string(over)), under = std::stoi(std::string(text.substr(slash + 1, after - slash - 1)));
+  if (above >= under || !sign.empty()) return {};
   at = after;
-  return plain((alone ? 0 : std::stod(number)) + std::stod(std::string(over)) / under, 6);
+  const std::string value = plain((alone ? 0 : std::stod(number)) + static_cast<double>(above) / under, 6);
+  if (alone) guess = in_quotes(text.substr(top, after - top)) + " read as " + value;
+  return value;
 }
 
 }  // namespace

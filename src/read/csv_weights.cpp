@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "read/csv_weights.h"
 
+#include <algorithm>
+
 #include "base/range.h"
 #include "base/utf8.h"
 #include "read/csv_cell.h"
@@ -37,14 +39,13 @@ std::vector<ScaleReading> read_weights(const CsvTable& table, const Catalogue& c
   const std::size_t before = diagnostics.errors();
   const CsvHead head = read_head(table, weight_keys, wishes, diagnostics);
   if (diagnostics.errors() > before) return {};
-  std::size_t code_at = table.rows.size(), mass_at = code_at;
-  bool code_found = false, mass_found = false;
-  for (std::size_t i = 0; i < head.columns.size(); ++i) {
-    if (head.columns[i].key == "code" && !code_found) code_at = i, code_found = true;
-    if (head.columns[i].key == "weighed" && !mass_found) mass_at = i, mass_found = true;
-  }
-  if (!code_found || !mass_found) {
-    diagnostics.error({table.file, 0, 0, 1}, std::string("no column is headed as ") + (code_found ? "a weight" : "a code"),
+  const auto column = [&](const char* key) {
+    const auto at = std::find_if(head.columns.begin(), head.columns.end(), [&](const IntakeColumn& c) { return c.key == key; });
+    return static_cast<std::size_t>(at - head.columns.begin());
+  };
+  const std::size_t code_at = column("code"), mass_at = column("weighed"), none = head.columns.size();
+  if (code_at == none || mass_at == none) {
+    diagnostics.error({table.file, 0, 0, 1}, std::string("no column is headed as ") + (code_at == none ? "a code" : "a weight"),
                       "head the columns code and weight (lb), or say --column HEAD=code --column HEAD=weighed");
     return {};
   }

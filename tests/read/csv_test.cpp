@@ -80,11 +80,20 @@ TEST_CASE("masses in every spelling that crews use") {
   CHECK(quantity("1,250 lb") == "1250 lb (\"1,250\" read as 1250)");
   CHECK(quantity("1,250 kg", "", Decimals::comma) == "1.250 kg (\"1,250\" read as 1.250)");
   CHECK(quantity("1 250 kg") == "1250 kg");
+  CHECK(quantity("1,250,000 g") == "1250000 g");
+  CHECK(quantity("1.000 kg", "", Decimals::comma) == "1.000 kg (\"1.000\" read as 1.000, not as 1000)");
+  CHECK(quantity("1.000", "kg", Decimals::comma) == "1.000 kg (\"1.000\" read as 1.000, not as 1000)");
+  CHECK(quantity("1.000 kg") == "1.000 kg");
+  CHECK(quantity("0.250 kg", "", Decimals::comma) == "0.250 kg");
   CHECK(quantity("26 1/2 lb") == "26.5 lb");
   CHECK(quantity("26½", "lb") == "26.5 lb");
   CHECK(quantity("27", "lb") == "27 lb");
   CHECK(quantity("~30 lb") == "30 lb (\"about\" left out)");
   CHECK(quantity("6 lb 4 oz") == "6 lb 4 oz");
+  CHECK(quantity("1/2 lb") == "0.5 lb (\"1/2\" read as 0.5)");
+  CHECK(quantity("12/14", "lb") == "0.857143 lb (\"12/14\" read as 0.857143)");
+  for (const std::string none : {"1.2.3", "1,25,0", "1.250,5,5", "1.25,250.5", "14/12", "5 14/12", "-1/2", "1/0"})
+    CHECK(quantity(none, "lb") == "! \"" + none + "\" is no mass");
   CHECK(quantity("27") == "! \"27\" has no unit");
   CHECK(quantity("27 stone") == "! \"27 stone\" is no mass");
   CHECK(quantity("heavy") == "! \"heavy\" is no mass");
@@ -97,6 +106,9 @@ TEST_CASE("sizes, counts, flags, dates and lists") {
   CHECK(of_kind("29x21x18", "lengths") == "! \"29x21x18\" has no unit");
   CHECK(of_kind("4 pcs", "whole number") == "4");
   CHECK(of_kind("x2", "whole number") == "2");
+  CHECK(of_kind("4.0", "whole number") == "4");
+  CHECK(of_kind("1,000", "whole number") == "1000");
+  CHECK(of_kind("1.000", "whole number") == "! \"1.000\" is no whole number");
   CHECK(of_kind("some", "whole number") == "! \"some\" is no whole number");
   CHECK(of_kind("Yes", "true or false") == "true");
   CHECK(of_kind("n", "true or false") == "false");
