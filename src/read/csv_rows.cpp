@@ -37,11 +37,14 @@ class Rows {
       : table_(table), section_(section), keys_(keys), head_(std::move(head)), codes_(kit), diagnostics_(diagnostics) {
     std::vector<std::string> cells;
     for (std::size_t r = head_.row + 1; r < table.rows.size(); ++r)
-      for (const Text& cell : table.rows[r].cells) cells.push_back(cell.value);
+      for (std::size_t i = 0; i < table.rows[r].cells.size(); ++i)
+        if (numbers_in(i)) cells.push_back(table.rows[r].cells[i].value);  // a shelf "1,5" is no number
     decimals_ = decimals_of(cells, table.delimiter);
   }
 
   Intake read() {
+    // What is typed goes before what is made: no code made for an earlier row may be one that a later row has.
+    for (std::size_t r = head_.row + 1; r < table_.rows.size(); ++r) codes_.take(CodeMaker::mended(cell(table_.rows[r], "code").value));
     for (std::size_t r = head_.row + 1; r < table_.rows.size(); ++r) read_row(table_.rows[r]);
     Intake out;
     out.file = table_.file->name;
@@ -58,6 +61,14 @@ class Rows {
 
  private:
   const IntakeColumn* column(std::size_t at) const { return at < head_.columns.size() ? &head_.columns[at] : nullptr; }
+
+  bool numbers_in(std::size_t at) const {
+    const IntakeColumn* c = column(at);
+    if (!c || c->key.empty()) return false;
+    for (const char* part : {length_part, width_part, height_part, item_count_part})
+      if (c->key == part) return true;
+    return std::any_of(keys_.begin(), keys_.end(), [&](const Key& key) { return key.name == c->key && has_numbers(key); });
+  }
 
   /// The cell under a key; empty where there is none.
   Text cell(const CsvRow& row, const std::string& key) const {
@@ -172,7 +183,6 @@ class Rows {
     } else if (mended != code.value) {
       row.guesses.push_back("code " + in_quotes(code.value) + " written as " + mended);
     }
-    codes_.take(taken);
     row.lines.push_back({"code", taken, "", code, false});
   }
 

@@ -190,6 +190,26 @@ TEST_CASE("10: an open quote, an empty file, no file: nothing is written") {
   CHECK(program({"import", "/nowhere/x.csv", "--kit", "/nowhere/kit"}).code == 1);
 }
 
+TEST_CASE("commas are judged by columns of numbers alone") {
+  const Imported i = import("Code,Name,Shelf,Weight (lb),Owner\nA,Tub,\"1,5\",\"1,250\",\"2,5\"\n");
+  CHECK(has(i.ran.out, "decimal point"));
+  CHECK(has(i.toml, "home = \"1,5\"\nweighed = \"1250 lb\""));
+}
+
+TEST_CASE("what is no number stays as a remark, and is told") {
+  const Imported i = import("Code,Name,Type,Weight (lb)\nA,Tub,tub,1.2.3\n");
+  CHECK(i.ran.code == 2);
+  CHECK(has(i.ran.err, ":2:11: warning: \"1.2.3\" is no mass"));
+  CHECK(has(i.toml, "# Weight (lb): 1.2.3"));
+}
+
+TEST_CASE("a code that is made leaves the typed ones to their rows") {
+  const Imported i = import("Code,Name,Form,Contents\nA,Tub,tub,2 x Mic\nMIC,Mic trunk,trunk,\n,Mic,bag,\n");
+  CHECK(i.ran.code == 0);
+  CHECK(has(i.toml, "[[case]]\ncode = \"MIC\"\nname = \"Mic trunk\""));
+  CHECK(has(i.toml, "holds = [{ item = \"MICB\", count = 2 }]"));
+}
+
 TEST_CASE("80 rows become labels") {
   const Folder folder("eighty");
   const std::string kit = (folder.path / "kit").string();
