@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <fstream>
+#include <optional>
 
 #include "read/cross_check.h"
 #include "read/csv_weights.h"
@@ -66,8 +67,7 @@ int nothing_written(const Diagnostics& told, const Loaded& loaded, Desk& desk) {
   return 1;
 }
 
-void write_over(const fs::path& folder, const WeighEdit& edit, std::ostream& err) {
-  FileSet files(folder);
+void write_over(FileSet& files, const WeighEdit& edit, std::ostream& err) {
   std::vector<std::pair<fs::path, fs::perms>> kept;
   for (const auto& [name, text] : edit.files) {
     kept.emplace_back(name, fs::status(name).permissions());
@@ -82,6 +82,9 @@ void write_over(const fs::path& folder, const WeighEdit& edit, std::ostream& err
 }  // namespace
 
 int import_weights(const ImportOptions& options, Desk& desk) {
+  // Held from before the kit is read: what another run writes meanwhile would be lost.
+  std::optional<FileSet> files;
+  if (!options.dry_run && fs::is_directory(options.kit)) files.emplace(options.kit);
   Loaded loaded;
   if (!load_kit(options.kit, loaded, desk.err)) return 1;
   Diagnostics told;
@@ -104,7 +107,7 @@ int import_weights(const ImportOptions& options, Desk& desk) {
     desk.out << fmt::format("{:<12} {} -> {}  ({})\n", change.code, change.before.empty() ? "not weighed" : change.before, change.after, change.place.words());
   if (!edit.same.empty()) desk.out << fmt::format("as before: {}\n", fmt::join(edit.same, ", "));
   desk.err << render(told, loaded.sources);
-  if (!options.dry_run && !edit.files.empty()) write_over(options.kit, edit, desk.err);
+  if (files && !edit.files.empty()) write_over(*files, edit, desk.err);
   desk.out << fmt::format("{} masses {}\n", edit.changes.size(), options.dry_run ? "would be written" : "written");
   return told.all().empty() ? 0 : 2;
 }

@@ -71,7 +71,7 @@ TEST_CASE("without its own files the program says where they should be, and ends
   }
 }
 
-TEST_CASE("a second run into the folder of one that begins or imports is refused") {
+TEST_CASE("a second run into the folder of one that begins, imports or weighs is refused") {
   const Folder folder("held");
   const std::string kit = (folder.path / "kit").string(), sheet = folder.file("gear.csv", "Code,Name,Form\nBOX,Box,box\n");
   std::filesystem::create_directories(kit);
@@ -84,4 +84,7 @@ TEST_CASE("a second run into the folder of one that begins or imports is refused
     CHECK(said.out.find("another run is writing into " + kit) != std::string::npos);
   }
   CHECK(program({"import", sheet, "--kit", kit}).code != 3);
+  const auto weighing = held("import " + folder.file("scale.csv", "Code,Weight (kg)\nBOX,3\n") + " --weights --kit " + kit);
+  CHECK(weighing.status == 3);
+  CHECK(weighing.out.find("another run is writing into " + kit) != std::string::npos);
 }
