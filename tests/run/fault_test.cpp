@@ -110,18 +110,19 @@ void refused(const Said& said, const std::string& why) {
 TEST_CASE("a disk that fills leaves the old packet whole") {
   const Folder folder("full");
   const fs::path out = folder.path / "disk";
+  const std::string old = "%PDF-1.7 /Creator (dunnage)";
   {
     const Disk disk(out, "size=400k");
     if (disk.mounted) {
-      std::ofstream(out / "cover.pdf") << "%PDF-old";
+      std::ofstream(out / "cover.pdf") << old;
       refused(said_by_print(out), "No space left on device");
-      CHECK(all_of(out) == std::map<std::string, std::string>{{"cover.pdf", "%PDF-old"}});
+      CHECK(all_of(out) == std::map<std::string, std::string>{{"cover.pdf", old}});
     }
   }
   // A limit on the size of a file fails the same way, and needs no rights.
-  std::ofstream(out / "cover.pdf") << "%PDF-old";
+  std::ofstream(out / "cover.pdf") << old;
   refused(said_by_print(out, "trap '' XFSZ; ulimit -f 20; "), "File too large");
-  CHECK(all_of(out) == std::map<std::string, std::string>{{"cover.pdf", "%PDF-old"}});
+  CHECK(all_of(out) == std::map<std::string, std::string>{{"cover.pdf", old}});
 }
 
 TEST_CASE("standard output that cannot be written is told") {
