@@ -18,7 +18,7 @@ struct Said {
 };
 
 /// Before a command that is cut short: where coverage is counted, its half-written counts would spoil those of all.
-inline constexpr const char* uncounted = "GCOV_PREFIX=/dev/null";
+inline constexpr const char* uncounted = "GCOV_PREFIX=/tmp/dunnage-uncounted";
 
 /// Runs a command; `out` is what it wrote (add 2>&1 to hear its complaints).
 inline Said shell(const std::string& command) {
