@@ -10,8 +10,7 @@
 namespace dunnage {
 namespace {
 
-constexpr std::size_t shown_width =
-    96;  // code points of a line that are shown; the rest is cut around the caret
+constexpr std::size_t shown_width = 96;  // code points of a line that are shown; the rest is cut around the caret
 
 const char* word(Severity severity) {
   switch (severity) {
@@ -66,9 +65,7 @@ std::string message(const Place& place, const char* severity, const std::string&
   return where + severity + ": " + shortened(cause) + "\n" + (place.known() ? quote(place) : std::string());
 }
 
-std::string count_of(std::size_t n, const char* what) {
-  return std::to_string(n) + " " + what + (n == 1 ? "" : "s");
-}
+std::string count_of(std::size_t n, const char* what) { return std::to_string(n) + " " + what + (n == 1 ? "" : "s"); }
 
 }  // namespace
 
@@ -87,8 +84,7 @@ void Diagnostics::error(Place place, std::string cause, std::string hint) {
   add({Severity::error, place, std::move(cause), std::move(hint), {}, {}});
 }
 
-void Diagnostics::error(Place place, std::string cause, std::string hint, Place other,
-                        std::string other_says) {
+void Diagnostics::error(Place place, std::string cause, std::string hint, Place other, std::string other_says) {
   add({Severity::error, place, std::move(cause), std::move(hint), other, std::move(other_says)});
 }
 

@@ -17,8 +17,8 @@ struct Diagnostic {
   Severity severity = Severity::error;
   Place place;
   std::string cause;
-  std::string hint;    ///< the remedy; empty where the cause says it
-  Place other;         ///< a second place, when two lines disagree
+  std::string hint;  ///< the remedy; empty where the cause says it
+  Place other;       ///< a second place, when two lines disagree
   std::string other_says;
 };
 

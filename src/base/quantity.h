@@ -10,11 +10,11 @@
 namespace dunnage {
 
 /// Kinds keep apart quantities of one dimension that must never be mixed.
-struct Plain {};      ///< ordinary physics: may be multiplied and divided freely
-struct OnPaper {};    ///< a length on a page
-struct SoundLevel {}; ///< a sound pressure level in dB(A)
-struct LineLevel {};  ///< a voltage level in dBu
-struct HeatGap {};    ///< a temperature difference
+struct Plain {};       ///< ordinary physics: may be multiplied and divided freely
+struct OnPaper {};     ///< a length on a page
+struct SoundLevel {};  ///< a sound pressure level in dB(A)
+struct LineLevel {};   ///< a voltage level in dBu
+struct HeatGap {};     ///< a temperature difference
 
 /// A quantity of dimension kg^Kg * m^M * s^S * A^A. Default: zero.
 template <int Kg, int M, int S, int A, class Kind = Plain>
@@ -32,8 +32,14 @@ class Quantity {
   constexpr Quantity operator*(double k) const { return Quantity(value_ * k); }
   constexpr Quantity operator/(double k) const { return Quantity(value_ / k); }
   constexpr double operator/(Quantity o) const { return value_ / o.value_; }
-  constexpr Quantity& operator+=(Quantity o) { value_ += o.value_; return *this; }
-  constexpr Quantity& operator-=(Quantity o) { value_ -= o.value_; return *this; }
+  constexpr Quantity& operator+=(Quantity o) {
+    value_ += o.value_;
+    return *this;
+  }
+  constexpr Quantity& operator-=(Quantity o) {
+    value_ -= o.value_;
+    return *this;
+  }
   friend constexpr Quantity operator*(double k, Quantity q) { return Quantity(k * q.value_); }
 
  private:
@@ -50,8 +56,8 @@ constexpr auto operator*(Quantity<K1, M1, S1, A1> a, Quantity<K2, M2, S2, A2> b)
     return Quantity<K1 + K2, M1 + M2, S1 + S2, A1 + A2>::from_si(a.si() * b.si());
 }
 template <int K1, int M1, int S1, int A1, int K2, int M2, int S2, int A2>
-  requires(K1 != K2 || M1 != M2 || S1 != S2 || A1 != A2)
-constexpr auto operator/(Quantity<K1, M1, S1, A1> a, Quantity<K2, M2, S2, A2> b) {
+requires(K1 != K2 || M1 != M2 || S1 != S2 || A1 != A2) constexpr auto operator/(Quantity<K1, M1, S1, A1> a,
+                                                                                Quantity<K2, M2, S2, A2> b) {
   return Quantity<K1 - K2, M1 - M2, S1 - S2, A1 - A2>::from_si(a.si() / b.si());
 }
 
@@ -89,9 +95,7 @@ class Temperature {
   static constexpr Temperature from_si(double k) { return Temperature(k); }
   constexpr double si() const { return kelvin_; }
   constexpr auto operator<=>(const Temperature&) const = default;
-  constexpr TemperatureGap operator-(Temperature o) const {
-    return TemperatureGap::from_si(kelvin_ - o.kelvin_);
-  }
+  constexpr TemperatureGap operator-(Temperature o) const { return TemperatureGap::from_si(kelvin_ - o.kelvin_); }
 
  private:
   constexpr explicit Temperature(double k) : kelvin_(k) {}
@@ -104,7 +108,9 @@ struct Unit {
   double si;
 };
 template <class Q>
-constexpr Q operator*(double n, Unit<Q> u) { return Q::from_si(n * u.si); }
+constexpr Q operator*(double n, Unit<Q> u) {
+  return Q::from_si(n * u.si);
+}
 /// The number of units in a quantity.
 template <int Kg, int M, int S, int A, class Kind>
 constexpr double operator/(Quantity<Kg, M, S, A, Kind> q, Unit<Quantity<Kg, M, S, A, Kind>> u) {

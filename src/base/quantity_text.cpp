@@ -56,9 +56,7 @@ const char* example(Measure measure) {
   return "";
 }
 
-std::string write_unit(Measure measure) {
-  return std::string("write a unit, for example ") + example(measure);
-}
+std::string write_unit(Measure measure) { return std::string("write a unit, for example ") + example(measure); }
 
 std::string a(Measure measure) {
   const std::string word = name(measure);
@@ -77,17 +75,15 @@ struct Spoken {
   std::string_view written, symbol;
 };
 constexpr Spoken spoken[] = {
-    {"lbs", "lb"},      {"pound", "lb"},    {"pounds", "lb"},  {"#", "lb"},        {"kgs", "kg"},
-    {"kilo", "kg"},     {"kilos", "kg"},    {"ounces", "oz"},  {"tonnes", "t"},    {"foot", "ft"},
-    {"feet", "ft"},     {"'", "ft"},        {"inch", "in"},    {"inches", "in"},   {"\"", "in"},
-    {"metre", "m"},     {"metres", "m"},    {"meter", "m"},    {"meters", "m"},    {"yards", "yd"},
-    {"miles", "mi"},    {"sqft", "ft2"},    {"sqm", "m2"},     {"litre", "l"},     {"litres", "l"},
-    {"liter", "l"},     {"liters", "l"},    {"gallon", "gal"}, {"gallons", "gal"}, {"hr", "h"},
-    {"hrs", "h"},       {"hour", "h"},      {"hours", "h"},    {"mins", "min"},    {"minute", "min"},
-    {"minutes", "min"}, {"sec", "s"},       {"seconds", "s"},  {"kph", "km/h"},    {"kmh", "km/h"},
-    {"kt", "kn"},       {"kts", "kn"},      {"knot", "kn"},    {"watt", "W"},      {"watts", "W"},
-    {"amp", "A"},       {"amps", "A"},      {"volt", "V"},     {"volts", "V"},     {"Ω", "ohm"},
-    {"ohms", "ohm"},    {"degrees", "deg"}, {"dB(A)", "dBA"},
+    {"lbs", "lb"},   {"pound", "lb"},  {"pounds", "lb"}, {"#", "lb"},        {"kgs", "kg"},      {"kilo", "kg"},
+    {"kilos", "kg"}, {"ounces", "oz"}, {"tonnes", "t"},  {"foot", "ft"},     {"feet", "ft"},     {"'", "ft"},
+    {"inch", "in"},  {"inches", "in"}, {"\"", "in"},     {"metre", "m"},     {"metres", "m"},    {"meter", "m"},
+    {"meters", "m"}, {"yards", "yd"},  {"miles", "mi"},  {"sqft", "ft2"},    {"sqm", "m2"},      {"litre", "l"},
+    {"litres", "l"}, {"liter", "l"},   {"liters", "l"},  {"gallon", "gal"},  {"gallons", "gal"}, {"hr", "h"},
+    {"hrs", "h"},    {"hour", "h"},    {"hours", "h"},   {"mins", "min"},    {"minute", "min"},  {"minutes", "min"},
+    {"sec", "s"},    {"seconds", "s"}, {"kph", "km/h"},  {"kmh", "km/h"},    {"kt", "kn"},       {"kts", "kn"},
+    {"knot", "kn"},  {"watt", "W"},    {"watts", "W"},   {"amp", "A"},       {"amps", "A"},      {"volt", "V"},
+    {"volts", "V"},  {"Ω", "ohm"},     {"ohms", "ohm"},  {"degrees", "deg"}, {"dB(A)", "dBA"},
 };
 
 QuantityProblem unknown_unit(std::string_view typed, Measure measure) {
@@ -158,16 +154,14 @@ ParsedQuantity parse_quantity(std::string_view text, Measure measure) {
     const std::optional<double> number = take_number(rest);
     if (!number || (before && negative)) return problem(no_number(text, measure));
     if (!rest.empty() && rest.front() == ',')
-      return problem(
-          {"there is a comma in the number", "write 1200 for a thousand and two hundred, 0.5 for a half"});
+      return problem({"there is a comma in the number", "write 1200 for a thousand and two hundred, 0.5 for a half"});
     const std::string_view symbol = take_symbol(rest);
     if (symbol.empty()) return problem({"the number has no unit", write_unit(measure)});
     const UnitName* unit = find_unit(symbol, measure);
     if (!unit) return problem(unknown_unit(symbol, measure));
     if (before && (unit->offset != 0 || unit->factor >= before->factor))
-      return problem(
-          {"\"" + std::string(unit->symbol) + "\" cannot follow \"" + std::string(before->symbol) + "\"",
-           std::string("write the larger unit first, for example ") + example(measure)});
+      return problem({"\"" + std::string(unit->symbol) + "\" cannot follow \"" + std::string(before->symbol) + "\"",
+                      std::string("write the larger unit first, for example ") + example(measure)});
     if (!before && negative) sign = -1;
     total += before ? sign * *number * unit->factor : *number * unit->factor + unit->offset;
     before = unit;
@@ -207,9 +201,8 @@ ParsedLengths parse_lengths(std::string_view text, std::size_t count) {
   ParsedLengths out;
   const std::vector<std::string_view> parts = split_by_times(text);
   if (parts.size() != count) {
-    out.problem = {"expected " + std::to_string(count) + " lengths with x between, found " +
-                       std::to_string(parts.size()),
-                   hint};
+    out.problem = {
+        "expected " + std::to_string(count) + " lengths with x between, found " + std::to_string(parts.size()), hint};
     return out;
   }
   // The unit of the last part serves the parts that have none.

@@ -42,10 +42,10 @@ const Range type_size{"size of type", Measure::paper, 4, 600, "pt"};
 
 const std::vector<const Range*>& all() {
   static const std::vector<const Range*> list = {
-      &piece_mass, &case_mass,   &mass_on_top, &weight_hold,   &vehicle_mass, &case_side, &piece_length,
-      &run_length, &height,      &plan_side,   &ground_offset, &to_axle,      &to_hitch,  &distance,
-      &area,       &cable_area,  &wind,        &temperature, &water,       &minutes,       &power,        &current,   &voltage,
-      &frequency,  &level,       &sound,       &pressure,      &paper_length, &fader_pitch, &type_size};
+      &piece_mass, &case_mass,   &mass_on_top,   &weight_hold,  &vehicle_mass, &case_side, &piece_length, &run_length,
+      &height,     &plan_side,   &ground_offset, &to_axle,      &to_hitch,     &distance,  &area,         &cable_area,
+      &wind,       &temperature, &water,         &minutes,      &power,        &current,   &voltage,      &frequency,
+      &level,      &sound,       &pressure,      &paper_length, &fader_pitch,  &type_size};
   return list;
 }
 

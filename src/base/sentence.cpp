@@ -16,7 +16,8 @@ std::pair<std::size_t, std::size_t> place_at(std::string_view text, std::size_t 
   if (text[at] != '{') return {no_place, 0};
   if (text.substr(at, 2) == "{}") return {next, 2};
   const bool numbered = at + 2 < text.size() && text[at + 1] >= '1' && text[at + 1] <= '9' && text[at + 2] == '}';
-  return numbered ? std::pair(static_cast<std::size_t>(text[at + 1] - '1'), std::size_t{3}) : std::pair(no_place, std::size_t{0});
+  return numbered ? std::pair(static_cast<std::size_t>(text[at + 1] - '1'), std::size_t{3})
+                  : std::pair(no_place, std::size_t{0});
 }
 
 /// The text with its places filled. Braces that are none of them stay as they are.

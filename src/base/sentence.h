@@ -42,7 +42,7 @@ class Sentence {
   Sentence(std::string name);
   Sentence(std::string_view name) : Sentence(std::string(name)) {}
   Sentence(std::integral auto number) requires(!std::same_as<decltype(number), bool>)
-       : Sentence(std::to_string(number)) {}
+      : Sentence(std::to_string(number)) {}
   Sentence(std::string_view pattern, std::vector<Sentence> places);
 
   bool empty() const { return !parts_; }

@@ -15,32 +15,67 @@ enum class UnitSystem { metric, us };
 
 /// What a unit measures; also the word used in messages ("expected a mass").
 enum class Measure {
-  mass, length, paper, area, volume, duration, frequency, speed, force, pressure, density, power,
-  current, voltage, resistance, sound, line, temperature, angle
+  mass,
+  length,
+  paper,
+  area,
+  volume,
+  duration,
+  frequency,
+  speed,
+  force,
+  pressure,
+  density,
+  power,
+  current,
+  voltage,
+  resistance,
+  sound,
+  line,
+  temperature,
+  angle
 };
 const char* name(Measure measure);
 
 /// The measure of a quantity type; nothing for types that are never typed by a person.
 template <class Q>
 inline constexpr std::optional<Measure> measure_of = std::nullopt;
-template <> inline constexpr std::optional<Measure> measure_of<Mass> = Measure::mass;
-template <> inline constexpr std::optional<Measure> measure_of<Length> = Measure::length;
-template <> inline constexpr std::optional<Measure> measure_of<Paper> = Measure::paper;
-template <> inline constexpr std::optional<Measure> measure_of<Area> = Measure::area;
-template <> inline constexpr std::optional<Measure> measure_of<Volume> = Measure::volume;
-template <> inline constexpr std::optional<Measure> measure_of<Duration> = Measure::duration;
-template <> inline constexpr std::optional<Measure> measure_of<Frequency> = Measure::frequency;
-template <> inline constexpr std::optional<Measure> measure_of<Speed> = Measure::speed;
-template <> inline constexpr std::optional<Measure> measure_of<Force> = Measure::force;
-template <> inline constexpr std::optional<Measure> measure_of<Pressure> = Measure::pressure;
-template <> inline constexpr std::optional<Measure> measure_of<Density> = Measure::density;
-template <> inline constexpr std::optional<Measure> measure_of<Power> = Measure::power;
-template <> inline constexpr std::optional<Measure> measure_of<Current> = Measure::current;
-template <> inline constexpr std::optional<Measure> measure_of<Voltage> = Measure::voltage;
-template <> inline constexpr std::optional<Measure> measure_of<Resistance> = Measure::resistance;
-template <> inline constexpr std::optional<Measure> measure_of<Sound> = Measure::sound;
-template <> inline constexpr std::optional<Measure> measure_of<Line> = Measure::line;
-template <> inline constexpr std::optional<Measure> measure_of<Temperature> = Measure::temperature;
+template <>
+inline constexpr std::optional<Measure> measure_of<Mass> = Measure::mass;
+template <>
+inline constexpr std::optional<Measure> measure_of<Length> = Measure::length;
+template <>
+inline constexpr std::optional<Measure> measure_of<Paper> = Measure::paper;
+template <>
+inline constexpr std::optional<Measure> measure_of<Area> = Measure::area;
+template <>
+inline constexpr std::optional<Measure> measure_of<Volume> = Measure::volume;
+template <>
+inline constexpr std::optional<Measure> measure_of<Duration> = Measure::duration;
+template <>
+inline constexpr std::optional<Measure> measure_of<Frequency> = Measure::frequency;
+template <>
+inline constexpr std::optional<Measure> measure_of<Speed> = Measure::speed;
+template <>
+inline constexpr std::optional<Measure> measure_of<Force> = Measure::force;
+template <>
+inline constexpr std::optional<Measure> measure_of<Pressure> = Measure::pressure;
+template <>
+inline constexpr std::optional<Measure> measure_of<Density> = Measure::density;
+template <>
+inline constexpr std::optional<Measure> measure_of<Power> = Measure::power;
+template <>
+inline constexpr std::optional<Measure> measure_of<Current> = Measure::current;
+template <>
+inline constexpr std::optional<Measure> measure_of<Voltage> = Measure::voltage;
+template <>
+inline constexpr std::optional<Measure> measure_of<Resistance> = Measure::resistance;
+template <>
+inline constexpr std::optional<Measure> measure_of<Sound> = Measure::sound;
+template <>
+inline constexpr std::optional<Measure> measure_of<Line> = Measure::line;
+template <>
+inline constexpr std::optional<Measure> measure_of<Temperature> = Measure::temperature;
 
 /// One spelling of one unit. Temperatures: si = value * factor + offset.
 struct UnitName {

@@ -51,8 +51,8 @@ Sentence improvement_of(const CanopySite& site, const std::vector<SpareWeight>& 
   if (best) {
     const int legs = static_cast<int>(site.legs.size());
     const std::string then = gust_words(*holding_gust_of(site, best->mass), meter);
-    ways.push_back(best->free < legs ? said("one more {} a leg: down at {} ({} more needed, {} free)", best->code, then, legs,
-                                            free_words(best->free))
+    ways.push_back(best->free < legs ? said("one more {} a leg: down at {} ({} more needed, {} free)", best->code, then,
+                                            legs, free_words(best->free))
                                      : said("one more {} a leg: down at {}", best->code, then));
   }
   const auto better = [&](bool there, const CanopySite& without) {
@@ -120,8 +120,7 @@ Sentence add_words(const CanopyDetail& d, const std::vector<SpareWeight>& weight
   }
   if (total == 0) return said("add what is lacking");
   const SpareWeight& weight = weights.front();
-  const Sentence what =
-      alike ? said("{} {} at each leg", d.legs.front().more, weight.code) : strung(legs, ", ");
+  const Sentence what = alike ? said("{} {} at each leg", d.legs.front().more, weight.code) : strung(legs, ", ");
   return weight.free < total ? said("add {} ({} free)", what, free_words(weight.free)) : said("add {}", what);
 }
 
@@ -146,8 +145,8 @@ void judge(Finding& f, const CanopySite& site, const CanopyDetail& d, const Hous
   set_limit(f, site);
   if (!site.forecast) {
     f.outcome = Outcome::not_checked;
-    f.says = said(
-        "No forecast gust, so the ballast asked was not worked out: ask the weather office. Down at {} gust.", down);
+    f.says = said("No forecast gust, so the ballast asked was not worked out: ask the weather office. Down at {} gust.",
+                  down);
     return;
   }
   f.measured = *site.forecast;
@@ -158,30 +157,27 @@ void judge(Finding& f, const CanopySite& site, const CanopyDetail& d, const Hous
   const std::string least = print(least_ballast(site), house.units, Rounding::down).text();
   if (site.maker && *site.forecast > *site.maker * (1 + 1e-9)) {
     f.outcome = Outcome::over;
-    f.says = said(
-        "The forecast gust of {} is above the maker's limit of {}: leave it down, no ballast cures that.",
-        forecast, gust_words(*site.maker, meter));
+    f.says = said("The forecast gust of {} is above the maker's limit of {}: leave it down, no ballast cures that.",
+                  forecast, gust_words(*site.maker, meter));
   } else if (!enough && any_unknown(site)) {
     f.outcome = Outcome::not_checked;
-    f.says = said("A ballast piece has no mass given: weigh it. Each leg needs {} at {} gust. Down at {} gust.",
-                         needs, forecast, down);
+    f.says = said("A ballast piece has no mass given: weigh it. Each leg needs {} at {} gust. Down at {} gust.", needs,
+                  forecast, down);
   } else if (!enough) {
     f.outcome = Outcome::over;
-    f.says = said(
-        "Each leg needs {} at the forecast gust of {}; the least has {}: {}, or leave it down. Down at {} gust.", needs,
-        forecast, least, add_words(d, weights), down);
+    f.says =
+        said("Each leg needs {} at the forecast gust of {}; the least has {}: {}, or leave it down. Down at {} gust.",
+             needs, forecast, least, add_words(d, weights), down);
   } else {
     f.outcome = Outcome::within;
-    f.says = said("Each leg has the {} that the forecast gust of {} asks. Down at {} gust.", needs,
-                         forecast, down);
+    f.says = said("Each leg has the {} that the forecast gust of {} asks. Down at {} gust.", needs, forecast, down);
   }
 }
 
 Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const CanopySite& site) {
   Finding f = begin_finding("canopy-ballast", site.name, show.uses[static_cast<std::size_t>(site.use)].place);
   f.source = as_is("EN 1991-1-4 7.3; EN 1990 A1.2(A)");
-  f.caution =
-      said("For the canopy alone, ballast tied tight at the foot. Maker, venue and a competent person decide.");
+  f.caution = said("For the canopy alone, ballast tied tight at the foot. Maker, venue and a competent person decide.");
   if (site.indoor) {
     say_does_not_apply(f, setting_place(show), said("Indoors: no wind load."));
     return f;
@@ -210,8 +206,7 @@ Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const
 
 }  // namespace
 
-void check_canopy_ballast(const Catalogue& catalogue, const Show& show, const Plan& plan,
-                          Findings& findings) {
+void check_canopy_ballast(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
   for (const CanopySite& site : canopy_sites(catalogue, show, plan))
     findings.list.push_back(finding_of(catalogue, show, plan, site));
 }

@@ -55,8 +55,7 @@ void read_hung(CanopySite& site, const Use& use) {
     else
       site.missing.push_back(said("the area of {}", carried.code.value));
   }
-  if (!use.hung.empty() || !use.carries.empty())
-    site.assumptions.push_back(said("what hangs on it adds its area"));
+  if (!use.hung.empty() || !use.carries.empty()) site.assumptions.push_back(said("what hangs on it adds its area"));
 }
 
 void read_shape(CanopySite& site, const Use& use) {
@@ -97,8 +96,8 @@ void read_legs(CanopySite& site, const Catalogue& catalogue, const Plan& plan) {
       leg.unknown = true;
     estimated = estimated || (mass.estimated && !box.filled);
     const Sentence code = box.code.value;
-    const auto same = std::find_if(leg.pieces.begin(), leg.pieces.end(),
-                                   [&](const auto& known) { return known.first == code; });
+    const auto same =
+        std::find_if(leg.pieces.begin(), leg.pieces.end(), [&](const auto& known) { return known.first == code; });
     if (same != leg.pieces.end())
       ++same->second;
     else

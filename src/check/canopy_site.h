@@ -20,9 +20,9 @@ namespace dunnage {
 struct LegLoad {
   std::string name;
   Mass mass;
-  Mass staked;                                      ///< what tested stakes count for; not part of `mass`
-  std::vector<std::pair<Sentence, int>> pieces;     ///< case code and how many
-  bool unknown = false;                             ///< a unit's mass is not given
+  Mass staked;                                   ///< what tested stakes count for; not part of `mass`
+  std::vector<std::pair<Sentence, int>> pieces;  ///< case code and how many
+  bool unknown = false;                          ///< a unit's mass is not given
 };
 
 struct CanopySite {

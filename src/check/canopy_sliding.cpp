@@ -37,8 +37,7 @@ Finding finding_of(const Show& show, const CanopySite& site, std::string_view me
 
 }  // namespace
 
-void check_canopy_sliding(const Catalogue& catalogue, const Show& show, const Plan& plan,
-                          Findings& findings) {
+void check_canopy_sliding(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
   for (const CanopySite& site : canopy_sites(catalogue, show, plan))
     findings.list.push_back(finding_of(show, site, meter_of(catalogue.kit.house)));
 }

@@ -9,7 +9,10 @@
 namespace dunnage {
 namespace {
 
-struct Named { int count = 0; Place place; };
+struct Named {
+  int count = 0;
+  Place place;
+};
 /// By code or word, in all circuits together.
 using NamedByCode = std::map<std::string, Named>;
 
@@ -87,23 +90,25 @@ void count_cords(const Catalogue& c, const Show& show, const Plan& plan, Finding
   for (const auto& [code, cord] : cords) {
     if (!c.item(code) && !c.case_of(code)) continue;  // the venue's, by its name
     if (const int go = going(c, plan, code); go < cord.count)
-      findings.list.push_back(begin_cord(code, cord.place,
-                                         said("{} are named by circuits and supplies, and {} go: bring more, or name what goes.", cord.count, go)));
+      findings.list.push_back(begin_cord(
+          code, cord.place,
+          said("{} are named by circuits and supplies, and {} go: bring more, or name what goes.", cord.count, go)));
   }
 }
 
-void measure_cord(const Catalogue& c, const std::string& subject, const Maybe<std::string>& cable, const Maybe<Length>& length,
-                  Findings& findings) {
+void measure_cord(const Catalogue& c, const std::string& subject, const Maybe<std::string>& cable,
+                  const Maybe<Length>& length, Findings& findings) {
   if (!cable || !length) return;
   const Item* item = c.item(cable->value);
   const Case* box = c.case_of(cable->value);
   const Maybe<Length> has = item ? item->length : box ? box->length : std::nullopt;
   if (!has || has->value >= length->value * (1 - 1e-9)) return;
   const UnitSystem units = c.kit.house.units;
-  findings.list.push_back(begin_cord(
-      subject, cable->place,
-      said("{} is {} long, and {} are asked: name a cord that reaches, or each of several under \"then\".", cable->value,
-           print(has->value, units, Rounding::down).text(), print(length->value, units, Rounding::up).text())));
+  findings.list.push_back(
+      begin_cord(subject, cable->place,
+                 said("{} is {} long, and {} are asked: name a cord that reaches, or each of several under \"then\".",
+                      cable->value, print(has->value, units, Rounding::down).text(),
+                      print(length->value, units, Rounding::up).text())));
 }
 
 }  // namespace
@@ -116,10 +121,12 @@ void check_circuit_gear(const Catalogue& catalogue, const Show& show, const Plan
     findings.list.push_back(std::move(f));
   }
   count_cords(catalogue, show, plan, findings);
-  for (const Supply& supply : show.supplies) measure_cord(catalogue, supply.name.value, supply.cable, supply.length, findings);
+  for (const Supply& supply : show.supplies)
+    measure_cord(catalogue, supply.name.value, supply.cable, supply.length, findings);
   for (const Circuit& circuit : show.circuits) {
     measure_cord(catalogue, circuit.name.value, circuit.cable, circuit.length, findings);
-    for (const Segment& segment : circuit.then) measure_cord(catalogue, circuit.name.value, segment.cable, segment.length, findings);
+    for (const Segment& segment : circuit.then)
+      measure_cord(catalogue, circuit.name.value, segment.cable, segment.length, findings);
   }
 }
 

@@ -13,8 +13,7 @@ namespace {
 Finding begin_circuit(const Sentence& subject, const Place& place) {
   Finding f = begin_finding("circuit", subject, place);
   f.source = as_is("NEC 210.20(A), 400.5, Ch. 9 Table 8; IEC 60364-5-52 Annex G");
-  f.caution =
-      said("Test every residual-current device before doors. A licensed electrician and the inspector decide.");
+  f.caution = said("Test every residual-current device before doors. A licensed electrician and the inspector decide.");
   return f;
 }
 
@@ -24,8 +23,9 @@ Sentence draws_words(const CircuitRow& row, bool continuous) {
   if (!continuous)
     return row.protection ? said("Draws {}, of {}.", draws, amps_down(*row.protection)) : said("Draws {}.", draws);
   const std::string counted = amps_up(*row.need);
-  return row.protection ? said("Draws {}, counted as {} for long use, of {}.", draws, counted, amps_down(*row.protection))
-                        : said("Draws {}, counted as {} for long use.", draws, counted);
+  return row.protection
+             ? said("Draws {}, counted as {} for long use, of {}.", draws, counted, amps_down(*row.protection))
+             : said("Draws {}, counted as {} for long use.", draws, counted);
 }
 
 Sentence says_of(const CircuitRow& row, bool continuous) {
@@ -39,8 +39,8 @@ Sentence says_of(const CircuitRow& row, bool continuous) {
       says.then(said("More than its breaker takes: move load to another circuit."));
   }
   if (row.drop_share)
-    says.then(said("Loses {} to its farthest outlet: {}, {} at most.", volts_up(*row.drop),
-                   percent_up(*row.drop_share), percent_up(*row.drop_limit)));
+    says.then(said("Loses {} to its farthest outlet: {}, {} at most.", volts_up(*row.drop), percent_up(*row.drop_share),
+                   percent_up(*row.drop_limit)));
   if (row.drop_share && *row.drop_share > *row.drop_limit * slack)
     says.then(said("Take a thicker or a shorter cable, or load off."));
   if (!row.missing.empty())
@@ -65,8 +65,7 @@ Finding finding_of(const Show& show, const CircuitRow& row) {
 /// No circuit is typed: is there anything to plug in?
 void no_circuits(const Catalogue& c, const Show& show, const Plan& plan, Findings& findings) {
   int drawing = 0;
-  for (int unit : plan.pulled())
-    drawing += draws_of(c, c.units[static_cast<std::size_t>(unit)].case_index).has_value();
+  for (int unit : plan.pulled()) drawing += draws_of(c, c.units[static_cast<std::size_t>(unit)].case_index).has_value();
   Finding f = begin_circuit(said("power"), show.show_place);
   f.says = said(
       "No circuit is listed, and {} power: nothing was added up. Type a [[supply]] and its [[circuit]]s, or have an "

@@ -21,8 +21,7 @@ struct Day {
 std::vector<Day> days_of(const Show& show) {
   std::vector<Day> days;
   for (const Heard& line : show.heard) {
-    auto day =
-        std::find_if(days.begin(), days.end(), [&](const Day& d) { return d.who.value == line.who.value; });
+    auto day = std::find_if(days.begin(), days.end(), [&](const Day& d) { return d.who.value == line.who.value; });
     if (day == days.end()) day = days.insert(day, Day{line.who, line.place, {}, {}});
     if (line.level && line.time) day->heard.emplace_back(line.level->value, line.time->value);
     if (!line.level) day->missing.push_back(said("a level"));
@@ -36,8 +35,7 @@ std::string whole(double percent) { return plain(steps_up(percent), 0) + " %"; }
 Finding begin_noise(const Sentence& subject, Place place) {
   Finding f = begin_finding("noise", subject, place);
   f.source = as_is("NIOSH 98-126; OSHA 29 CFR 1910.95 App. A");
-  f.caution =
-      said("For people at work: hearing protection and shorter turns. The audience is the licence's matter.");
+  f.caution = said("For people at work: hearing protection and shorter turns. The audience is the licence's matter.");
   return f;
 }
 
@@ -58,9 +56,9 @@ Sentence heard_words(const std::vector<HeardFor>& heard) {
   std::vector<Sentence> words;
   for (const auto& [level, time] : heard) {
     const bool minutes = time < 1 * unit::hour;
-    words.push_back(said("{} dBA for {}", plain(level / unit::decibel_a, 1),
-                         minutes ? plain(steps_up(time / unit::minute), 0) + " min"
-                                 : plain(time / unit::hour, 2) + " h"));
+    words.push_back(
+        said("{} dBA for {}", plain(level / unit::decibel_a, 1),
+             minutes ? plain(steps_up(time / unit::minute), 0) + " min" : plain(time / unit::hour, 2) + " h"));
   }
   return strung(words, ", ");
 }
@@ -76,10 +74,12 @@ Finding finding_of(const Day& day) {
   } else {
     f.measured = *dose;
     f.outcome = *dose <= 100 * (1 + 1e-9) ? Outcome::within : Outcome::over;
-    f.says = said("{}: {} of a day's dose by NIOSH (3 dB), {} by OSHA (5 dB).", heard_words(day.heard), whole(*dose), osha);
+    f.says =
+        said("{}: {} of a day's dose by NIOSH (3 dB), {} by OSHA (5 dB).", heard_words(day.heard), whole(*dose), osha);
     if (f.outcome == Outcome::over) f.says.then(said("Ear plugs and shorter turns, or turn it down."));
   }
-  if (!day.missing.empty() && f.outcome == Outcome::within) say_not_given(f, day.missing, said("Read a level meter and type it."));
+  if (!day.missing.empty() && f.outcome == Outcome::within)
+    say_not_given(f, day.missing, said("Read a level meter and type it."));
   return f;
 }
 

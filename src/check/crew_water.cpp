@@ -39,7 +39,7 @@ Volume going_along(const Catalogue& c, const Plan& plan) {
 /// What the site has to drink; without an amount somewhere it has as much as is wanted.
 struct SiteWater {
   Volume measured;
-  const SiteHas* tap = nullptr;    ///< the first without an amount
+  const SiteHas* tap = nullptr;  ///< the first without an amount
 };
 
 SiteWater site_water(const Show& show) {
@@ -62,10 +62,10 @@ void judge(Finding& f, const Catalogue& c, const Show& show, const Plan& plan) {
   const Volume least = least_water(people, show.hours->value);
   f.measured = have;
   f.limit = least;
-  f.says = said("{} people for {} h ask {}, {} better; {} goes.", people,
-                       plain(show.hours->value / unit::hour, 1), print(least, units, Rounding::up).text(),
-                       print(good_water(people, show.hours->value), units, Rounding::up).text(),
-                       print(have, units, Rounding::down).text());
+  f.says = said("{} people for {} h ask {}, {} better; {} goes.", people, plain(show.hours->value / unit::hour, 1),
+                print(least, units, Rounding::up).text(),
+                print(good_water(people, show.hours->value), units, Rounding::up).text(),
+                print(have, units, Rounding::down).text());
   if (site.measured > Volume{})
     f.says.then(said("{} of it is the site's.", print(site.measured, units, Rounding::down).text()));
   if (site.tap)

@@ -13,8 +13,9 @@ namespace {
 void judge(Finding& f, const Show& show, Area area, int have, int needed, UnitSystem units) {
   f.outcome = have >= needed ? Outcome::within : Outcome::over;
   const std::string covered = print(area, units, Rounding::up).text();
-  f.says = have >= needed ? said("{} for {} of canopies: {} asked.", have, covered, needed)
-                          : said("{} for {} of canopies: {} asked: bring {} more.", have, covered, needed, needed - have);
+  f.says = have >= needed
+               ? said("{} for {} of canopies: {} asked.", have, covered, needed)
+               : said("{} for {} of canopies: {} asked: bring {} more.", have, covered, needed, needed - have);
   const std::string most = print(extinguisher_reach_a, units, Rounding::down).text();
   if (!show.site.extinguisher_walk) {
     assume(f, said("every point within {} of an extinguisher: pace it out", most));

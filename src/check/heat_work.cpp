@@ -40,8 +40,7 @@ Sentence work_words(Temperature wbgt) {
                                      {0.49, said("at most half of each hour")},
                                      {0.24, said("at most a quarter of each hour")}}};
   for (const Share& s : shares)
-    if (const auto limit = screening_limit(WorkLoad::moderate, s.share);
-        limit && wbgt <= limit->not_used_to_heat)
+    if (const auto limit = screening_limit(WorkLoad::moderate, s.share); limit && wbgt <= limit->not_used_to_heat)
       return s.words;
   return said("not at all");
 }
@@ -63,7 +62,8 @@ void judge_index(Finding& f, const Forecast& forecast, UnitSystem units) {
   if (air > hottest) {
     f.outcome = Outcome::over;
     f.measured = air;
-    f.says = said("{} is beyond the heat index: extreme danger. Stop, or move the work to cooler hours.", words(air, units));
+    f.says =
+        said("{} is beyond the heat index: extreme danger. Stop, or move the work to cooler hours.", words(air, units));
     f.detail = WeatherDetail{air, air, said("extreme danger"), measures_at(air)};
     return;
   }
@@ -72,8 +72,7 @@ void judge_index(Finding& f, const Forecast& forecast, UnitSystem units) {
   f.measured = sun;
   f.outcome = sun < danger ? Outcome::within : Outcome::over;
   const Sentence band = name(heat_band(sun));
-  f.says = said("Feels like {} in the shade, up to {} in full sun: {}.", words(shade, units),
-                       words(sun, units), band);
+  f.says = said("Feels like {} in the shade, up to {} in full sun: {}.", words(shade, units), words(sun, units), band);
   if (f.outcome == Outcome::over) f.says.then(said("Move the work to cooler hours, or stop."));
   f.detail = WeatherDetail{shade, sun, band, measures_at(sun)};
 }
@@ -95,7 +94,8 @@ void check_heat(const Catalogue& catalogue, const Show& show, const Plan&, Findi
                            said("Ask the weather office and type it."));
     if (forecast.temperature->value < coolest)
       return say_does_not_apply(f, forecast.temperature->place, said("Too cool for a heat index."));
-    if (!forecast.humidity) return say_not_given(f, {said("the humidity")}, said("Ask the weather office and type it."));
+    if (!forecast.humidity)
+      return say_not_given(f, {said("the humidity")}, said("Ask the weather office and type it."));
     judge_index(f, forecast, units);
   };
   say();

@@ -11,8 +11,7 @@ void check_inspections(const Catalogue& catalogue, const Show& show, const Plan&
     const Case& box = catalogue.kit.cases[i];
     if (!box.inspect_by) continue;
     int going = 0;
-    for (int unit = catalogue.units_of[i].first; unit < catalogue.units_of[i].second; ++unit)
-      going += goes(plan, unit);
+    for (int unit = catalogue.units_of[i].first; unit < catalogue.units_of[i].second; ++unit) going += goes(plan, unit);
     if (going == 0) continue;
     Finding f = begin_finding("inspection", box.code.value, box.inspect_by->place);
     f.source = said("the date in the kit");

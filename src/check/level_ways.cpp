@@ -42,9 +42,9 @@ void judge_ramp(Finding& f, const Passage& way, UnitSystem units) {
   const std::string lies = print(way.ramp->value, units, Rounding::down).text(),
                     rise = small(way.rise->value, units, Rounding::up),
                     landings = print(needed.total, units, Rounding::up).text();
-  f.says = short_ramp
-               ? said("Ramp of {} for {}: {} at 1:12 is asked, with landings {}: lay a longer one.", lies, rise, asks, landings)
-               : said("Ramp of {} for {}: {} at 1:12 is asked, with landings {}.", lies, rise, asks, landings);
+  f.says = short_ramp ? said("Ramp of {} for {}: {} at 1:12 is asked, with landings {}: lay a longer one.", lies, rise,
+                             asks, landings)
+                      : said("Ramp of {} for {}: {} at 1:12 is asked, with landings {}.", lies, rise, asks, landings);
   f.outcome = short_ramp ? Outcome::over : Outcome::within;
 }
 
@@ -125,14 +125,14 @@ void crossings(const Show& show, UnitSystem units, Findings& findings) {
                   small(*highest, units, Rounding::up), small(most_rise_bevelled, units, Rounding::down),
                   print(ramp(*highest).slope, units, Rounding::up).text());
   } else if (unknown > 0) {
-    say_not_given(f,
-                  {said("how high the cable stands at {} of {} crossings", unknown, known + unknown)},
+    say_not_given(f, {said("how high the cable stands at {} of {} crossings", unknown, known + unknown)},
                   said("Measure it with its cover on and type rise."));
   } else {
     f.outcome = Outcome::within;
     const std::string high = small(*highest, units, Rounding::up);
-    f.says = *highest > most_rise_flush ? said("The highest of {} stands {} high: its edges are bevelled 1:2.", known, high)
-                                        : said("The highest of {} stands {} high.", known, high);
+    f.says = *highest > most_rise_flush
+                 ? said("The highest of {} stands {} high: its edges are bevelled 1:2.", known, high)
+                 : said("The highest of {} stands {} high.", known, high);
   }
   findings.list.push_back(f);
 }

@@ -15,19 +15,27 @@ bool aid_typed(const HouseLift& lift) { return !lift.aid.empty() && lift.aid != 
 
 Sentence count_words(int people) {
   switch (people) {
-    case 1: return said("one person");
-    case 2: return said("two people");
-    case 3: return said("three people");
-    default: return said("four people");
+    case 1:
+      return said("one person");
+    case 2:
+      return said("two people");
+    case 3:
+      return said("three people");
+    default:
+      return said("four people");
   }
 }
 
 Sentence lifts_words(int people, const std::string& limit) {
   switch (people) {
-    case 1: return said("One person lifts it: limit {}.", limit);
-    case 2: return said("Two people lift it: limit {}.", limit);
-    case 3: return said("Three people lift it: limit {}.", limit);
-    default: return said("Four people lift it: limit {}.", limit);
+    case 1:
+      return said("One person lifts it: limit {}.", limit);
+    case 2:
+      return said("Two people lift it: limit {}.", limit);
+    case 3:
+      return said("Three people lift it: limit {}.", limit);
+    default:
+      return said("Four people lift it: limit {}.", limit);
   }
 }
 
@@ -54,8 +62,9 @@ Finding lifting_finding(const Catalogue& c, int unit, const Handling& handling) 
   f.subject = c.units[static_cast<std::size_t>(unit)].code;
   // Tens of thousands of findings share these.
   static const Sentence own = said("house limit"), published = as_is("HSE INDG143, L23"),
-                        caution = said("A screen for an easy lift, not a legal maximum: wide, low, wet, steps or a turn need "
-                                       "a new look.");
+                        caution = said(
+                            "A screen for an easy lift, not a legal maximum: wide, low, wet, steps or a turn need "
+                            "a new look.");
   f.source = handling.house_limit ? own : published;
   f.caution = caution;
   f.place = box.place;
@@ -80,12 +89,15 @@ Finding lifting_finding(const Catalogue& c, int unit, const Handling& handling) 
   } else {
     f.outcome = Outcome::over;
     f.limit = handling.limit;
-    f.says = said("Beyond {} by hand, and it has neither wheels nor an aid: carry it in parts, or bring a ramp or a lift.", limit);
+    f.says =
+        said("Beyond {} by hand, and it has neither wheels nor an aid: carry it in parts, or bring a ramp or a lift.",
+             limit);
   }
   return f;
 }
 
-/// The lift that asks for the most people, where the show has not so many. Nothing of a show that does not state its crew.
+/// The lift that asks for the most people, where the show has not so many. Nothing of a show that does not state its
+/// crew.
 std::optional<Finding> too_few_finding(const Catalogue& c, const Show& show, const std::vector<int>& pulled,
                                        const std::vector<Handling>& handling) {
   if (!show.crew || pulled.empty()) return std::nullopt;
@@ -140,9 +152,7 @@ std::optional<LoadingLift> loading_lift(const Case& box, const UnitMass& mass, c
   from.up = from.up_at_origin = box.grip_height->value;
   from.out = hands_out(std::min(box.size->value.length, box.size->value.width), from.up);
   from.travel = lift.deck->value;
-  from.coupling = box.hold == Hold::good   ? Coupling::good
-                  : box.hold == Hold::fair ? Coupling::fair
-                                           : Coupling::poor;
+  from.coupling = box.hold == Hold::good ? Coupling::good : box.hold == Hold::fair ? Coupling::fair : Coupling::poor;
   LiftPoint to = from;
   to.up = from.up + lift.deck->value;
   LoadingLift out;

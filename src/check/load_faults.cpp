@@ -5,10 +5,10 @@
 #include <cmath>
 #include <map>
 
-#include "check/load_stowage.h"
 #include "check/load_place.h"
 #include "check/load_stack.h"
 #include "check/load_stages.h"
+#include "check/load_stowage.h"
 #include "check/load_way.h"
 
 namespace dunnage {
@@ -43,7 +43,9 @@ void judge_counts(const Catalogue& c, const Plan& plan, const Loading& loading, 
     const Seen one = found == seen.end() ? Seen{} : found->second;
     if (found != seen.end()) seen.erase(found);
     const std::string& code = c.units[static_cast<std::size_t>(row.unit)].code;
-    const auto say = [&](const std::string& vehicle, Sentence what) { faults.push_back({vehicle, code, std::move(what)}); };
+    const auto say = [&](const std::string& vehicle, Sentence what) {
+      faults.push_back({vehicle, code, std::move(what)});
+    };
     const bool planned = std::any_of(loading.vehicles.begin(), loading.vehicles.end(), [&](const VehicleLoading& v) {
       return row.vehicle.empty() || v.vehicle == row.vehicle;
     });
@@ -94,7 +96,8 @@ bool out_of_balance(const Vehicle& v, const Sum& sum, const LoadStage& stage) {
     const double tongue = stage.total->si() - bare - people - sum.mass;  // people count on either axle, once in all
     if (differ(stage.front->si() + stage.rear->si() - people, stage.total->si())) return true;
     const double hitch = base + (v.hitch_behind ? v.hitch_behind->value.si() : 0);
-    const double moment = v.empty_rear->value.si() * base + sum.moment + sum.mass * v.front_to_cargo->value.si() + tongue * hitch;
+    const double moment =
+        v.empty_rear->value.si() * base + sum.moment + sum.mass * v.front_to_cargo->value.si() + tongue * hitch;
     return differ(stage.rear->si() - people, moment / base);
   }
   return false;
@@ -112,7 +115,8 @@ void judge_sums(const Stowage& hold, const std::vector<LoadStage>& stages, Fault
 
 }  // namespace
 
-std::vector<LoadFault> load_faults(const Catalogue& catalogue, const Show& show, const Plan& plan, const Loading& loading) {
+std::vector<LoadFault> load_faults(const Catalogue& catalogue, const Show& show, const Plan& plan,
+                                   const Loading& loading) {
   std::vector<LoadFault> faults;
   std::vector<Stowage> holds;
   for (const VehicleLoading& vehicle : loading.vehicles) {

@@ -11,10 +11,11 @@
 
 namespace dunnage {
 
-/// All that is wrong with a plan as drawn, vehicle by vehicle; empty: nothing was found. Overlaps, sides, support, stances,
-/// doors, stacks, the ways in and out at every stop, every unit once, and axle and tongue loads summed again from the
-/// drawing's own numbers.
-std::vector<LoadFault> load_faults(const Catalogue& catalogue, const Show& show, const Plan& plan, const Loading& loading);
+/// All that is wrong with a plan as drawn, vehicle by vehicle; empty: nothing was found. Overlaps, sides, support,
+/// stances, doors, stacks, the ways in and out at every stop, every unit once, and axle and tongue loads summed again
+/// from the drawing's own numbers.
+std::vector<LoadFault> load_faults(const Catalogue& catalogue, const Show& show, const Plan& plan,
+                                   const Loading& loading);
 
 /// Writes the faults into the loading. A vehicle with one loses its pieces.
 void judge_loading(const Catalogue& catalogue, const Show& show, const Plan& plan, Loading& loading);

@@ -25,7 +25,8 @@ bool stands_as_said(const Standing& s) {
       return near(length, size.width) && near(width, size.length) && near(height, size.height);
     case Stance::on_end:
     case Stance::on_side:
-    case Stance::flat: break;
+    case Stance::flat:
+      break;
   }
   std::array<Length, 3> sides{size.length, size.width, size.height};
   std::sort(sides.begin(), sides.end());
@@ -50,8 +51,7 @@ bool passes(const Standing& s, const DoorOpening& door) {
   const double width = door.width.si() + touching, height = door.height.si() + touching;
   std::array<double, 3> sides{};
   for (std::size_t i = 0; i < 3; ++i) sides[i] = s.solid.to[i] - s.solid.from[i];
-  if (as_typed(s))
-    return std::min(sides[0], sides[1]) <= width && sides[2] <= height;
+  if (as_typed(s)) return std::min(sides[0], sides[1]) <= width && sides[2] <= height;
   std::sort(sides.begin(), sides.end());
   return sides[0] <= std::min(width, height) && sides[1] <= std::max(width, height);
 }
@@ -96,8 +96,7 @@ void judge_stances(const Stowage& hold, FaultList& faults) {
     if (!stands_as_said(s)) faults.add(s.code, said("{} is drawn with sides that it does not have.", s.code));
     if (!as_typed(s) && has(*s.box, Mark::this_way_up))
       faults.add(s.code, said("{} lies, and is marked this way up.", s.code));
-    if (!as_typed(s) && !may_lie(s))
-      faults.add(s.code, said("{} lies as its case does not say that it may.", s.code));
+    if (!as_typed(s) && !may_lie(s)) faults.add(s.code, said("{} lies as its case does not say that it may.", s.code));
     const auto& doors = hold.vehicle->doors;
     if (!doors.empty() && std::none_of(doors.begin(), doors.end(), [&](const DoorOpening& d) { return passes(s, d); }))
       faults.add(s.code, said("{} goes through no door as it stands.", s.code));

@@ -18,22 +18,33 @@ const std::string& code_of(const Catalogue& c, int unit) { return c.units[static
 
 std::string figure_of(const LeftOut& left, UnitSystem units) {
   switch (left.want) {
-    case LeftOut::Want::volume: return print(Volume::from_si(left.by), units, Rounding::up).text();
-    case LeftOut::Want::floor: return print(Area::from_si(left.by), units, Rounding::up).text();
-    case LeftOut::Want::mass: return print(Mass::from_si(left.by), units, Rounding::up).text();
-    default: return print_small(Length::from_si(left.by), units, Rounding::up).text();
+    case LeftOut::Want::volume:
+      return print(Volume::from_si(left.by), units, Rounding::up).text();
+    case LeftOut::Want::floor:
+      return print(Area::from_si(left.by), units, Rounding::up).text();
+    case LeftOut::Want::mass:
+      return print(Mass::from_si(left.by), units, Rounding::up).text();
+    default:
+      return print_small(Length::from_si(left.by), units, Rounding::up).text();
   }
 }
 
 Sentence lacks(LeftOut::Want want) {
   switch (want) {
-    case LeftOut::Want::size: return said("too large for the cargo space");
-    case LeftOut::Want::door: return said("too large for the doors");
-    case LeftOut::Want::length: return said("the rows are too long");
-    case LeftOut::Want::volume: return said("the load is more than the cargo space");
-    case LeftOut::Want::floor: return said("the load is more than the floor");
-    case LeftOut::Want::mass: return said("the load is above what the vehicle may carry");
-    case LeftOut::Want::room: break;
+    case LeftOut::Want::size:
+      return said("too large for the cargo space");
+    case LeftOut::Want::door:
+      return said("too large for the doors");
+    case LeftOut::Want::length:
+      return said("the rows are too long");
+    case LeftOut::Want::volume:
+      return said("the load is more than the cargo space");
+    case LeftOut::Want::floor:
+      return said("the load is more than the floor");
+    case LeftOut::Want::mass:
+      return said("the load is above what the vehicle may carry");
+    case LeftOut::Want::room:
+      break;
   }
   return said("no room was found");
 }
@@ -50,11 +61,13 @@ std::vector<Sentence> left_sentences(const Catalogue& c, const VehicleLoading& v
   }
   std::vector<Sentence> out;
   for (const auto& [left, codes] : reasons) {
-    const Sentence why = left.by > 0 ? said("{}, by {}", lacks(left.want), figure_of(left, c.kit.house.units)) : lacks(left.want);
+    const Sentence why =
+        left.by > 0 ? said("{}, by {}", lacks(left.want), figure_of(left, c.kit.house.units)) : lacks(left.want);
     const bool alone = left.want == LeftOut::Want::size || left.want == LeftOut::Want::door;
-    out.push_back(left.proved && alone ? said("Left out, and proved that no plan can take it: {}: {}.", strung(codes, ", "), why)
-                  : left.proved ? said("Left out, and proved that no plan can take all: {}: {}.", strung(codes, ", "), why)
-                              : said("Left out, which is not proved: {}: {}.", strung(codes, ", "), why));
+    out.push_back(
+        left.proved && alone ? said("Left out, and proved that no plan can take it: {}: {}.", strung(codes, ", "), why)
+        : left.proved        ? said("Left out, and proved that no plan can take all: {}: {}.", strung(codes, ", "), why)
+                             : said("Left out, which is not proved: {}: {}.", strung(codes, ", "), why));
   }
   return out;
 }
@@ -63,7 +76,8 @@ std::vector<Sentence> left_sentences(const Catalogue& c, const VehicleLoading& v
 bool beside_bars(const LoadedPiece& p) { return p.row == 0 && p.box.length > p.box.width; }
 
 /// A bar behind what is still aboard when `done` stops are done; nothing where nothing is.
-std::optional<LoadBar> bar_after(const Plan& plan, const VehicleLoading& v, const std::vector<std::string>& stops, int done) {
+std::optional<LoadBar> bar_after(const Plan& plan, const VehicleLoading& v, const std::vector<std::string>& stops,
+                                 int done) {
   LoadBar bar;
   if (done > 0) bar.stop = stops[static_cast<std::size_t>(done) - 1];
   for (const LoadedPiece& p : v.pieces) {
@@ -83,7 +97,8 @@ std::vector<LoadBar> bars_ahead(const Plan& plan, const VehicleLoading& v) {
     pieces.push_back(&p);
     behind += plan.rows[static_cast<std::size_t>(p.unit)].mass;
   }
-  std::stable_sort(pieces.begin(), pieces.end(), [](const LoadedPiece* a, const LoadedPiece* b) { return a->box.x < b->box.x; });
+  std::stable_sort(pieces.begin(), pieces.end(),
+                   [](const LoadedPiece* a, const LoadedPiece* b) { return a->box.x < b->box.x; });
   std::vector<LoadBar> out;
   Length reach;
   for (const LoadedPiece* p : pieces) {
@@ -117,8 +132,9 @@ void add_securing(const Catalogue& c, const Show& show, const Plan& plan, const 
 
 void say_dropped(const VehicleLoading& v, Finding& f) {
   f.outcome = Outcome::not_checked;
-  f.says = said("The plan of this load breaks {} of its rules; it is dropped and not drawn. Load by hand, and weigh it.",
-                v.faults.size());
+  f.says =
+      said("The plan of this load breaks {} of its rules; it is dropped and not drawn. Load by hand, and weigh it.",
+           v.faults.size());
   for (std::size_t i = 0; i < std::min(most_faults_told, v.faults.size()); ++i) f.says.then(v.faults[i].says);
 }
 
@@ -130,7 +146,8 @@ int rows_in(const VehicleLoading& v) {
 
 void assume_of(const Vehicle& v, const Show& show, Finding& f) {
   if (v.doors.empty()) assume(f, said("no door given: loaded from the rear, over its whole width"));
-  if (std::any_of(v.doors.begin(), v.doors.end(), [](const DoorOpening& d) { return !d.at && wall_of(d) != Wall::rear; }))
+  if (std::any_of(v.doors.begin(), v.doors.end(),
+                  [](const DoorOpening& d) { return !d.at && wall_of(d) != Wall::rear; }))
     assume(f, said("a side door whose place is not typed is not used"));
   if (v.kind == Vehicle::Kind::van && v.people_and_fuel)
     assume(f, said("people and fuel count on the front axle and on the rear axle"));
@@ -192,7 +209,9 @@ Finding begin_loading(const std::string& code, const Vehicle& vehicle, const Sho
 /// What goes, and is neither drawn nor named in any vehicle.
 void say_homeless(const Catalogue& c, const Plan& plan, Findings& findings) {
   const auto& all = plan.loading->vehicles;
-  if (c.kit.vehicles.empty() || std::any_of(all.begin(), all.end(), [](const VehicleLoading& v) { return !v.faults.empty(); })) return;
+  if (c.kit.vehicles.empty() ||
+      std::any_of(all.begin(), all.end(), [](const VehicleLoading& v) { return !v.faults.empty(); }))
+    return;
   const auto named = [&](int unit) {
     return std::any_of(all.begin(), all.end(), [&](const VehicleLoading& v) {
       return std::any_of(v.pieces.begin(), v.pieces.end(), [&](const LoadedPiece& p) { return p.unit == unit; }) ||

@@ -9,8 +9,8 @@
 
 namespace dunnage {
 
-/// One finding for each vehicle that carries something, with LoadingDetail, where loads were planned; what has no size or
-/// no cargo space to stand in is said to be in no plan.
+/// One finding for each vehicle that carries something, with LoadingDetail, where loads were planned; what has no size
+/// or no cargo space to stand in is said to be in no plan.
 void check_loading(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings);
 
 }  // namespace dunnage

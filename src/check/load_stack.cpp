@@ -46,7 +46,8 @@ bool within_reach(const Standing& s, const HouseLift& lift) {
     const std::optional<TeamFigure> team = team_figure(2, limits);
     if (team && s.mass <= team->limit) return true;
   }
-  const Mass each = filter_limit(limits.lifter, at <= shoulder + touching ? HandZone::shoulder_to_elbow : HandZone::above_shoulder, Reach::close);
+  const Mass each = filter_limit(
+      limits.lifter, at <= shoulder + touching ? HandZone::shoulder_to_elbow : HandZone::above_shoulder, Reach::close);
   return s.mass <= team_limit({each, each}).value_or(each);
 }
 
@@ -83,9 +84,9 @@ void judge_stacks(const Stowage& hold, FaultList& faults) {
   for (std::size_t i = 0; i < hold.pieces.size(); ++i) {
     const Standing& s = hold.pieces[i];
     if (s.box->stack && carried[i] > s.box->stack->value * slack)
-      faults.add(s.code, said("{} carries {}, and bears {}.", s.code,
-                                     print(carried[i], hold.units, Rounding::up).text(),
-                                     print(s.box->stack->value, hold.units, Rounding::down).text()));
+      faults.add(s.code,
+                 said("{} carries {}, and bears {}.", s.code, print(carried[i], hold.units, Rounding::up).text(),
+                      print(s.box->stack->value, hold.units, Rounding::down).text()));
     if (s.box->stack_count && s.box->stack_count->value > 0 && above[i] > s.box->stack_count->value)
       faults.add(s.code, said("{} has {} pieces on it, one above the other, and takes {}.", s.code, above[i],
                               s.box->stack_count->value));

@@ -28,7 +28,8 @@ bool aboard(const Freight& f, const LoadedPiece& piece, const std::vector<std::s
 }
 
 /// Masses behind the bulkhead of what is still aboard; left and right by the share of each piece on either side.
-std::vector<PlacedMass> placed(const Freight& f, const Plan& plan, const std::vector<std::string>& done, LoadStage& stage) {
+std::vector<PlacedMass> placed(const Freight& f, const Plan& plan, const std::vector<std::string>& done,
+                               LoadStage& stage) {
   std::vector<PlacedMass> out;
   const double middle = f.vehicle->cargo ? f.vehicle->cargo->value.width.si() / 2 : 0;
   double moment = 0;
@@ -53,15 +54,14 @@ class Judge {
   void above(const Sentence& what, const std::optional<Mass>& is, const std::optional<Mass>& limit) {
     if (is && limit && *is > *limit * slack)
       say(said("{} {} of {}, {} too much", what, up(*is), print(*limit, units_, Rounding::down).text(),
-                      up(*is - *limit)));
+               up(*is - *limit)));
   }
   void sides(Mass bare) {
     const Mass heavier = bare * 0.5 + std::max(stage_.left, stage_.right);
     const Mass apart = std::max(stage_.left, stage_.right) - std::min(stage_.left, stage_.right);
     if (apart > heavier * uneven)
-      stage_.warns.push_back(
-          sentence(stage_.left > stage_.right ? said("the left side is heavier by {}", up(apart))
-                                              : said("the right side is heavier by {}", up(apart))));
+      stage_.warns.push_back(sentence(stage_.left > stage_.right ? said("the left side is heavier by {}", up(apart))
+                                                                 : said("the right side is heavier by {}", up(apart))));
   }
   void say(const Sentence& what) { stage_.over.push_back(sentence(what)); }
 
@@ -91,7 +91,9 @@ void weigh_trailer(const Freight& f, std::vector<PlacedMass> load, LoadStage& st
 std::optional<Mass> less(const Maybe<Mass>& limit, Mass taken) {
   return limit ? std::optional(limit->value - taken) : std::nullopt;
 }
-std::optional<Mass> least(const std::optional<Mass>& a, const std::optional<Mass>& b) { return a && b ? std::min(*a, *b) : a ? a : b; }
+std::optional<Mass> least(const std::optional<Mass>& a, const std::optional<Mass>& b) {
+  return a && b ? std::min(*a, *b) : a ? a : b;
+}
 
 void judge_trailer(const Vehicle& v, LoadStage& stage, UnitSystem units) {
   Judge judge(units, stage);
@@ -105,17 +107,17 @@ void judge_trailer(const Vehicle& v, LoadStage& stage, UnitSystem units) {
   if (!stage.tongue_share || stage.cargo <= Mass{}) return;  // the window is the loaded trailer's
   if (v.tongue_from && *stage.tongue_share < v.tongue_from->value * (1 - 1e-9))
     judge.say(said("tongue {} % of the whole, {} % at least", plain(steps_down(*stage.tongue_share * 1000) / 10, 1),
-                          plain(v.tongue_from->value * 100, 1)));
+                   plain(v.tongue_from->value * 100, 1)));
   if (v.tongue_to && *stage.tongue_share > v.tongue_to->value * slack)
     judge.say(said("tongue {} of the whole, {} % at most", percent_up(*stage.tongue_share),
-                          plain(v.tongue_to->value * 100, 1)));
+                   plain(v.tongue_to->value * 100, 1)));
   judge.sides(*stage.total - stage.cargo);
 }
 
 /// The trailer behind a van, where one is loaded or listed.
 struct Towed {
   Freight freight;
-  int trailers = 0;                ///< that go with this van
+  int trailers = 0;  ///< that go with this van
 };
 
 Towed towed_by(const Catalogue& c, const Show& show, const Plan& plan, const Loading& loading, const Vehicle& van) {
@@ -158,7 +160,8 @@ bool weigh_van(const Freight& f, const Plan& plan, const Towed& towed, const std
   stage.rear = bare.rear + people;
   judge.above(said("front axle"), stage.front, value_of(v.limit_front));
   judge.above(said("rear axle"), stage.rear, value_of(v.limit_rear));
-  if (bare.front < bare.total * least_steered) judge.say(said("the front axle carries less than a fifth, and hardly steers"));
+  if (bare.front < bare.total * least_steered)
+    judge.say(said("the front axle carries less than a fifth, and hardly steers"));
   return true;
 }
 
@@ -175,10 +178,10 @@ std::optional<Mass> van_bears(const Vehicle& v, Length centre, Mass tongue) {
 
 std::optional<Mass> trailer_bears(const Vehicle& v, Length centre) {
   const Mass empty = v.empty_axle->value + v.empty_tongue->value;
-  const auto most =
-      allowed_cargo(TongueLimits{empty, v.empty_tongue->value, v.coupling_to_axle->value, value_of(v.limit_axle),
-                                 value_of(v.limit_tongue), value_of(v.gross), value_of(v.tongue_from), value_of(v.tongue_to)},
-                    centre + v.coupling_to_cargo->value);
+  const auto most = allowed_cargo(
+      TongueLimits{empty, v.empty_tongue->value, v.coupling_to_axle->value, value_of(v.limit_axle),
+                   value_of(v.limit_tongue), value_of(v.gross), value_of(v.tongue_from), value_of(v.tongue_to)},
+      centre + v.coupling_to_cargo->value);
   return v.payload && most ? std::min(*most, v.payload->value) : most;
 }
 
@@ -189,7 +192,8 @@ void add_curve(const Vehicle& v, StagedLoad& out) {
     const Length centre = v.cargo->value.length * (static_cast<double>(i) / curve_points);
     std::optional<Mass> most;
     for (const LoadStage& stage : out.stages) {
-      const auto then = v.kind == Vehicle::Kind::van ? van_bears(v, centre, stage.tongue.value_or(Mass{})) : trailer_bears(v, centre);
+      const auto then =
+          v.kind == Vehicle::Kind::van ? van_bears(v, centre, stage.tongue.value_or(Mass{})) : trailer_bears(v, centre);
       most = then ? least(most, then) : std::nullopt;
       if (!most) break;
     }
@@ -221,7 +225,8 @@ class Missing {
 };
 
 /// What a van needs to know of the trailer behind it.
-void add_missing_trailer(const Vehicle& v, const Plan& plan, const Loading& loading, const Towed& towed, Missing& missing) {
+void add_missing_trailer(const Vehicle& v, const Plan& plan, const Loading& loading, const Towed& towed,
+                         Missing& missing) {
   if (towed.trailers == 0) return;
   missing.need(towed.trailers == 1, said("which one of {} trailers it pulls", towed.trailers));
   missing.need(v.hitch_behind.has_value(), said("rear axle to hitch"));
@@ -231,7 +236,8 @@ void add_missing_trailer(const Vehicle& v, const Plan& plan, const Loading& load
   missing.need(trailer.empty_axle && trailer.empty_tongue && trailer.coupling_to_axle && trailer.coupling_to_cargo,
                said("empty axle, tongue and coupling of its trailer"));
   missing.need(towed.freight.loading != nullptr, said("where the load of the trailer stands"));
-  const int unknown = towed.freight.loading ? unknown_masses(towed.freight, plan) : 0, unsized = unsized_in(trailer, plan, loading);
+  const int unknown = towed.freight.loading ? unknown_masses(towed.freight, plan) : 0,
+            unsized = unsized_in(trailer, plan, loading);
   missing.need(unknown == 0, said("the mass of {} pieces in its trailer", unknown));
   missing.need(unsized == 0, said("the size of {} pieces in its trailer", unsized));
 }
@@ -281,7 +287,8 @@ std::vector<const Vehicle*> trailers_of(const Catalogue& c, const Show& show, co
     if (v.kind != Vehicle::Kind::trailer || !v.pulled_by || v.pulled_by->value != van.code.value) continue;
     const auto in_it = [&](const PlanRow& row) { return row.goes && row.vehicle == v.code.value; };
     const auto listed = [&](const Load& l) { return l.vehicle.value == v.code.value; };
-    if (std::any_of(plan.rows.begin(), plan.rows.end(), in_it) || std::any_of(show.loads.begin(), show.loads.end(), listed))
+    if (std::any_of(plan.rows.begin(), plan.rows.end(), in_it) ||
+        std::any_of(show.loads.begin(), show.loads.end(), listed))
       out.push_back(&v);
   }
   return out;

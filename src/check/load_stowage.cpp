@@ -42,8 +42,8 @@ Stowage stowage_of(const Catalogue& catalogue, const Show& show, const Plan& pla
     const auto at = static_cast<std::size_t>(piece.unit);
     if (piece.unit < 0 || at >= catalogue.units.size() || at >= plan.rows.size()) continue;
     const PlanRow& row = plan.rows[at];
-    hold.pieces.push_back({&piece, &catalogue.case_at(piece.unit), catalogue.units[at].code, solid(piece.box), row.mass,
-                           row.mass_known});
+    hold.pieces.push_back(
+        {&piece, &catalogue.case_at(piece.unit), catalogue.units[at].code, solid(piece.box), row.mass, row.mass_known});
   }
   return hold;
 }

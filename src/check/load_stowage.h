@@ -40,19 +40,19 @@ struct Standing {
 /// One vehicle with what is drawn in it.
 struct Stowage {
   const Vehicle* vehicle = nullptr;
-  std::vector<std::string> stops;    ///< as the show types them
-  std::vector<Standing> pieces;      ///< in order of loading
-  std::vector<Solid> blocks;         ///< wheel arches, steps, rails
+  std::vector<std::string> stops;  ///< as the show types them
+  std::vector<Standing> pieces;    ///< in order of loading
+  std::vector<Solid> blocks;       ///< wheel arches, steps, rails
   UnitSystem units = UnitSystem::metric;
-  HouseLift lift;                    ///< whose hands load it
+  HouseLift lift;  ///< whose hands load it
 };
 /// Null vehicle where the kit has none of that code. Pieces with a unit that does not exist are left out.
 Stowage stowage_of(const Catalogue& catalogue, const Show& show, const Plan& plan, const VehicleLoading& loading);
 
 /// Where a piece rests and on what. Of a piece on the floor, nothing.
 struct Rest {
-  int below = 0;                     ///< index in the hold
-  double area = 0;                   ///< of contact, m2
+  int below = 0;    ///< index in the hold
+  double area = 0;  ///< of contact, m2
 };
 std::vector<Rest> rests_on(const Stowage& hold, std::size_t piece);
 bool on_floor(const Standing& piece);

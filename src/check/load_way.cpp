@@ -8,7 +8,8 @@
 namespace dunnage {
 namespace {
 
-/// How far hands reach over what stays aboard, or hold up a piece that is half through a door. Common practice, no source.
+/// How far hands reach over what stays aboard, or hold up a piece that is half through a door. Common practice, no
+/// source.
 constexpr double arm = 0.6;
 
 /// Who is aboard, and what bears whom.
@@ -81,7 +82,8 @@ class Aboard {
   /// That is a fault by itself, and said once.
   bool passes_none(std::size_t piece) const {
     const std::vector<DoorOpening>& doors = hold_.vehicle->doors;
-    return std::none_of(doors.begin(), doors.end(), [&](const DoorOpening& d) { return passes(hold_.pieces[piece], d); });
+    return std::none_of(doors.begin(), doors.end(),
+                        [&](const DoorOpening& d) { return passes(hold_.pieces[piece], d); });
   }
 
   /// Straight sideways, wholly within the opening. `in_way` is set where a piece stands in it.
@@ -90,7 +92,8 @@ class Aboard {
     if (!door.at || (wall != Wall::left && wall != Wall::right)) return false;
     Solid way = hold_.pieces[piece].solid;
     const double from = door.at->value.si(), to = from + door.width.si();
-    if (way.from[0] < from - touching || way.to[0] > to + touching || way.to[2] > door.height.si() + touching) return false;
+    if (way.from[0] < from - touching || way.to[0] > to + touching || way.to[2] > door.height.si() + touching)
+      return false;
     (wall == Wall::left ? way.from[1] : way.to[1]) = wall == Wall::left ? 0 : hold_.vehicle->cargo->value.width.si();
     const int other = first_in(way, piece);
     if (other >= 0) in_way = other;
@@ -142,7 +145,8 @@ int stop_of(const Stowage& hold, const Plan& plan, const Standing& s) {
 }
 
 Sentence stop_words(const Stowage& hold, int stop) {
-  return stop < static_cast<int>(hold.stops.size()) ? Sentence(hold.stops[static_cast<std::size_t>(stop)]) : said("the end");
+  return stop < static_cast<int>(hold.stops.size()) ? Sentence(hold.stops[static_cast<std::size_t>(stop)])
+                                                    : said("the end");
 }
 
 /// What stands in the way, or else the vehicle does.
@@ -197,7 +201,8 @@ void judge_lintel(const Stowage& hold, FaultList& faults) {
   for (const Standing& s : hold.pieces) {
     const double behind = hold.vehicle->cargo->value.length.si() - s.solid.to[0];
     if (s.solid.to[2] > top + touching && behind < std::min(s.solid.to[0] - s.solid.from[0], arm) - touching)
-      faults.add(s.code, said("{} stands above the top of the rear door, without room behind it to lift it there.", s.code));
+      faults.add(s.code,
+                 said("{} stands above the top of the rear door, without room behind it to lift it there.", s.code));
   }
 }
 

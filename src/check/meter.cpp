@@ -22,8 +22,7 @@ std::string gust_words(Speed gust, std::string_view meter) {
   return plain(steps_down(gust / meter_step(meter)), 0) + " " + std::string(meter);
 }
 
-WindCard wind_card(const Structure& structure, std::optional<Speed> down, Sentence governs,
-                   std::string_view meter) {
+WindCard wind_card(const Structure& structure, std::optional<Speed> down, Sentence governs, std::string_view meter) {
   WindCard card;
   card.meter = std::string(meter);
   card.maker_known = structure.maker_gust.has_value();

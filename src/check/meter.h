@@ -23,8 +23,7 @@ std::string gust_words(Speed gust, std::string_view meter);
 
 /// Ready and start at 60 and 80 per cent of the down level, all in whole units of the meter, and how long and
 /// with how many people it comes down. Without a down level only the last two.
-WindCard wind_card(const Structure& structure, std::optional<Speed> down, Sentence governs,
-                   std::string_view meter);
+WindCard wind_card(const Structure& structure, std::optional<Speed> down, Sentence governs, std::string_view meter);
 
 /// Margin (capacity over demand) at every 1 mph or 1 m/s up to `end`, of what holds `holds` and no more:
 /// demand grows with the square of the gust. At most 200 points.

@@ -17,8 +17,7 @@ std::optional<Power> draws_of_code(const Catalogue& c, const std::string& code) 
   if (const int unit = c.unit_index(code); unit >= 0)
     return draws_of(c, c.units[static_cast<std::size_t>(unit)].case_index);
   if (const int i = c.case_index(code); i >= 0) return draws_of(c, i);
-  if (const Item* item = c.item(code))
-    return item->draws ? std::optional<Power>(item->draws->value) : std::nullopt;
+  if (const Item* item = c.item(code)) return item->draws ? std::optional<Power>(item->draws->value) : std::nullopt;
   // A serves word: the most that anything serving it draws.
   std::optional<Power> most;
   const auto widen = [&](const std::optional<Power>& one) {
@@ -65,8 +64,8 @@ std::optional<Current> ampacity_of(const Cable& cable, Phases phases) {
 }
 
 /// Adds the loss over one segment; false where it cannot be worked out, and then says why.
-bool add_loss(CircuitRow& row, const Cable& cable, const Maybe<Length>& length, Phases phases,
-              Current current, double power_factor) {
+bool add_loss(CircuitRow& row, const Cable& cable, const Maybe<Length>& length, Phases phases, Current current,
+              double power_factor) {
   if (!length) row.missing.push_back(said("the length of {}", cable.name));
   if (!cable.conductor) row.missing.push_back(said("the conductor of {}", cable.name));
   if (!length || !cable.conductor) return false;
@@ -95,21 +94,19 @@ double drop_limit(const Supply* supply, const CircuitRow& row) {
 }
 
 /// The cables from the supply to the farthest outlet. `feeder`: what flows in the supply's own cable.
-void read_cables(CircuitRow& row, const Catalogue& c, const Circuit& circuit, const Supply* supply,
-                 Phases phases, Voltage voltage, Current feeder) {
+void read_cables(CircuitRow& row, const Catalogue& c, const Circuit& circuit, const Supply* supply, Phases phases,
+                 Voltage voltage, Current feeder) {
   const double factor = power_factor_of(circuit);
   bool whole = true;
   if (supply && (supply->cable || supply->conductor || supply->length))
-    whole =
-        add_loss(row, cable_of(c, supply->cable, supply->conductor), supply->length, phases, feeder, factor);
+    whole = add_loss(row, cable_of(c, supply->cable, supply->conductor), supply->length, phases, feeder, factor);
   const Cable first = cable_of(c, circuit.cable, circuit.conductor);
   row.cable = first.name;
   row.ampacity = ampacity_of(first, phases);
   whole = add_loss(row, first, circuit.length, phases, *row.current, factor) && whole;
   for (const Segment& segment : circuit.then) {
     const Cable cable = cable_of(c, segment.cable, segment.conductor);
-    const Current flows =
-        segment.carries ? current_of(phases, segment.carries->value, voltage, factor) : *row.current;
+    const Current flows = segment.carries ? current_of(phases, segment.carries->value, voltage, factor) : *row.current;
     whole = add_loss(row, cable, segment.length, phases, flows, factor) && whole;
     if (const auto ampacity = ampacity_of(cable, phases); ampacity && !segment.carries)
       row.ampacity = row.ampacity ? std::min(*row.ampacity, *ampacity) : *ampacity;
@@ -204,8 +201,7 @@ FedPower fed_power(const Catalogue& catalogue, const Circuit& circuit) {
   FedPower fed;
   if (circuit.feeds.empty()) fed.missing.push_back(said("what it feeds"));
   for (const CircuitLoad& load : circuit.feeds) {
-    const auto draws =
-        load.draws ? std::optional<Power>(load.draws->value) : draws_of_code(catalogue, load.code.value);
+    const auto draws = load.draws ? std::optional<Power>(load.draws->value) : draws_of_code(catalogue, load.code.value);
     const std::string name = fmt::format("{} x {}", load.count, load.code.value);
     if (!draws) {
       fed.missing.push_back(said("what {} draws", load.code.value));
@@ -221,8 +217,7 @@ FedPower fed_power(const Catalogue& catalogue, const Circuit& circuit) {
 
 std::vector<CircuitRow> circuit_rows(const Catalogue& catalogue, const Show& show) {
   std::vector<CircuitRow> rows;
-  for (int i = 0; i < static_cast<int>(show.circuits.size()); ++i)
-    rows.push_back(loaded_row(catalogue, show, i));
+  for (int i = 0; i < static_cast<int>(show.circuits.size()); ++i) rows.push_back(loaded_row(catalogue, show, i));
   for (CircuitRow& row : rows) {
     const Circuit& circuit = show.circuits[static_cast<std::size_t>(row.circuit)];
     const Supply* supply = supply_of(show, circuit);

@@ -21,8 +21,7 @@ int in_the_open(const Catalogue& c, const Show& show, const Plan& plan) {
   int count = 0;
   for (int unit : plan.pulled()) {
     const CaseUnit& one = c.units[static_cast<std::size_t>(unit)];
-    if (draws_of(c, one.case_index) && !canopy_at(c, show, plan.rows[static_cast<std::size_t>(unit)].place))
-      ++count;
+    if (draws_of(c, one.case_index) && !canopy_at(c, show, plan.rows[static_cast<std::size_t>(unit)].place)) ++count;
   }
   // What a tower or stand carries is in the open, wherever it stands.
   for (const Use& use : show.uses) {
@@ -43,9 +42,10 @@ void judge(Finding& f, const Catalogue& c, const Show& show, const Plan& plan) {
   f.measured = static_cast<double>(open);
   f.limit = static_cast<double>(covers);
   f.outcome = chance <= 0 || open <= covers ? Outcome::within : Outcome::over;
-  f.says = said("Chance of rain {} %: {} under no canopy; {} go.", plain(chance, 0),
-                open == 1 ? said("{} piece that draws power stands", open) : said("{} pieces that draw power stand", open),
-                covers == 1 ? said("{} cover", covers) : said("{} covers", covers));
+  f.says =
+      said("Chance of rain {} %: {} under no canopy; {} go.", plain(chance, 0),
+           open == 1 ? said("{} piece that draws power stands", open) : said("{} pieces that draw power stand", open),
+           covers == 1 ? said("{} cover", covers) : said("{} covers", covers));
   if (f.outcome == Outcome::over) f.says.then(said("Bring {} more, or move it under a canopy.", open - covers));
   assume(f, said("a canopy at a place is taken to keep dry what stands at that place"));
 }
@@ -59,7 +59,8 @@ void check_rain(const Catalogue& catalogue, const Show& show, const Plan& plan, 
   if (is_indoor(show))
     say_does_not_apply(f, setting_place(show), said("Indoors: no rain on equipment."));
   else if (!show.forecast || !show.forecast->rain)
-    say_not_given(f, {said("the chance of rain")}, said("Ask the weather office and type it; until then cover everything."));
+    say_not_given(f, {said("the chance of rain")},
+                  said("Ask the weather office and type it; until then cover everything."));
   else
     judge(f, catalogue, show, plan);
   findings.list.push_back(f);

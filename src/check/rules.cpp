@@ -66,8 +66,7 @@ const std::vector<Rule>& rules() {
        "mass carried against the maker's rated load", "the maker's plate", "as typed",
        "fittings and cable where their mass is not typed, shock, loads off the middle",
        "the maker's plate and a competent person", check_tower_load},
-      {"circuit",
-       "each circuit against its protection, its cable, and the voltage lost at its farthest outlet",
+      {"circuit", "each circuit against its protection, its cable, and the voltage lost at its farthest outlet",
        "current = power / (voltage x power factor), counted 1.25 when on for three hours or more; voltage "
        "drop "
        "2 x I x R x L (root 3 for three phases) over all segments, 5 % at most, or by cross-section",
@@ -76,14 +75,12 @@ const std::vector<Rule>& rules() {
        "coiled, bundled or hot cable, metric ampacity that the maker does not give, neutral currents, "
        "earthing",
        "a licensed electrician and the inspector", check_circuits},
-      {"supply",
-       "each power source against its rating, leg by leg, and a generator with height, heat and starting",
+      {"supply", "each power source against its rating, leg by leg, and a generator with height, heat and starting",
        "sum of power / power factor + the largest starting load, against the rating; a leg against its equal "
        "share; "
        "generator 3 % less each 500 m above 1000 m and each 5 C above 40 C; 20 ft from tents, doors and "
        "windows, its fuel 50 ft from tents",
-       "the plate as typed; an operator's manual of a small set; a city's tent permit page",
-       "manual as copied",
+       "the plate as typed; an operator's manual of a small set; a city's tent permit page", "manual as copied",
        "earthing and the neutral's bond, harmonics, a limit on imbalance (none is published)",
        "the set's own manual; a licensed electrician", check_supplies},
       {"heat", "how hot the day is for people at work",
@@ -98,12 +95,11 @@ const std::vector<Rule>& rules() {
        "OSHA/NIOSH text (8 oz every 15 to 20 minutes); OSHA proposed rule of 2024", "as read",
        "the audience, water that is spilt, salt after two hours of sweat", "the crew chief", check_water},
       {"cold", "how cold the wind makes the day at 10 C (50 F) and below",
-       "13.12 + 0.6215 T - 11.37 V^0.16 + 0.3965 T V^0.16, above -27 C",
-       "Environment Canada and NWS, wind chill", "2001", "wet clothes, wet hands, metal, people who are ill",
-       "the crew chief, and each person for themselves", check_cold},
+       "13.12 + 0.6215 T - 11.37 V^0.16 + 0.3965 T V^0.16, above -27 C", "Environment Canada and NWS, wind chill",
+       "2001", "wet clothes, wet hands, metal, people who are ill", "the crew chief, and each person for themselves",
+       check_cold},
       {"rain", "covers for what draws power in the open",
-       "covers that go against pieces that draw power at places without a canopy",
-       "common practice, no source", "none",
+       "covers that go against pieces that draw power at places without a canopy", "common practice, no source", "none",
        "rain that blows in, ground that floods, connectors on the ground",
        "the person named to stop the show; the electrician", check_rain},
       {"lightning", "how far off a storm is when clearing must begin",
@@ -112,24 +108,22 @@ const std::vector<Rule>& rules() {
        "a storm that forms overhead, panic, people who do not hear", "the person named to stop the show",
        check_lightning},
       {"stop-person", "somebody by role who may stop the show and alone restarts it", "a role is typed",
-       "common practice, no source", "none", "whether that person is there and listened to",
-       "who runs the show", check_stop_person},
+       "common practice, no source", "none", "whether that person is there and listened to", "who runs the show",
+       check_stop_person},
       {"noise", "the crew's noise dose",
        "100 x sum of C / T, T = 8 h / 2^((L - 85) / 3), at most 100 %; OSHA's beside it: 8 h / 2^((L - 90) / "
        "5)",
        "NIOSH 98-126; OSHA 29 CFR 1910.95 Appendix A", "1998; as read",
-       "the audience, single loud bangs, levels that nobody measured",
-       "the employer; the licence for the audience", check_noise},
+       "the audience, single loud bangs, levels that nobody measured", "the employer; the licence for the audience",
+       check_noise},
       {"ways", "steps, ramps and cables that people walk and roll over",
        "up to 1/4 in nothing, up to 1/2 in a bevel, above that a ramp of 12 x rise; 36 in wide",
-       "ADA Standards 303 and 405", "2010",
-       "light, slope of the ground, crowds, escape routes and their widths", "the venue and the fire marshal",
-       check_ways},
+       "ADA Standards 303 and 405", "2010", "light, slope of the ground, crowds, escape routes and their widths",
+       "the venue and the fire marshal", check_ways},
       {"extinguishers", "extinguishers for the canopies that stand",
        "one for each 3000 ft2 or part; the longest walk to one, where it is typed, 75 ft",
        "a city's tent permit page; 29 CFR 1910.157(d)", "as read",
-       "their kind and charge, fuel on site (50 ft class B), cooking", "the fire marshal",
-       check_extinguishers},
+       "their kind and charge, fuel on site (50 ft class B), cooking", "the fire marshal", check_extinguishers},
       {"vehicle", "what each vehicle and trailer carries against its plates",
        "load + people against payload; empty + load + people against gross; with its trailer against the "
        "train; "
@@ -139,16 +133,20 @@ const std::vector<Rule>& rules() {
        "tyres, brakes, how high the load stands, axles and tongue without positions, unloading on the way",
        "the plate, the tyre placard, the hitch plate; the driver", check_vehicles},
       {"loading", "what stands where in each vehicle, and its axles and tongue after every stop",
-       "a plan of boxes judged by a checker of its own: nothing in one place, whole bases borne, this way up, wheels down, "
-       "nothing on the fragile or on the lighter, mass on top within its limit, within reach of hands, through a door, out at "
-       "its stop past what stays; moments at departure and after each stop against the plates, the tongue's window and a fifth on the steered "
+       "a plan of boxes judged by a checker of its own: nothing in one place, whole bases borne, this way up, wheels "
+       "down, "
+       "nothing on the fragile or on the lighter, mass on top within its limit, within reach of hands, through a door, "
+       "out at "
+       "its stop past what stays; moments at departure and after each stop against the plates, the tongue's window and "
+       "a fifth on the steered "
        "axle; sides apart by more than 10 % (our choice)",
        "statics; 49 CFR 393.106, 393.110; steered axle after DGUV rule 70", "as read",
-       "what bends or is squeezed, posts beside a narrow door, straps against braking above working loads, tyres, what nobody typed a size for",
+       "what bends or is squeezed, posts beside a narrow door, straps against braking above working loads, tyres, what "
+       "nobody typed a size for",
        "the plate and a scale; the driver", check_loading},
-      {"inspection", "things whose inspection date runs out before the show",
-       "inspect_by against the show's date", "the date in the kit", "as typed",
-       "what nobody gave a date, and what broke since", "who inspects it", check_inspections},
+      {"inspection", "things whose inspection date runs out before the show", "inspect_by against the show's date",
+       "the date in the kit", "as typed", "what nobody gave a date, and what broke since", "who inspects it",
+       check_inspections},
   };
   return table;
 }

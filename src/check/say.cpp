@@ -42,9 +42,7 @@ void assume(Finding& finding, const Sentence& assumption) {
 }
 
 std::string amps_up(Current current) { return tenths_up(current / unit::ampere, "A"); }
-std::string amps_down(Current current) {
-  return plain(steps_down(current / unit::ampere * 10) / 10, 1) + " A";
-}
+std::string amps_down(Current current) { return plain(steps_down(current / unit::ampere * 10) / 10, 1) + " A"; }
 std::string volts_up(Voltage voltage) { return tenths_up(voltage / unit::volt, "V"); }
 std::string watts_up(Power power) { return plain(steps_up(power / unit::watt), 0) + " W"; }
 std::string watts_down(Power power) { return plain(steps_down(power / unit::watt), 0) + " W"; }

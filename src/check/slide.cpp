@@ -9,7 +9,8 @@ namespace dunnage {
 
 bool likely_wet(const Show& show) { return show.forecast && show.forecast->rain && show.forecast->rain->value >= 50; }
 
-std::optional<FootFriction> foot_friction(const House& house, const Show& show, const std::optional<std::string>& ground) {
+std::optional<FootFriction> foot_friction(const House& house, const Show& show,
+                                          const std::optional<std::string>& ground) {
   if (!ground) return std::nullopt;
   for (const TestedFriction& tested : house.friction)
     if (tested.ground == *ground)
@@ -18,9 +19,11 @@ std::optional<FootFriction> foot_friction(const House& house, const Show& show, 
                                plain(tested.share * tested_friction_share, 3), tested.tested)};
   const auto listed = likely_wet(show) ? std::nullopt : steel_friction(*ground);
   if (!listed) return std::nullopt;
-  return FootFriction{*listed, strung({said("friction {}, the least listed for a steel foot (from memory, after EN 13814)",
-                                            plain(*listed, 3)),
-                                       said("the ground is dry")}, "; ")};
+  return FootFriction{
+      *listed,
+      strung({said("friction {}, the least listed for a steel foot (from memory, after EN 13814)", plain(*listed, 3)),
+              said("the ground is dry")},
+             "; ")};
 }
 
 void begin_slide(Finding& finding) {
@@ -57,11 +60,13 @@ void judge_slide(Finding& finding, std::optional<Speed> slides, const FootFricti
   finding.measured = *forecast;
   finding.outcome = *forecast <= *slides * (1 + 1e-9) ? Outcome::within : Outcome::over;
   const std::string gust = forecast_words(*forecast, meter);
-  finding.says = finding.outcome == Outcome::within
-                     ? said("It may slide from {} gust; the forecast gust is {}.", at, gust)
-                     : said("It may slide from {} gust; the forecast gust is {}: add ballast, take walls and banners off, "
-                            "stake and guy it, or leave it down.",
-                            at, gust);
+  finding.says =
+      finding.outcome == Outcome::within
+          ? said("It may slide from {} gust; the forecast gust is {}.", at, gust)
+          : said(
+                "It may slide from {} gust; the forecast gust is {}: add ballast, take walls and banners off, "
+                "stake and guy it, or leave it down.",
+                at, gust);
 }
 
 }  // namespace dunnage

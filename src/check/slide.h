@@ -22,7 +22,8 @@ struct FootFriction {
 bool likely_wet(const Show& show);
 /// The house's own test on this ground at half, else the least published for a steel foot there, unless it may be wet.
 /// Empty where there is neither, as on grass.
-std::optional<FootFriction> foot_friction(const House& house, const Show& show, const std::optional<std::string>& ground);
+std::optional<FootFriction> foot_friction(const House& house, const Show& show,
+                                          const std::optional<std::string>& ground);
 
 /// Share of a tested friction that counts: a factor of 2.0 on friction is asked.
 /// Source: a note of the Concrete Society on friction of falsework.
@@ -35,7 +36,7 @@ bool knows_grip(Finding& finding, const Show& show, const std::optional<std::str
                 const std::optional<FootFriction>& friction);
 /// Outcome, figures and words of what may slide from `slides` on; empty: nothing pushes it. Without a forecast not
 /// checked.
-void judge_slide(Finding& finding, std::optional<Speed> slides, const FootFriction& friction, std::optional<Speed> forecast,
-                 std::string_view meter);
+void judge_slide(Finding& finding, std::optional<Speed> slides, const FootFriction& friction,
+                 std::optional<Speed> forecast, std::string_view meter);
 
 }  // namespace dunnage

@@ -17,8 +17,8 @@ void add_weight(std::vector<SpareWeight>& weights, const Catalogue& c, const Pla
     if (c.units[static_cast<std::size_t>(unit)].out_of_service || !(mass.known || box.filled)) continue;
     // The lightest of several alike speaks for all.
     weight.mass = weight.mass > Mass{} ? std::min(weight.mass, mass.as_ballast) : mass.as_ballast;
-    const bool used = std::any_of(plan.ballast.begin(), plan.ballast.end(),
-                                  [&](const BallastPiece& p) { return p.unit == unit; });
+    const bool used =
+        std::any_of(plan.ballast.begin(), plan.ballast.end(), [&](const BallastPiece& p) { return p.unit == unit; });
     if (!used) ++weight.free;
   }
   if (weight.mass > Mass{}) weights.push_back(weight);

@@ -56,7 +56,8 @@ void check_lightning(const Catalogue& catalogue, const Show& show, const Plan&, 
   if (is_indoor(show)) {
     say_does_not_apply(f, setting_place(show), said("Indoors: in shelter already."));
   } else if (!missing.empty()) {
-    say_not_given(f, missing, said("Walk it, agree it with the site, and type it; until then stop at the first thunder."));
+    say_not_given(f, missing,
+                  said("Walk it, agree it with the site, and type it; until then stop at the first thunder."));
     f.detail = d;
   } else {
     judge(f, d, show, catalogue.kit.house.units);

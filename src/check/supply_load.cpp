@@ -65,8 +65,9 @@ std::vector<Voltage> outlet_voltages(const SupplyDetail& d) {
 
 void add_tests(SupplyDetail& d, UnitSystem units) {
   if (d.kind == "generator")
-    d.tests.push_back(said("Generator: fenced off, exhaust away from people; refuelled off and cooled; extinguisher {} to {} away.",
-                           paced(extinguisher_from, units, Rounding::up), paced(extinguisher_to, units, Rounding::down)));
+    d.tests.push_back(
+        said("Generator: fenced off, exhaust away from people; refuelled off and cooled; extinguisher {} to {} away.",
+             paced(extinguisher_from, units, Rounding::up), paced(extinguisher_to, units, Rounding::down)));
   for (const CircuitRow& row : d.circuits)
     d.tests.push_back(said("{}: press the test button of its residual-current device; it trips; reset it.", row.name));
   d.tests.push_back(said("Outlet tester at the farthest outlet of each circuit: earth, line and neutral right."));
@@ -103,18 +104,18 @@ void judge_clear(const Supply& supply, UnitSystem units, Judged& judged) {
     judged.over.push_back(said("It stands {} from a tent, door or window: move it to {} at least.",
                                is(supply.distance->value), least(generator_distance)));
   if (too_near(supply.fuel, fuel_distance, said("how far its fuel is kept from the nearest tent"), judged))
-    judged.over.push_back(said("Its fuel is kept {} from a tent: move it to {} at least.", is(supply.fuel->value),
-                               least(fuel_distance)));
+    judged.over.push_back(
+        said("Its fuel is kept {} from a tent: move it to {} at least.", is(supply.fuel->value), least(fuel_distance)));
 }
 
 /// A leg may take its equal share of the rating and no more.
 void judge_legs(SupplyDetail& d, Judged& judged) {
   if (d.legs.empty()) return;
-  if (d.phases < 3 && std::any_of(d.circuits.begin(), d.circuits.end(), [](const CircuitRow& r) { return r.leg.empty(); }))
+  if (d.phases < 3 &&
+      std::any_of(d.circuits.begin(), d.circuits.end(), [](const CircuitRow& r) { return r.leg.empty(); }))
     judged.missing.push_back(said("the leg of every circuit"));
-  const auto [least, most] =
-      std::minmax_element(d.legs.begin(), d.legs.end(),
-                          [](const LegPower& a, const LegPower& b) { return a.apparent < b.apparent; });
+  const auto [least, most] = std::minmax_element(
+      d.legs.begin(), d.legs.end(), [](const LegPower& a, const LegPower& b) { return a.apparent < b.apparent; });
   const int has = std::max(static_cast<int>(d.legs.size()), d.phases >= 3 ? 3 : 1);
   Power unnamed = d.apparent;  // on the legs that no circuit names
   for (const LegPower& leg : d.legs) unnamed = unnamed - leg.apparent;
@@ -178,8 +179,9 @@ Finding finding_of(const Catalogue& c, const Show& show, int index, const std::v
   judge_clear(supply, c.kit.house.units, judged);
   judge_legs(d, judged);
   Finding f = begin_finding("supply", supply.name.value, supply.place);
-  f.source = strung({said("as rated"), said("an operator's manual for height and heat"),
-                     said("a fire permit page for distance")}, "; ");
+  f.source = strung(
+      {said("as rated"), said("an operator's manual for height and heat"), said("a fire permit page for distance")},
+      "; ");
   f.caution = said("Its own plate and manual win. Earthing and the neutral's bond are the electrician's.");
   const Power all = d.apparent + d.starting;
   f.measured = all;
@@ -190,9 +192,7 @@ Finding finding_of(const Catalogue& c, const Show& show, int index, const std::v
   for (const Sentence& words : judged.over) f.says.then(words);
   if (!judged.missing.empty())
     f.says.then(said("Not given: {}. Read its plate or measure, and type it.", strung(judged.missing, ", ")));
-  f.outcome = !judged.over.empty()     ? Outcome::over
-              : judged.missing.empty() ? Outcome::within
-                                       : Outcome::not_checked;
+  f.outcome = !judged.over.empty() ? Outcome::over : judged.missing.empty() ? Outcome::within : Outcome::not_checked;
   if (d.imbalance && *d.imbalance > 0.2)
     f.caution = said("The legs differ by {} of the larger: even them out.", percent_up(*d.imbalance)).then(f.caution);
   if (d.phases == 3 && !d.legs.empty()) assume(f, said("the voltage typed is taken between lines"));

@@ -36,7 +36,9 @@ Finding finding_of(const Catalogue& c, const Use& use, const Structure& s) {
   if (high)
     f.says.then(said("It stands above its rated height of {}: lower it.",
                      print(s.rated_height->value, units, Rounding::down).text()));
-  if (unrated) f.says.then(said("Not given: {}.", said("its rated height"))).then(said("Ask the maker; until then nothing hangs on it."));
+  if (unrated)
+    f.says.then(said("Not given: {}.", said("its rated height")))
+        .then(said("Ask the maker; until then nothing hangs on it."));
   assume(f, said("only what the show lists is counted"));
   if (!use.cable) assume(f, said("cable and fittings are not given"));
   return f;

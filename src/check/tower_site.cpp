@@ -11,9 +11,7 @@ namespace dunnage {
 namespace {
 
 /// Width of a mast for the wind where nobody gives one: an assumption, said on the sheet.
-Length assumed_mast_width(StructureKind kind) {
-  return (kind == StructureKind::tower ? 0.10 : 0.05) * unit::metre;
-}
+Length assumed_mast_width(StructureKind kind) { return (kind == StructureKind::tower ? 0.10 : 0.05) * unit::metre; }
 constexpr double kTubeCoefficient = 1.2;  // round tube, common practice, no source
 
 void read_base(TowerSite& site) {
@@ -61,14 +59,16 @@ void read_carried(TowerSite& site, const Catalogue& c, const Use& use, Mass& mid
     if (area && height)
       site.areas.push_back({*area * carried.count, panel_coefficient, *height});
     else
-      site.missing.push_back(area ? said("the height of {}", carried.code.value) : said("the wind area of {}", carried.code.value));
+      site.missing.push_back(area ? said("the height of {}", carried.code.value)
+                                  : said("the wind area of {}", carried.code.value));
   }
   for (const Hung& hung : use.hung) {
     const auto height = hung.at ? std::optional<Length>(hung.at->value) : head_height(*site.structure);
     if (hung.area && height)
       site.hung.push_back({hung.area->value, panel_coefficient, *height});
     else
-      site.missing.push_back(hung.area ? said("the height of {}", hung.what.value) : said("the area of {}", hung.what.value));
+      site.missing.push_back(hung.area ? said("the height of {}", hung.what.value)
+                                       : said("the area of {}", hung.what.value));
   }
   site.areas.insert(site.areas.end(), site.hung.begin(), site.hung.end());
 }

@@ -21,14 +21,14 @@ struct TowerSite {
   std::string name;
   std::vector<WindArea> areas;
   std::vector<WindArea> hung;  ///< those of `areas` that banners add
-  Length lever;  ///< from the middle to the nearest tipping line
-  Moment holds;  ///< about the worst tipping line, ballast where it really is
-  Moment bare;   ///< what holds without any ballast
-  Mass ballast;  ///< in all
-  Mass weight;   ///< of everything, on the ground
+  Length lever;                ///< from the middle to the nearest tipping line
+  Moment holds;                ///< about the worst tipping line, ballast where it really is
+  Moment bare;                 ///< what holds without any ballast
+  Mass ballast;                ///< in all
+  Mass weight;                 ///< of everything, on the ground
   std::optional<std::string> ground;
   std::optional<FootFriction> friction;  ///< of its feet on that ground
-  std::vector<Sentence> missing;  ///< for tipping
+  std::vector<Sentence> missing;         ///< for tipping
   std::vector<Sentence> assumptions;
   std::optional<Speed> forecast, maker;
   bool indoor = false;
@@ -37,7 +37,7 @@ struct TowerSite {
 /// What a use carries and what hangs on it, with cable where that is typed.
 struct HeadLoad {
   Mass mass;
-  std::optional<Length> highest;     ///< of what it carries
+  std::optional<Length> highest;  ///< of what it carries
   std::vector<Sentence> missing;  ///< masses that are not given
 };
 HeadLoad head_load(const Catalogue& catalogue, const Structure& structure, const Use& use);

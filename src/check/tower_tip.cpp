@@ -72,7 +72,8 @@ TowerDetail detail_of(const Catalogue& c, const Plan& plan, const TowerSite& sit
 Sentence compared_words(const TowerSite& site, Speed limit, const std::string& down, std::string_view meter) {
   const bool maker = site.maker && *site.maker <= limit;
   const std::string forecast = forecast_words(*site.forecast, meter);
-  const double gust = steps_up(*site.forecast / meter_step(meter) * 10), tenths = steps_down(limit / meter_step(meter) * 10);
+  const double gust = steps_up(*site.forecast / meter_step(meter) * 10),
+               tenths = steps_down(limit / meter_step(meter) * 10);
   const std::string least = plain(tenths / 10, 1) + " " + std::string(meter);
   if (gust > tenths)
     return maker ? said("The maker's limit is little above the forecast gust of {}. Down at {} gust.", forecast, down)
@@ -90,8 +91,8 @@ void judge(Finding& f, const TowerSite& site, const TowerDetail& detail, const H
   f.limit = *limit;
   const std::string down = gust_words(*detail.down_at, meter);
   if (!site.forecast) {
-    f.says = said(
-        "No forecast gust, so the ballast asked was not worked out: ask the weather office. Down at {} gust.", down);
+    f.says = said("No forecast gust, so the ballast asked was not worked out: ask the weather office. Down at {} gust.",
+                  down);
     return;
   }
   f.measured = *site.forecast;
@@ -103,9 +104,8 @@ void judge(Finding& f, const TowerSite& site, const TowerDetail& detail, const H
   }
   f.outcome = Outcome::over;
   if (site.maker && *site.forecast > *site.maker * (1 + 1e-9))
-    f.says = said(
-        "The forecast gust of {} is above the maker's limit of {}: leave it down, no ballast cures that.",
-        forecast, gust_words(*site.maker, meter));
+    f.says = said("The forecast gust of {} is above the maker's limit of {}: leave it down, no ballast cures that.",
+                  forecast, gust_words(*site.maker, meter));
   else
     f.says = said(
         "Lacks {} in the middle of its base at the forecast gust of {}: add it, take banners off, or leave it down. "
@@ -116,8 +116,7 @@ void judge(Finding& f, const TowerSite& site, const TowerDetail& detail, const H
 Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const TowerSite& site) {
   Finding f = begin_finding("tower-tip", site.name, show.uses[static_cast<std::size_t>(site.use)].place);
   f.source = as_is("EN 1991-1-4 7.4.3; EN 1990 A1.2(A)");
-  f.caution =
-      said("Level, outriggers locked, cables tied at the foot. Maker, venue and a competent person decide.");
+  f.caution = said("Level, outriggers locked, cables tied at the foot. Maker, venue and a competent person decide.");
   if (site.indoor) {
     say_does_not_apply(f, setting_place(show), said("Indoors: no wind load."));
     return f;

@@ -24,7 +24,7 @@ struct Loaded {
   std::vector<PlacedMass> pieces;  ///< behind the front end of the cargo space
   Mass mass;
   int count = 0, unknown = 0, unplaced = 0, drawn = 0;
-  Length from, to;                 ///< of what is drawn, behind the bulkhead
+  Length from, to;  ///< of what is drawn, behind the bulkhead
 };
 
 const StandsAt* spot_of(const Load* load, const CaseUnit& unit, const Case& box) {
@@ -101,8 +101,7 @@ VehicleDetail begin_detail(const Loaded& l) {
   d.pieces = l.count;
   d.unknown = l.unknown;
   d.people_and_fuel = value_of(v.people_and_fuel);
-  d.empty =
-      v.kind == Vehicle::Kind::van ? sum(v.empty_front, v.empty_rear) : sum(v.empty_axle, v.empty_tongue);
+  d.empty = v.kind == Vehicle::Kind::van ? sum(v.empty_front, v.empty_rear) : sum(v.empty_axle, v.empty_tongue);
   d.payload = value_of(v.payload);
   d.gross = value_of(v.gross);
   d.train_limit = value_of(v.train);
@@ -135,11 +134,10 @@ void judge_trailer_axle(VehicleDetail& d, const Loaded& l, Judge& judge, Judged&
   if (f.tongue < Mass{}) judged.over.push_back(said("The tongue pulls up on the hitch: move mass forward."));
   if (d.tongue_from && f.share < *d.tongue_from * (1 - 1e-9))
     judged.over.push_back(said("Tongue {} % of the whole, {} % at least: move mass forward.",
-                                      plain(steps_down(f.share * 1000) / 10, 1),
-                                      plain(*d.tongue_from * 100, 1)));
+                               plain(steps_down(f.share * 1000) / 10, 1), plain(*d.tongue_from * 100, 1)));
   if (d.tongue_to && f.share > *d.tongue_to * slack)
-    judged.over.push_back(said("Tongue {} of the whole, {} % at most: move mass back.",
-                                      percent_up(f.share), plain(*d.tongue_to * 100, 1)));
+    judged.over.push_back(said("Tongue {} of the whole, {} % at most: move mass back.", percent_up(f.share),
+                               plain(*d.tongue_to * 100, 1)));
 }
 
 void judge_van_axles(VehicleDetail& d, const Loaded& l, Mass tongue, Judge& judge, Judged& judged) {
@@ -182,17 +180,16 @@ void judge_straps(const Loaded& l, Judge& judge, Judged& judged) {
   // As drawn, where all of it is: the load sheet asks for as many.
   const int needed = all_drawn ? tie_downs(l.to - l.from, l.mass, l.from <= blocked_within)
                                : tie_downs(l.load->length->value, l.mass, l.load->blocked);
-  if (count < needed) judged.over.push_back(
-        said("{} straps, {} are asked: add {}.", count, needed, needed - count));
+  if (count < needed) judged.over.push_back(said("{} straps, {} are asked: add {}.", count, needed, needed - count));
   if (holds * slack < working_load_needed(l.mass))
     judged.over.push_back(said("Straps count {}, half the load is {}: add straps, or stronger ones.", judge.down(holds),
-                                      judge.up(working_load_needed(l.mass))));
+                               judge.up(working_load_needed(l.mass))));
 }
 
 /// What a trailer behind this vehicle weighs and rests on its hitch.
 struct Towed {
   std::optional<Mass> total, tongue;
-  int trailers = 0, unknown = 0;   ///< that it pulls; pieces in them without a mass
+  int trailers = 0, unknown = 0;  ///< that it pulls; pieces in them without a mass
   bool assumed = false;
 };
 
@@ -277,14 +274,12 @@ Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const
   for (const Sentence& words : judged.over) f.says.then(words);
   if (!judged.missing.empty())
     f.says.then(said("Not given: {}. Weigh it or read its plate, and type it.", strung(judged.missing, ", ")));
-  f.outcome = !judged.over.empty()     ? Outcome::over
-              : judged.missing.empty() ? Outcome::within
-                                       : Outcome::not_checked;
+  f.outcome = !judged.over.empty() ? Outcome::over : judged.missing.empty() ? Outcome::within : Outcome::not_checked;
   if (!d.positions)
     assume(f, van ? said("axles not worked out: no positions") : said("axle and tongue not worked out: no positions"));
   if (!l.load || l.load->straps.empty())
-    assume(f, said("tie-downs not given: straps that hold {} together are asked",
-                          judge.up(working_load_needed(l.mass))));
+    assume(f,
+           said("tie-downs not given: straps that hold {} together are asked", judge.up(working_load_needed(l.mass))));
   f.detail = std::move(d);
   return f;
 }

@@ -7,7 +7,10 @@ namespace dunnage {
 
 namespace {
 
-struct Count { std::string name; int units = 0; };
+struct Count {
+  std::string name;
+  int units = 0;
+};
 
 /// Units pulled by case code; the order of first sight is kept in `order`.
 std::map<std::string, Count> count(const Planned& p, std::vector<std::string>& order) {

@@ -37,7 +37,8 @@ bool offers(const Catalogue& c, int unit, const std::string& word) {
 /// Units of one case hold the same; another case will do when it offers all that the unit was asked for.
 bool would_do(const Planned& p, int unit, int other) {
   const Catalogue& c = *p.catalogue;
-  if (c.units[static_cast<std::size_t>(other)].case_index == c.units[static_cast<std::size_t>(unit)].case_index) return true;
+  if (c.units[static_cast<std::size_t>(other)].case_index == c.units[static_cast<std::size_t>(unit)].case_index)
+    return true;
   const auto wanted = services(p, unit);
   return !wanted.empty() &&
          std::all_of(wanted.begin(), wanted.end(), [&](const std::string& word) { return offers(c, other, word); });
@@ -59,7 +60,8 @@ Date date_of(long days) {
 }
 
 /// A unit for the second show that no show at those days has; each is offered once.
-std::string replacement(const Planned& second, int unit, const std::set<std::string>& busy, std::set<std::string>& offered) {
+std::string replacement(const Planned& second, int unit, const std::set<std::string>& busy,
+                        std::set<std::string>& offered) {
   const Catalogue& c = *second.catalogue;
   for (int other = 0; other < static_cast<int>(c.units.size()); ++other) {
     const CaseUnit& candidate = c.units[static_cast<std::size_t>(other)];

@@ -11,7 +11,8 @@ bool same_mass(const UnitMass& a, const UnitMass& b) {
 }
 
 bool same_handling(const Handling& a, const Handling& b) {
-  return a.move == b.move && a.ramp_people == b.ramp_people && a.people == b.people && a.aid == b.aid && a.known == b.known;
+  return a.move == b.move && a.ramp_people == b.ramp_people && a.people == b.people && a.aid == b.aid &&
+         a.known == b.known;
 }
 
 /// Contents as a label lists them: how many of what, by name.
@@ -34,8 +35,8 @@ bool same_stack(const Case& a, const Case& b) {
 
 }  // namespace
 
-std::vector<LabelChange> label_changes(const Catalogue& now, const std::vector<Handling>& handling, const Catalogue& before,
-                                       const std::vector<Handling>& handling_before) {
+std::vector<LabelChange> label_changes(const Catalogue& now, const std::vector<Handling>& handling,
+                                       const Catalogue& before, const std::vector<Handling>& handling_before) {
   std::vector<LabelChange> out;
   const House &house = now.kit.house, &old_house = before.kit.house;
   const bool owner = house.name.value != old_house.name.value || house.phone.value != old_house.phone.value;

@@ -64,7 +64,8 @@ std::vector<std::string> codes_of(const Catalogue& c) {
 std::vector<std::string> units_of_case(const Catalogue& c, const std::string& typed) {
   std::vector<std::string> out;
   for (const CaseUnit& unit : c.units)
-    if (utf8::lower(c.kit.cases[static_cast<std::size_t>(unit.case_index)].code.value) == utf8::lower(typed)) out.push_back(unit.code);
+    if (utf8::lower(c.kit.cases[static_cast<std::size_t>(unit.case_index)].code.value) == utf8::lower(typed))
+      out.push_back(unit.code);
   return out;
 }
 
@@ -92,14 +93,17 @@ Tally tally(const Catalogue& c, const Plan& plan, const std::vector<Scan>& scans
     if (!scan.note.empty()) out.notes.push_back(scan);
     if (scan.unit < 0) continue;
     by_unit[scan.unit].push_back(&scan);
-    if (scan.stage == out.stage) present.insert(scan.unit);
-    else expected.insert(scan.unit);
+    if (scan.stage == out.stage)
+      present.insert(scan.unit);
+    else
+      expected.insert(scan.unit);
   }
   out.expected.assign(expected.begin(), expected.end());
   out.present.assign(present.begin(), present.end());
   for (const int unit : expected)
     if (present.count(unit) == 0)
-      out.missing.push_back({unit, last_seen(by_unit[unit]), pulled_by(by_unit[unit], plan.rows[static_cast<std::size_t>(unit)]), -1});
+      out.missing.push_back(
+          {unit, last_seen(by_unit[unit]), pulled_by(by_unit[unit], plan.rows[static_cast<std::size_t>(unit)]), -1});
   for (const auto& [unit, seen_here] : by_unit)
     if (sent.count(unit) == 0 && !seen_here.empty()) {
       out.extra.push_back(unit);

@@ -14,8 +14,7 @@ using picture::GroundSpot;
 using Kind = GroundLine::Kind;
 
 constexpr double pi = 3.14159265358979323846;
-constexpr Length usual_side =
-    3 * unit::metre;  // of a structure whose size was not given: the picture still shows legs
+constexpr Length usual_side = 3 * unit::metre;  // of a structure whose size was not given: the picture still shows legs
 
 Length or_usual(const Maybe<Length>& length) { return length ? length->value : usual_side; }
 
@@ -62,8 +61,7 @@ std::pair<double, double> around(std::size_t i, std::size_t count) {
 
 void add_rectangle(std::vector<GroundLine>& lines, Length w, Length h) {
   const GroundSpot a{w * -0.5, h * 0.5}, b{w * 0.5, h * 0.5}, c{w * 0.5, h * -0.5}, d{w * -0.5, h * -0.5};
-  for (const auto& [from, to] : {std::pair{a, b}, {b, c}, {c, d}, {d, a}})
-    lines.push_back({from, to, Kind::edge});
+  for (const auto& [from, to] : {std::pair{a, b}, {b, c}, {c, d}, {d, a}}) lines.push_back({from, to, Kind::edge});
 }
 
 void add_ridges(std::vector<GroundLine>& lines, Roof roof, Length w, Length h) {
@@ -173,9 +171,7 @@ picture::State tipping_state(const WindUse& wind) {
 picture::PlanView tower_plan(const Context& context, const WindUse& wind) {
   const Structure& structure = *wind.structure;
   const Words& words = context.words;
-  const auto small = [&](Length length) {
-    return print_small(length, context.units, Rounding::nearest).text();
-  };
+  const auto small = [&](Length length) { return print_small(length, context.units, Rounding::nearest).text(); };
   picture::PlanView plan;
   plan.mast = true;
   plan.up = words("ballast.front");
@@ -203,8 +199,7 @@ picture::PlanView tower_plan(const Context& context, const WindUse& wind) {
   return plan;
 }
 
-void add_upright(picture::Chart& chart, double at, const std::string& name, picture::Pattern pattern,
-                 bool heavy) {
+void add_upright(picture::Chart& chart, double at, const std::string& name, picture::Pattern pattern, bool heavy) {
   chart.uprights.push_back({at, name, pattern, heavy});
 }
 
@@ -217,22 +212,18 @@ std::string spot_words(const Context& context, const std::pair<Length, Length>& 
     return context.words.say(length > Length{} ? ahead : back,
                              {{"length", print_small(size, context.units, Rounding::nearest).text()}});
   };
-  const std::string spot = joined(
-      {way(at.first, "ballast.right", "ballast.left"), way(at.second, "ballast.ahead", "ballast.behind")},
-      ", ");
+  const std::string spot =
+      joined({way(at.first, "ballast.right", "ballast.left"), way(at.second, "ballast.ahead", "ballast.behind")}, ", ");
   return spot.empty() ? context.words("ballast.middle") : spot;
 }
 
 picture::PlanView plan_picture(const Context& context, const WindUse& wind) {
-  return wind.structure->kind == StructureKind::canopy ? canopy_plan(context, wind)
-                                                       : tower_plan(context, wind);
+  return wind.structure->kind == StructureKind::canopy ? canopy_plan(context, wind) : tower_plan(context, wind);
 }
 
 std::optional<picture::Chart> chart_picture(const Context& context, const WindUse& wind) {
   const Words& words = context.words;
-  const std::vector<CurvePoint>* curve = wind.canopy  ? &wind.canopy->curve
-                                         : wind.tower ? &wind.tower->curve
-                                                      : nullptr;
+  const std::vector<CurvePoint>* curve = wind.canopy ? &wind.canopy->curve : wind.tower ? &wind.tower->curve : nullptr;
   if (!curve || curve->empty()) return std::nullopt;
   const std::optional<Speed> maker = wind.canopy ? wind.canopy->maker : wind.tower->maker;
   const std::optional<Speed> forecast = wind.canopy ? wind.canopy->forecast : wind.tower->forecast;
@@ -242,30 +233,26 @@ std::optional<picture::Chart> chart_picture(const Context& context, const WindUs
   chart.floor = 1;
   chart.floor_name = words("ballast.below");
   picture::Curve line{words("ballast.curve"), picture::Pattern::solid, {}};
-  for (const CurvePoint& point : *curve)
-    line.points.emplace_back(point.gust / meter_step(context.meter), point.margin);
+  for (const CurvePoint& point : *curve) line.points.emplace_back(point.gust / meter_step(context.meter), point.margin);
   double end = line.points.back().first;
   for (const std::optional<Speed>& mark : {maker, forecast, down})
     if (mark) end = std::max(end, *mark / meter_step(context.meter));
   const double step = round_step(end);
-  chart.across = {words.say("ballast.gust-axis", {{"meter", context.meter}}),
-                  std::ceil(end / step - 1e-9) * step, step, 0};
+  chart.across = {words.say("ballast.gust-axis", {{"meter", context.meter}}), std::ceil(end / step - 1e-9) * step, step,
+                  0};
   chart.curves.push_back(std::move(line));
   if (forecast)
     add_upright(chart, *forecast / meter_step(context.meter),
-                words.say("ballast.mark-forecast",
-                          {{"gust", plain(forecast_figure(*forecast, context.meter), 1)}}),
+                words.say("ballast.mark-forecast", {{"gust", plain(forecast_figure(*forecast, context.meter), 1)}}),
                 picture::Pattern::dashes, false);
   if (down)
-    add_upright(
-        chart, *down / meter_step(context.meter),
-        words.say("ballast.mark-down", {{"gust", print(*down, context.meter, Rounding::down).number()}}),
-        picture::Pattern::solid, true);
+    add_upright(chart, *down / meter_step(context.meter),
+                words.say("ballast.mark-down", {{"gust", print(*down, context.meter, Rounding::down).number()}}),
+                picture::Pattern::solid, true);
   if (maker)
-    add_upright(
-        chart, *maker / meter_step(context.meter),
-        words.say("ballast.mark-maker", {{"gust", print(*maker, context.meter, Rounding::down).number()}}),
-        picture::Pattern::dots, false);
+    add_upright(chart, *maker / meter_step(context.meter),
+                words.say("ballast.mark-maker", {{"gust", print(*maker, context.meter, Rounding::down).number()}}),
+                picture::Pattern::dots, false);
   return chart;
 }
 

@@ -48,15 +48,14 @@ block::Table leg_table(const Context& context, const Use& use, const CanopyDetai
                                                   : "ballast.lacking");
     if (row.required_known && !enough && row.more > 0)
       state = words.say("ballast.more", {{"n", std::to_string(row.more)}, {"code", row.more_of}});
-    group.rows.push_back(
-        {{strong_cell(row.leg),
-          text_cell(stands_beside_typed(context, use, row)),
-          text_cell(print(row.actual, context.units, Rounding::down).text()),
-          text_cell(row.required_known ? print(row.required, context.units, Rounding::up).text()
-                                       : words("outcome.not-checked")),
-          {Cell::Kind::text, std::move(state), !enough || !row.required_known},
-          tick_cell(),
-          tick_cell()}});
+    group.rows.push_back({{strong_cell(row.leg),
+                           text_cell(stands_beside_typed(context, use, row)),
+                           text_cell(print(row.actual, context.units, Rounding::down).text()),
+                           text_cell(row.required_known ? print(row.required, context.units, Rounding::up).text()
+                                                        : words("outcome.not-checked")),
+                           {Cell::Kind::text, std::move(state), !enough || !row.required_known},
+                           tick_cell(),
+                           tick_cell()}});
   }
   table.groups.push_back(std::move(group));
   return table;
@@ -65,23 +64,21 @@ block::Table leg_table(const Context& context, const Use& use, const CanopyDetai
 /// Weights as typed, where they are not placed by legs.
 block::Table weight_table(const Context& context, const Use& use) {
   const Words& words = context.words;
-  block::Table table = make_table(words, {{"leg", "ballast.where"},
-                                          {"stands", "ballast.stands"},
-                                          {"set", "ballast.set"},
-                                          {"tied", "ballast.tied"}});
+  block::Table table = make_table(
+      words,
+      {{"leg", "ballast.where"}, {"stands", "ballast.stands"}, {"set", "ballast.set"}, {"tied", "ballast.tied"}});
   Group group;
   for (const BallastLine& line : use.ballast) {
     std::vector<std::string> legs;
     for (const Text& leg : line.legs) legs.push_back(leg.value);
     std::string where = line.each_leg ? words("ballast.each-leg") : joined(legs, ", ");
     if (line.at) where = spot_words(context, *line.at);
-    const std::string stands =
-        words.say("thing.count", {{"n", std::to_string(line.count)}, {"name", line.code.value}});
+    const std::string stands = words.say("thing.count", {{"n", std::to_string(line.count)}, {"name", line.code.value}});
     group.rows.push_back({{strong_cell(where), text_cell(stands), tick_cell(), tick_cell()}});
   }
   if (group.rows.empty())
-    group.rows.push_back({{text_cell(words("ballast.no-ballast")), strong_cell(words("use.nothing")),
-                           tick_cell(), tick_cell()}});
+    group.rows.push_back(
+        {{text_cell(words("ballast.no-ballast")), strong_cell(words("use.nothing")), tick_cell(), tick_cell()}});
   table.groups.push_back(std::move(group));
   return table;
 }
@@ -91,9 +88,9 @@ std::string strike_words(const Context& context, const WindUse& wind) {
   if (!wind.card.strike && !wind.card.people) return words("ballast.strike-unknown");
   const std::string minutes =
       wind.card.strike ? plain(steps_up(*wind.card.strike / unit::minute), 0) : std::string("?");
-  return words.say("ballast.strike",
-                   {{"minutes", minutes},
-                    {"people", wind.card.people ? std::to_string(*wind.card.people) : std::string("?")}});
+  return words.say(
+      "ballast.strike",
+      {{"minutes", minutes}, {"people", wind.card.people ? std::to_string(*wind.card.people) : std::string("?")}});
 }
 
 /// What does better for least, what the walls cost, and what was taken for granted.
@@ -104,23 +101,23 @@ block::Facts improvement_facts(const Context& context, const WindUse& wind) {
   if (wind.tower) {
     std::string all = print(wind.tower->ballast, context.units, Rounding::down).text();
     if (wind.tower->more > Mass{})
-      all +=
-          words.say("ballast.lacks", {{"mass", print(wind.tower->more, context.units, Rounding::up).text()}});
+      all += words.say("ballast.lacks", {{"mass", print(wind.tower->more, context.units, Rounding::up).text()}});
     add_fact(facts, words("ballast.in-all"), all);
     if (wind.tower->required)
-      add_fact(facts, words("ballast.needs-head"),
-               words.say("ballast.tower-needs",
-                         {{"mass", print(*wind.tower->required, context.units, Rounding::up).text()},
-                          {"gust", forecast_gust_words(context)}}));
+      add_fact(
+          facts, words("ballast.needs-head"),
+          words.say("ballast.tower-needs", {{"mass", print(*wind.tower->required, context.units, Rounding::up).text()},
+                                            {"gust", forecast_gust_words(context)}}));
     add_fact(facts, words("ballast.improve"), words.say(wind.tower->improvement));
   }
   if (wind.canopy) {
     add_fact(facts, words("ballast.improve"), words.say(wind.canopy->improvement));
     add_fact(facts, words("ballast.presses"),
-             wind.canopy->pressed ? words.say("ballast.presses-leg",
-                                              {{"mass", print(*wind.canopy->pressed, context.units, Rounding::up).text()},
-                                               {"gust", forecast_gust_words(context)}})
-                                  : words("outcome.not-checked"));
+             wind.canopy->pressed
+                 ? words.say("ballast.presses-leg",
+                             {{"mass", print(*wind.canopy->pressed, context.units, Rounding::up).text()},
+                              {"gust", forecast_gust_words(context)}})
+                 : words("outcome.not-checked"));
   }
   add_fact(facts, words("ballast.governs"), words.say(wind.card.governs));
   add_fact(facts, words("ballast.to-strike"), strike_words(context, wind));
@@ -170,8 +167,7 @@ Section section_of(const Context& context, const WindUse& wind) {
                     assumed = texts_of(context, wind, &Finding::assumption, "; ");
   if (!cautions.empty()) add(section, "cautions", block::Paragraph{cautions});
   add(section, "end",
-      block::Signature{words("ballast.complete"),
-                       {words("ballast.by"), words("sign.signature"), words("sign.time")}});
+      block::Signature{words("ballast.complete"), {words("ballast.by"), words("sign.signature"), words("sign.time")}});
   const std::string sources = texts_of(context, wind, &Finding::source, "; ");
   if (!sources.empty())
     add(section, "sources",
@@ -185,8 +181,7 @@ Made ballast_sheet(const Context& context) {
   Document document = begin_document(context, "ballast-sheet", "ballast.title");
   const std::vector<WindUse> uses = wind_uses(context);
   if (uses.empty())
-    return Skipped{document.title,
-                   context.words(context.show.uses.empty() ? "skip.no-structures" : "skip.no-wind")};
+    return Skipped{document.title, context.words(context.show.uses.empty() ? "skip.no-structures" : "skip.no-wind")};
   for (const WindUse& wind : uses) document.sections.push_back(section_of(context, wind));
   return document;
 }

@@ -11,11 +11,17 @@
 namespace dunnage {
 namespace {
 
-struct MarkWord { Mark mark; const char* key; };
+struct MarkWord {
+  Mark mark;
+  const char* key;
+};
 constexpr MarkWord mark_words[] = {
-    {Mark::this_way_up, "mark.this-way-up"}, {Mark::fragile, "mark.fragile"},
-    {Mark::keep_dry, "mark.keep-dry"},       {Mark::keep_cool, "mark.keep-cool"},
-    {Mark::no_hand_truck, "mark.no-hand-truck"}, {Mark::no_stack, "mark.no-stack"},
+    {Mark::this_way_up, "mark.this-way-up"},
+    {Mark::fragile, "mark.fragile"},
+    {Mark::keep_dry, "mark.keep-dry"},
+    {Mark::keep_cool, "mark.keep-cool"},
+    {Mark::no_hand_truck, "mark.no-hand-truck"},
+    {Mark::no_stack, "mark.no-stack"},
     {Mark::heavy, "mark.heavy"},
 };
 
@@ -73,11 +79,13 @@ Section label_section(const Catalogue& catalogue, const Handling& handling, int 
     add(section, "contents", block::Listing{content_lines(catalogue, box, words)});
   // Whose it is and the phone are the last to be left out.
   const int whose = 1 + (catalogue.kit.house.phone.value.empty() ? 0 : 1);
-  add(section, "qr", block::Qr{label_text(catalogue, handling, unit, words, system, revision), words("page.more"), whose});
+  add(section, "qr",
+      block::Qr{label_text(catalogue, handling, unit, words, system, revision), words("page.more"), whose});
   add(section, "owner", block::Paragraph{joined({house.name.value, house.phone.value}, "\n")});
   add(section, "revision",
-      block::Paragraph{joined({stack_words(box, words, system),
-                               mass_as_of(catalogue.mass_of(unit), revision_of(box, revision), words)}, "; ")});
+      block::Paragraph{joined(
+          {stack_words(box, words, system), mass_as_of(catalogue.mass_of(unit), revision_of(box, revision), words)},
+          "; ")});
   return section;
 }
 
@@ -100,8 +108,8 @@ std::string label_text(const Catalogue& catalogue, const Handling& handling, int
   const House& house = catalogue.kit.house;
   std::vector<std::string> lines = {
       catalogue.units[static_cast<std::size_t>(unit)].code + "  " + name_in(box, words.language),
-      words.say("label.mass-line", {{"mass", label_mass(catalogue, unit, words, system)},
-                                    {"revision", revision_of(box, revision)}}),
+      words.say("label.mass-line",
+                {{"mass", label_mass(catalogue, unit, words, system)}, {"revision", revision_of(box, revision)}}),
       words.say("label.lift-line", {{"move", move_words(words, handling)}, {"lift", lift_words(words, handling)}})};
   if (box.contents_on_label)
     for (std::string& line : content_lines(catalogue, box, words)) lines.push_back(std::move(line));
@@ -138,8 +146,7 @@ Document case_labels(const Catalogue& catalogue, const std::vector<Handling>& ha
   Document document = begin_labels(catalogue.kit.house, words);
   document.revision = words.say("page.revision", {{"revision", revision}});
   for (const int unit : units)
-    document.sections.push_back(
-        label_section(catalogue, handling_of(handling, unit), unit, words, system, revision));
+    document.sections.push_back(label_section(catalogue, handling_of(handling, unit), unit, words, system, revision));
   return document;
 }
 

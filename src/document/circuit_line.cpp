@@ -7,9 +7,7 @@
 namespace dunnage {
 namespace {
 
-double rounded(double count, Rounding way) {
-  return way == Rounding::up ? steps_up(count) : steps_down(count);
-}
+double rounded(double count, Rounding way) { return way == Rounding::up ? steps_up(count) : steps_down(count); }
 
 std::string per_cent(double share, Rounding way) { return plain(rounded(share * 1000, way) / 10, 1) + " %"; }
 
@@ -49,9 +47,8 @@ picture::Branch branch_of(const Context& context, const CircuitRow& row) {
   branch.breaker = {row.name, joined({protection, leg}, ", ")};
   branch.cable = {joined(
       {row.cable.empty() ? words("power.no-cable") : words.say(row.cable), length_words(context, row.length)}, ", ")};
-  branch.cable.push_back(row.drop_share
-                             ? words.say("power.drop", {{"drop", per_cent(*row.drop_share, Rounding::up)}})
-                             : words("power.drop-unknown"));
+  branch.cable.push_back(row.drop_share ? words.say("power.drop", {{"drop", per_cent(*row.drop_share, Rounding::up)}})
+                                        : words("power.drop-unknown"));
   branch.loads = row.feeds.size() > most_lines ? std::vector{in_one_run(row.feeds)} : row.feeds;
   branch.loads.push_back(drawn_words(context, row));
   branch.state = state_of(row.outcome);
@@ -86,9 +83,7 @@ picture::Branch typed_branch(const Context& context, const Circuit& circuit) {
 
 }  // namespace
 
-std::string watts_words(Power power, Rounding way) {
-  return plain(rounded(power / unit::watt, way), 0) + " W";
-}
+std::string watts_words(Power power, Rounding way) { return plain(rounded(power / unit::watt, way), 0) + " W"; }
 std::string amps_words(Current current, Rounding way) {
   return plain(rounded(current / unit::ampere * 10, way) / 10, 1) + " A";
 }
@@ -100,16 +95,14 @@ picture::OneLine one_line(const Context& context, const Supply& supply, const Su
       supply.voltage ? plain(supply.voltage->value / unit::volt, 0) + " V" : words("power.no-voltage");
   const std::string phases =
       supply.phases ? words.say("power.phases", {{"n", plain(supply.phases->value, 0)}}) : std::string();
-  const std::string rated =
-      supply.power ? watts_words(supply.power->value, Rounding::down) : words("power.no-rating");
+  const std::string rated = supply.power ? watts_words(supply.power->value, Rounding::down) : words("power.no-rating");
   diagram.supply = {supply.name.value, joined({supply.kind, voltage, phases, rated}, ", ")};
   if (detail) {
     for (const CircuitRow& row : detail->circuits)
       diagram.branches.push_back(branch_of(context, with_typed(context, row)));
   } else {
     for (const Circuit& circuit : context.show.circuits)
-      if (circuit.supply.value == supply.name.value)
-        diagram.branches.push_back(typed_branch(context, circuit));
+      if (circuit.supply.value == supply.name.value) diagram.branches.push_back(typed_branch(context, circuit));
   }
   return diagram;
 }
@@ -134,14 +127,12 @@ block::Table circuit_table(const Context& context, const std::vector<CircuitRow>
     if (row.need && row.protection)
       left = *row.need <= *row.protection
                  ? amps_words(*row.protection - *row.need, Rounding::down)
-                 : words.say("power.over-by",
-                             {{"current", amps_words(*row.need - *row.protection, Rounding::up)}});
-    group.rows.push_back(
-        {{strong_cell(row.name), text_cell(watts_words(row.load, Rounding::up)),
-          text_cell(amps(row.need, Rounding::up)), text_cell(amps(row.protection, Rounding::down)),
-          text_cell(left), text_cell(amps(row.ampacity, Rounding::down)),
-          text_cell(row.drop_share ? per_cent(*row.drop_share, Rounding::up) : unknown),
-          strong_cell(outcome_words(words, row.outcome))}});
+                 : words.say("power.over-by", {{"current", amps_words(*row.need - *row.protection, Rounding::up)}});
+    group.rows.push_back({{strong_cell(row.name), text_cell(watts_words(row.load, Rounding::up)),
+                           text_cell(amps(row.need, Rounding::up)), text_cell(amps(row.protection, Rounding::down)),
+                           text_cell(left), text_cell(amps(row.ampacity, Rounding::down)),
+                           text_cell(row.drop_share ? per_cent(*row.drop_share, Rounding::up) : unknown),
+                           strong_cell(outcome_words(words, row.outcome))}});
   }
   table.groups.push_back(std::move(group));
   return table;

@@ -13,7 +13,8 @@ std::string left_words(const Context& context, const Content& content, const Ite
   if (!item || !item->used_up) return {};
   std::string left, full;
   if (item->each) full = print(item->each->value * content.count, context.units, Rounding::nearest).text();
-  if (item->each_volume) full = print(item->each_volume->value * content.count, context.units, Rounding::nearest).text();
+  if (item->each_volume)
+    full = print(item->each_volume->value * content.count, context.units, Rounding::nearest).text();
   if (content.left) left = print(content.left->value, context.units, Rounding::down).text();
   if (content.left_volume) left = print(content.left_volume->value, context.units, Rounding::down).text();
   if (full.empty()) return context.words("card.used-up");
@@ -22,18 +23,22 @@ std::string left_words(const Context& context, const Content& content, const Ite
 
 block::Table card_table(const Context& context, const Case& box) {
   const Words& words = context.words;
-  block::Table table = make_table(words, {{"before", "card.before"}, {"count", "card.count"}, {"name", "card.item"},
-                                          {"left", "card.left"}, {"rest", "card.rest"}, {"after", "card.after"}});
+  block::Table table = make_table(words, {{"before", "card.before"},
+                                          {"count", "card.count"},
+                                          {"name", "card.item"},
+                                          {"left", "card.left"},
+                                          {"rest", "card.rest"},
+                                          {"after", "card.after"}});
   Group group;
   bool any_used_up = false;
   for (const Content& content : box.holds) {
     const Item* item = context.catalogue.item(content.item.value);
     const bool used_up = item && item->used_up;
     any_used_up = any_used_up || used_up;
-    group.rows.push_back({{tick_cell(), text_cell(std::to_string(content.count)),
-                           text_cell(item ? name_in(*item, words.language) : content.item.value),
-                           text_cell(left_words(context, content, item)), used_up ? blank_cell() : text_cell({}),
-                           tick_cell()}});
+    group.rows.push_back(
+        {{tick_cell(), text_cell(std::to_string(content.count)),
+          text_cell(item ? name_in(*item, words.language) : content.item.value),
+          text_cell(left_words(context, content, item)), used_up ? blank_cell() : text_cell({}), tick_cell()}});
   }
   table.groups.push_back(std::move(group));
   if (!any_used_up) drop_empty_columns(table, {"left", "rest"});
@@ -69,8 +74,7 @@ Section card_section(const Context& context, const PlanRow& row) {
 Made contents_card(const Context& context) {
   Document document = begin_document(context, "contents-card", "card.title");
   for (const PlanRow* row : rows_to_pull(context))
-    if (!context.catalogue.case_at(row->unit).holds.empty())
-      document.sections.push_back(card_section(context, *row));
+    if (!context.catalogue.case_at(row->unit).holds.empty()) document.sections.push_back(card_section(context, *row));
   if (document.sections.empty()) return Skipped{document.title, context.words("skip.nothing-held")};
   return document;
 }

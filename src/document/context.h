@@ -16,7 +16,9 @@
 namespace dunnage {
 
 /// Why a sheet was not made: it would help nobody. Printed on the cover.
-struct Skipped { std::string document, reason; };
+struct Skipped {
+  std::string document, reason;
+};
 
 struct Context {
   const Catalogue& catalogue;
@@ -25,12 +27,12 @@ struct Context {
   const Findings& findings;
   const Words& words;
   UnitSystem units = UnitSystem::metric;
-  std::string meter;                         ///< of the house, or of `units` where the house has none
-  std::string revision;                      ///< of this packet
-  std::string only_team;                     ///< empty: everyone
-  std::vector<std::string> made;             ///< titles of the sheets of this packet, for the cover
-  std::vector<Skipped> skipped;              ///< for the cover
-  const Tally* tally = nullptr;              ///< what was scanned, for the return sheet; null: nothing was
+  std::string meter;              ///< of the house, or of `units` where the house has none
+  std::string revision;           ///< of this packet
+  std::string only_team;          ///< empty: everyone
+  std::vector<std::string> made;  ///< titles of the sheets of this packet, for the cover
+  std::vector<Skipped> skipped;   ///< for the cover
+  const Tally* tally = nullptr;   ///< what was scanned, for the return sheet; null: nothing was
 };
 
 using Made = std::variant<Document, Skipped>;

@@ -21,15 +21,15 @@ block::Facts show_facts(const Context& context) {
   for (const Text& word : show.with) with.push_back(word.value);
   block::Facts facts;
   add_fact(facts, words("fact.address"), show.site.address);
-  add_fact(facts, words("fact.setting"), joined({show.setting ? show.setting->value : std::string(),
-                                                 show.floor ? show.floor->value : std::string()}, ", "));
+  add_fact(facts, words("fact.setting"),
+           joined({show.setting ? show.setting->value : std::string(), show.floor ? show.floor->value : std::string()},
+                  ", "));
   if (show.after_dark) add_fact(facts, words("fact.after-dark"), words(show.after_dark->value ? "say.yes" : "say.no"));
   add_fact(facts, words("fact.crew"), number_words(show.crew));
   add_fact(facts, words("fact.volunteers"), number_words(show.volunteers));
   add_fact(facts, words("fact.audience"), number_words(show.audience));
   if (show.hours) add_fact(facts, words("fact.hours"), plain(show.hours->value / unit::hour, 1) + " h");
-  if (show.preparation_days > 0)
-    add_fact(facts, words("fact.preparation-days"), std::to_string(show.preparation_days));
+  if (show.preparation_days > 0) add_fact(facts, words("fact.preparation-days"), std::to_string(show.preparation_days));
   if (show.travel_days > 0) add_fact(facts, words("fact.travel-days"), std::to_string(show.travel_days));
   if (show.console)
     add_fact(facts, words("fact.console"), what_words(context.catalogue, show.console->value, words.language));
@@ -42,13 +42,12 @@ std::vector<std::string> short_lines(const Context& context) {
   const Words& words = context.words;
   std::vector<std::string> lines;
   for (const Shortage& shortage : context.plan.shortages) {
-    std::string line = words.say("cover.short-line",
-                                 {{"what", what_words(context.catalogue, shortage.what, words.language)},
-                                  {"wanted", amount_words(shortage, shortage.wanted, context.units)},
-                                  {"missing", amount_words(shortage, shortage.missing, context.units)}});
+    std::string line =
+        words.say("cover.short-line", {{"what", what_words(context.catalogue, shortage.what, words.language)},
+                                       {"wanted", amount_words(shortage, shortage.wanted, context.units)},
+                                       {"missing", amount_words(shortage, shortage.missing, context.units)}});
     if (!shortage.because.empty()) line += words.say("say.for", {{"because", words.say(shortage.because)}});
-    if (!shortage.nearest.empty())
-      line += words.say("cover.nearest", {{"what", words.say(shortage.nearest)}});
+    if (!shortage.nearest.empty()) line += words.say("cover.nearest", {{"what", words.say(shortage.nearest)}});
     lines.push_back(std::move(line));
   }
   return lines;
@@ -60,7 +59,8 @@ void add_notices(const Context& context, Section& section) {
   const std::size_t before = section.blocks.size();
   add_notice(section, "over", words("notice.over"), said_lines(context.findings, Outcome::over, words));
   add_notice(section, "short", words("notice.short"), short_lines(context));
-  add_notice(section, "unchecked", words("notice.unchecked"), said_lines(context.findings, Outcome::not_checked, words));
+  add_notice(section, "unchecked", words("notice.unchecked"),
+             said_lines(context.findings, Outcome::not_checked, words));
   std::vector<std::string> remarks;
   for (const Sentence& remark : context.plan.remarks) remarks.push_back(words.say(remark));
   add_notice(section, "remarks", words("notice.remarks"), std::move(remarks));
@@ -74,8 +74,7 @@ Row total_row(const Context& context, const std::string& who, const std::vector<
 
 block::Table totals(const Context& context) {
   const Words& words = context.words;
-  block::Table table =
-      make_table(words, {{"who", "cover.who"}, {"pieces", "pull.pieces"}, {"mass", "unit.mass"}});
+  block::Table table = make_table(words, {{"who", "cover.who"}, {"pieces", "pull.pieces"}, {"mass", "unit.mass"}});
   const std::vector<const PlanRow*> rows = rows_to_pull(context);
   if (!context.show.teams.empty()) {
     Group group{words("cover.by-team"), {}};
@@ -116,8 +115,9 @@ std::vector<std::string> want_lines(const Context& context) {
   const Words& words = context.words;
   std::vector<std::string> lines;
   for (const Want& want : context.show.wants) {
-    std::string line = words.say("thing.count", {{"n", std::to_string(want.count)},
-                                                 {"name", what_words(context.catalogue, want.what.value, words.language)}});
+    std::string line = words.say(
+        "thing.count",
+        {{"n", std::to_string(want.count)}, {"name", what_words(context.catalogue, want.what.value, words.language)}});
     if (want.length) line += ", " + print(want.length->value, context.units, Rounding::up).text();
     if (!want.because.empty()) line += words.say("say.for", {{"because", want.because}});
     lines.push_back(std::move(line));
@@ -131,24 +131,23 @@ std::vector<std::string> unit_lines(const Context& context, Picks picks) {
   std::vector<std::string> lines;
   for (const PlanRow* row : rows_to_pull(context))
     if (picks(*row))
-      lines.push_back(joined({code_of(context.catalogue, *row),
-                              name_in(context.catalogue.case_at(row->unit), context.words.language)}, "  "));
+      lines.push_back(joined(
+          {code_of(context.catalogue, *row), name_in(context.catalogue.case_at(row->unit), context.words.language)},
+          "  "));
   return lines;
 }
 
 std::string override_line(const Words& words, const std::string& key, const Override& typed) {
-  const std::string code = typed.count > 0 ? words.say("thing.count", {{"n", std::to_string(typed.count)},
-                                                                       {"name", typed.code.value}})
-                                           : typed.code.value;
+  const std::string code =
+      typed.count > 0 ? words.say("thing.count", {{"n", std::to_string(typed.count)}, {"name", typed.code.value}})
+                      : typed.code.value;
   return words.say(key, {{"what", code}, {"because", typed.because}});
 }
 
 std::vector<std::string> change_lines(const Context& context) {
   std::vector<std::string> lines;
-  for (const Override& typed : context.show.bring)
-    lines.push_back(override_line(context.words, "cover.bring", typed));
-  for (const Override& typed : context.show.leave)
-    lines.push_back(override_line(context.words, "cover.leave", typed));
+  for (const Override& typed : context.show.bring) lines.push_back(override_line(context.words, "cover.bring", typed));
+  for (const Override& typed : context.show.leave) lines.push_back(override_line(context.words, "cover.leave", typed));
   return lines;
 }
 
@@ -165,13 +164,15 @@ std::string estimate_words(const Context& context) {
   std::vector<std::string> unknown;
   long estimated = 0;
   for (const PlanRow* row : rows_to_pull(context)) {
-    if (!row->mass_known) unknown.push_back(code_of(context.catalogue, *row));
-    else if (row->estimated) ++estimated;
+    if (!row->mass_known)
+      unknown.push_back(code_of(context.catalogue, *row));
+    else if (row->estimated)
+      ++estimated;
   }
-  return joined({unknown.empty() ? std::string() : words.say("cover.unknown", {{"codes", joined(unknown, ", ")}}),
-                 estimated == 0 ? std::string()
-                                : count_words(words, "cover.estimated-one", "cover.estimated-many", estimated)},
-                "\n");
+  return joined(
+      {unknown.empty() ? std::string() : words.say("cover.unknown", {{"codes", joined(unknown, ", ")}}),
+       estimated == 0 ? std::string() : count_words(words, "cover.estimated-one", "cover.estimated-many", estimated)},
+      "\n");
 }
 
 /// A rule as `list rules` calls it, in the language.
@@ -184,8 +185,9 @@ std::vector<std::string> not_applying(const Context& context) {
   std::vector<std::pair<std::string, std::vector<std::string>>> by_reason;
   for (const Finding& finding : context.findings.list) {
     if (finding.outcome != Outcome::does_not_apply) continue;
-    const std::string reason = told_of(rule_name(context.words, finding), context.words.say(finding.says), context.words) +
-                               (finding.place.known() ? " (" + context.words.say(finding.place.short_words()) + ")" : std::string());
+    const std::string reason =
+        told_of(rule_name(context.words, finding), context.words.say(finding.says), context.words) +
+        (finding.place.known() ? " (" + context.words.say(finding.place.short_words()) + ")" : std::string());
     const auto same = [&](const auto& line) { return line.first == reason; };
     auto line = std::find_if(by_reason.begin(), by_reason.end(), same);
     if (line == by_reason.end()) line = by_reason.insert(line, {reason, {}});

@@ -38,8 +38,7 @@ block::Table times_table(const Context& context) {
 }
 
 block::Table contacts_table(const Context& context) {
-  block::Table table =
-      make_table(context.words, {{"role", ""}, {"name", ""}, {"phone", ""}});
+  block::Table table = make_table(context.words, {{"role", ""}, {"name", ""}, {"phone", ""}});
   Group group;
   for (const Contact& contact : context.show.site.contacts)
     group.rows.push_back(
@@ -54,8 +53,7 @@ block::Table contacts_table(const Context& context) {
 /// "foh = Front of house, by the old pear tree": places are called by either.
 std::string all_places(const Context& context) {
   std::vector<std::string> places;
-  for (const ShowPlace& place : context.show.places)
-    places.push_back(joined({place.code.value, place.name}, " = "));
+  for (const ShowPlace& place : context.show.places) places.push_back(joined({place.code.value, place.name}, " = "));
   return joined(places, "; ");
 }
 

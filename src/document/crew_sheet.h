@@ -6,7 +6,8 @@
 
 namespace dunnage {
 
-/// One section. Blocks: danger, times-head, times, contacts-head, contacts, water-head, water, site. Skipped where the show gives neither times, contacts nor a site.
+/// One section. Blocks: danger, times-head, times, contacts-head, contacts, water-head, water, site. Skipped where the
+/// show gives neither times, contacts nor a site.
 Made crew_sheet(const Context& context);
 
 }  // namespace dunnage

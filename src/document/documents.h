@@ -10,11 +10,11 @@
 namespace dunnage {
 
 struct DocumentKind {
-  std::string_view name;          ///< "pull-sheet": also its layout's file name
-  std::string_view title, hand;   ///< keys of words: its title, and who holds it
+  std::string_view name;         ///< "pull-sheet": also its layout's file name
+  std::string_view title, hand;  ///< keys of words: its title, and who holds it
   Made (*make)(const Context&);
-  bool in_packet = true;          ///< made where the house names no packet
-  bool apart = false;             ///< in two languages: a part in each, since it must stay on its page
+  bool in_packet = true;  ///< made where the house names no packet
+  bool apart = false;     ///< in two languages: a part in each, since it must stay on its page
 };
 
 /// In the order of the packet. The cover comes first and is made last: `Context::made` and `Context::skipped` must

@@ -42,8 +42,8 @@ Row input_row(const Context& context, const Input& input) {
   const auto thing = [&](const Maybe<std::string>& typed) {
     return text_cell(typed_thing(context.catalogue, typed, words.language));
   };
-  return {{text_cell(std::to_string(input.channel.value)), text_cell(input.source.value),
-           text_cell(input.performer), tick_cell(), tick_cell(), thing(input.pickup), thing(input.stand),
+  return {{text_cell(std::to_string(input.channel.value)), text_cell(input.source.value), text_cell(input.performer),
+           tick_cell(), tick_cell(), thing(input.pickup), thing(input.stand),
            strong_cell(wants_phantom(context, input) ? words("input.phantom-on") : std::string()),
            strong_cell(joined({pad_words(words, input, needs), level_words(input)}, "\n")),
            text_cell(socket_words(input.box, input.socket)),
@@ -58,8 +58,8 @@ bool by_performer(const Show& show) { return show.input_order == "performer"; }
 void fill_groups(const Context& context, block::Table& table) {
   for (const Input* input : by_channel(context.show)) {
     const std::string title = by_performer(context.show) ? input->performer : std::string();
-    auto group = std::find_if(table.groups.begin(), table.groups.end(),
-                              [&](const Group& g) { return g.title == title; });
+    auto group =
+        std::find_if(table.groups.begin(), table.groups.end(), [&](const Group& g) { return g.title == title; });
     if (group == table.groups.end()) group = table.groups.insert(group, {title, {}});
     group->rows.push_back(input_row(context, *input));
   }
@@ -74,17 +74,23 @@ void add_blank_rows(const Words& words, block::Table& table) {
 }
 
 block::Table input_table(const Context& context) {
-  block::Table table = make_table(
-      context.words,
-      {{"channel", "input.channel"}, {"source", "input.source"}, {"performer", "input.performer"},
-       {"patched", "input.patched"}, {"checked", "input.checked"}, {"pickup", "input.pickup"},
-       {"stand", "input.stand"}, {"phantom", "input.phantom"}, {"pad", "input.pad"},
-       {"socket", "input.socket"}, {"cable", "input.cable"}, {"radio", "input.radio"}, {"place", "input.place"},
-       {"note", "input.note"}});
+  block::Table table = make_table(context.words, {{"channel", "input.channel"},
+                                                  {"source", "input.source"},
+                                                  {"performer", "input.performer"},
+                                                  {"patched", "input.patched"},
+                                                  {"checked", "input.checked"},
+                                                  {"pickup", "input.pickup"},
+                                                  {"stand", "input.stand"},
+                                                  {"phantom", "input.phantom"},
+                                                  {"pad", "input.pad"},
+                                                  {"socket", "input.socket"},
+                                                  {"cable", "input.cable"},
+                                                  {"radio", "input.radio"},
+                                                  {"place", "input.place"},
+                                                  {"note", "input.note"}});
   fill_groups(context, table);
   if (by_performer(context.show)) drop_column(table, "performer");  // the groups' titles say it
-  drop_empty_columns(table, {"pickup", "stand", "phantom", "pad", "socket", "cable", "radio",
-                             "place"});
+  drop_empty_columns(table, {"pickup", "stand", "phantom", "pad", "socket", "cable", "radio", "place"});
   add_blank_rows(context.words, table);
   return table;
 }

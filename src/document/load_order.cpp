@@ -10,10 +10,10 @@
 namespace dunnage {
 namespace {
 
-constexpr Length near_wall = 0.05 * unit::metre;   ///< nearer than that it stands at the wall
+constexpr Length near_wall = 0.05 * unit::metre;  ///< nearer than that it stands at the wall
 /// A row of more pieces is built in parts of fewer: about as many as are ticked between two pauses.
 constexpr std::size_t most_whole = 10, most_at_once = 9;
-constexpr Length meets = 0.002 * unit::metre;      ///< tops and bottoms that carry
+constexpr Length meets = 0.002 * unit::metre;  ///< tops and bottoms that carry
 
 bool bears(const Cuboid& below, const Cuboid& above) {
   const auto across = [](Length a, Length a_size, Length b, Length b_size) {
@@ -50,7 +50,8 @@ std::string way_words(const Words& words, const LoadedPiece& piece) {
 bool stops_at(const Context& context, const PlanRow& row) {
   for (const Load& load : context.show.loads)
     if (load.vehicle.value == row.vehicle)
-      return std::any_of(load.stops.begin(), load.stops.end(), [&](const Text& stop) { return stop.value == row.place; });
+      return std::any_of(load.stops.begin(), load.stops.end(),
+                         [&](const Text& stop) { return stop.value == row.place; });
   return false;
 }
 
@@ -96,18 +97,19 @@ std::vector<BuiltPart> parts_of(const Context& context, const BuiltLoad& built) 
   for (std::size_t from = 0; from < built.pieces.size();) {
     std::size_t to = from;
     while (to < built.pieces.size() && row(to) == row(from)) ++to;
-    const std::string title = row(from) > 0 ? words.say("load.row", {{"n", std::to_string(row(from))}}) : words("load.strips");
+    const std::string title =
+        row(from) > 0 ? words.say("load.row", {{"n", std::to_string(row(from))}}) : words("load.strips");
     std::optional<Length> begins;
     for (std::size_t k = from; k < to; ++k)
-      if (const LoadedPiece& piece = *built.pieces[k].piece; piece.row > 0) begins = std::min(begins.value_or(piece.box.x), piece.box.x);
+      if (const LoadedPiece& piece = *built.pieces[k].piece; piece.row > 0)
+        begins = std::min(begins.value_or(piece.box.x), piece.box.x);
     const std::size_t pieces = to - from, cuts = pieces <= most_whole ? 1 : (pieces + most_at_once - 1) / most_at_once;
     for (std::size_t k = 0; k < cuts; ++k) {
       BuiltPart part{title, from + pieces * k / cuts, from + pieces * (k + 1) / cuts, {}};
       if (k == 0 && begins && *begins > near_wall) part.begins = begins;
       if (cuts > 1)
-        part.title = words.say("load.part", {{"row", title},
-                                             {"from", std::to_string(part.first + 1)},
-                                             {"to", std::to_string(part.last)}});
+        part.title = words.say(
+            "load.part", {{"row", title}, {"from", std::to_string(part.first + 1)}, {"to", std::to_string(part.last)}});
       parts.push_back(std::move(part));
     }
     from = to;
@@ -129,8 +131,9 @@ std::vector<Group> built_groups(const Context& context, const BuiltLoad& built, 
   for (const BuiltPart& part : parts_of(context, built)) {
     groups.push_back({part.title, {}});
     if (part.begins)
-      groups.back().title = context.words.say("load.begins", {{"row", part.title},
-                                                              {"length", print_small(*part.begins, context.units, Rounding::nearest).text()}});
+      groups.back().title = context.words.say(
+          "load.begins",
+          {{"row", part.title}, {"length", print_small(*part.begins, context.units, Rounding::nearest).text()}});
     for (std::size_t i = part.first; i < part.last; ++i) {
       const BuiltPiece& one = built.pieces[i];
       const PlanRow& row = context.plan.rows[static_cast<std::size_t>(one.piece->unit)];

@@ -14,7 +14,7 @@ namespace dunnage {
 struct BuiltPiece {
   int number = 0;
   const LoadedPiece* piece = nullptr;
-  std::vector<int> on;               ///< empty: it stands on the floor
+  std::vector<int> on;  ///< empty: it stands on the floor
 };
 /// All that a sheet says of one vehicle's planned load. Empty pieces: nothing is planned, or the plan was dropped.
 struct BuiltLoad {
@@ -27,9 +27,9 @@ BuiltLoad built_load(const Context& context, const std::string& vehicle);
 
 /// A row as it is built, or a part of one that has more pieces than a person keeps in mind.
 struct BuiltPart {
-  std::string title;                 ///< "Row 2", "Row 2, 8 to 14"; of what stands in no row, "Along the walls and on top"
-  std::size_t first = 0, last = 0;   ///< of the pieces, one past the end
-  std::optional<Length> begins;      ///< behind the bulkhead; of the first part of a row that does not begin there
+  std::string title;  ///< "Row 2", "Row 2, 8 to 14"; of what stands in no row, "Along the walls and on top"
+  std::size_t first = 0, last = 0;  ///< of the pieces, one past the end
+  std::optional<Length> begins;     ///< behind the bulkhead; of the first part of a row that does not begin there
 };
 std::vector<BuiltPart> parts_of(const Context& context, const BuiltLoad& built);
 /// "on 3, 4", or "floor, 2 ft 3 in from the left wall"; then which way its long side lies.

@@ -17,9 +17,12 @@ enum class From { left, above, door };
 /// How far a box is from whoever looks: the nearest covers the others.
 double nearness(From from, const Cuboid& box) {
   switch (from) {
-    case From::left: return -box.y.si();
-    case From::above: return box.z.si();
-    case From::door: return box.x.si() + box.length.si();
+    case From::left:
+      return -box.y.si();
+    case From::above:
+      return box.z.si();
+    case From::door:
+      return box.x.si() + box.length.si();
   }
   return 0;
 }
@@ -27,9 +30,12 @@ double nearness(From from, const Cuboid& box) {
 /// Seen from the left the bulkhead is at the left of the paper; from above, the left wall is at its foot.
 ViewBox seen(From from, const Cuboid& box) {
   switch (from) {
-    case From::left: return {box.x, box.z, box.length, box.height, {}, false};
-    case From::above: return {box.x, box.y, box.length, box.width, {}, false};
-    case From::door: return {box.y, box.z, box.width, box.height, {}, false};
+    case From::left:
+      return {box.x, box.z, box.length, box.height, {}, false};
+    case From::above:
+      return {box.x, box.y, box.length, box.width, {}, false};
+    case From::door:
+      return {box.y, box.z, box.width, box.height, {}, false};
   }
   return {};
 }
@@ -47,7 +53,9 @@ BoxView view_of(const Context& context, const BuiltLoad& built, From from, const
   }
   for (const BuiltPiece* one : pieces) {
     ViewBox box = seen(from, one->piece->box);
-    if (one->number > before) box.lines = {std::to_string(one->number), context.catalogue.units[static_cast<std::size_t>(one->piece->unit)].code};
+    if (one->number > before)
+      box.lines = {std::to_string(one->number),
+                   context.catalogue.units[static_cast<std::size_t>(one->piece->unit)].code};
     if (!one->on.empty() && from == From::above && one->number > before) {
       std::vector<std::string> on;
       for (const int n : one->on) on.push_back(std::to_string(n));
@@ -88,7 +96,8 @@ picture::BoxViews load_views(const Context& context, const BuiltLoad& built) {
   std::vector<const BuiltPiece*> all;
   for (const BuiltPiece& one : built.pieces) all.push_back(&one);
   const std::vector<Cuboid> blocks = blocks_of(*built.vehicle, {}, built.vehicle->cargo->value.length);
-  BoxView side = view_of(context, built, From::left, all, blocks), plan = view_of(context, built, From::above, all, blocks);
+  BoxView side = view_of(context, built, From::left, all, blocks),
+          plan = view_of(context, built, From::above, all, blocks);
   if (built.detail)
     for (const LoadBar& bar : built.detail->bars) {
       if (!bar.stop.empty()) continue;  // at departure
@@ -114,9 +123,11 @@ picture::BoxViews row_views(const Context& context, const BuiltLoad& built) {
     }
     for (std::size_t i = 0; i < part.last; ++i) {
       const Cuboid& box = built.pieces[i].piece->box;
-      if (i >= part.first || box.x + box.length > from) pieces.push_back(&built.pieces[i]);  // farther ones are out of sight
+      if (i >= part.first || box.x + box.length > from)
+        pieces.push_back(&built.pieces[i]);  // farther ones are out of sight
     }
-    BoxView view = view_of(context, built, From::door, pieces, blocks_of(*built.vehicle, from, to), static_cast<int>(part.first));
+    BoxView view =
+        view_of(context, built, From::door, pieces, blocks_of(*built.vehicle, from, to), static_cast<int>(part.first));
     view.left = context.words("load.left");
     view.right = context.words("load.right");
     view.caption = part.title;

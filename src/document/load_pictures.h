@@ -13,8 +13,8 @@ namespace dunnage {
 picture::BoxViews load_views(const Context& context, const BuiltLoad& built);
 /// One view a row, as it is seen from the door.
 picture::BoxViews row_views(const Context& context, const BuiltLoad& built);
-/// What the plates bear over where the middle of the cargo lies, and a dot for each stage; nothing where a figure is not
-/// given.
+/// What the plates bear over where the middle of the cargo lies, and a dot for each stage; nothing where a figure is
+/// not given.
 std::optional<picture::Chart> load_chart(const Context& context, const BuiltLoad& built);
 
 }  // namespace dunnage

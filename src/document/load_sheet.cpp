@@ -66,8 +66,9 @@ block::Facts load_facts(const Context& context, const VehicleLoad& load, const B
   }
   if (built.detail && !built.detail->stages.empty()) {
     const LoadStage& first = built.detail->stages.front();
-    add_fact(facts, words("load.left-right"), print(first.left, context.units, Rounding::up).text() + " / " +
-                                                  print(first.right, context.units, Rounding::up).text());
+    add_fact(facts, words("load.left-right"),
+             print(first.left, context.units, Rounding::up).text() + " / " +
+                 print(first.right, context.units, Rounding::up).text());
   }
   std::vector<std::string> stops;
   if (const Load* typed = load_of(context.show, load.code))
@@ -81,7 +82,8 @@ std::vector<std::string> against(const Context& context, const std::string& vehi
   std::vector<std::string> lines;
   for (const Finding& finding : context.findings.list) {
     if (finding.subject != vehicle || (finding.rule != "loading" && finding.rule != "vehicle")) continue;
-    if (finding.outcome == Outcome::over || finding.outcome == Outcome::not_checked) lines.push_back(context.words.say(finding.says));
+    if (finding.outcome == Outcome::over || finding.outcome == Outcome::not_checked)
+      lines.push_back(context.words.say(finding.says));
   }
   return lines;
 }
@@ -97,10 +99,17 @@ std::optional<Mass> least_cargo(const std::vector<LoadStage>& stages) {
 /// One row a stage: what rests where, and what each may bear at most.
 block::Table weights_table(const Context& context, const BuiltLoad& built) {
   const Words& words = context.words;
-  block::Table table = make_table(
-      words, {{"when", "load.when"}, {"cargo", "load.cargo"}, {"left", "load.left"}, {"right", "load.right"},
-              {"front", "load.front"}, {"rear", "load.rear-axle"}, {"axle", "load.axle"}, {"tongue", "load.tongue"},
-              {"share", "load.share"}, {"total", "load.total"}, {"train", "load.train"}});
+  block::Table table = make_table(words, {{"when", "load.when"},
+                                          {"cargo", "load.cargo"},
+                                          {"left", "load.left"},
+                                          {"right", "load.right"},
+                                          {"front", "load.front"},
+                                          {"rear", "load.rear-axle"},
+                                          {"axle", "load.axle"},
+                                          {"tongue", "load.tongue"},
+                                          {"share", "load.share"},
+                                          {"total", "load.total"},
+                                          {"train", "load.train"}});
   const auto up = [&](const std::optional<Mass>& mass) {
     return text_cell(mass ? print(*mass, context.units, Rounding::up).text() : std::string());
   };
@@ -115,9 +124,10 @@ block::Table weights_table(const Context& context, const BuiltLoad& built) {
   Group group;
   for (const LoadStage& s : built.detail->stages) {
     const std::string number = std::to_string(group.rows.size() + 1);  // the dots of the chart have it too
-    group.rows.push_back({{strong_cell(number + "  " + stage_words(context, s.after)), up(s.cargo), up(s.left), up(s.right), up(s.front),
-                           up(s.rear), up(s.axle), up(s.tongue),
-                           text_cell(s.tongue_share ? percent(*s.tongue_share) : std::string()), up(s.total), up(s.train)}});
+    group.rows.push_back(
+        {{strong_cell(number + "  " + stage_words(context, s.after)), up(s.cargo), up(s.left), up(s.right), up(s.front),
+          up(s.rear), up(s.axle), up(s.tongue), text_cell(s.tongue_share ? percent(*s.tongue_share) : std::string()),
+          up(s.total), up(s.train)}});
   }
   const Vehicle& v = *built.vehicle;
   const bool window = v.tongue_from && v.tongue_to;
@@ -126,12 +136,19 @@ block::Table weights_table(const Context& context, const BuiltLoad& built) {
   // A van that pulls nothing has a hitch, and nothing on it.
   const Cell tongue = first.tongue || v.kind == Vehicle::Kind::trailer ? most(v.limit_tongue, first.tongue) : Cell{};
   const Cell train = first.train ? most(v.train, first.train) : Cell{};
-  group.rows.push_back({{strong_cell(words("load.at-most")), cargo, {}, {}, most(v.limit_front, first.front),
-                         most(v.limit_rear, first.rear), most(v.limit_axle, first.axle), tongue,
+  group.rows.push_back({{strong_cell(words("load.at-most")),
+                         cargo,
+                         {},
+                         {},
+                         most(v.limit_front, first.front),
+                         most(v.limit_rear, first.rear),
+                         most(v.limit_axle, first.axle),
+                         tongue,
                          strong_cell(window ? words.say("load.window", {{"from", percent(v.tongue_from->value)},
                                                                         {"to", percent(v.tongue_to->value)}})
                                             : std::string()),
-                         most(v.gross, first.total), train}});
+                         most(v.gross, first.total),
+                         train}});
   table.groups.push_back(std::move(group));
   drop_empty_columns(table, {"front", "rear", "axle", "tongue", "share", "total", "train"});
   return table;
@@ -141,17 +158,18 @@ block::Table weights_table(const Context& context, const BuiltLoad& built) {
 std::vector<std::string> tie_lines(const Context& context, const LoadingDetail& d) {
   const Words& words = context.words;
   const auto mass = [&](Mass m) { return print(m, context.units, Rounding::up).text(); };
-  std::vector<std::string> lines{
-      words.say(d.blocked ? "load.ties-blocked" : "load.ties",
-                {{"n", std::to_string(d.tie_downs)},
-                 {"mass", mass(d.straps_hold)},
-                 {"length", print(d.length, context.units, Rounding::up).text()}})};
+  std::vector<std::string> lines{words.say(d.blocked ? "load.ties-blocked" : "load.ties",
+                                           {{"n", std::to_string(d.tie_downs)},
+                                            {"mass", mass(d.straps_hold)},
+                                            {"length", print(d.length, context.units, Rounding::up).text()}})};
   for (const LoadBar& bar : d.bars)
-    lines.push_back(words.say(bar.ahead ? "load.bar-ahead" : "load.bar-line", {{"when", stage_words(context, bar.stop)},
-                                                {"at", print_small(bar.at, context.units, Rounding::nearest).text()},
-                                                {"mass", mass(bar.holds)}}));
+    lines.push_back(words.say(bar.ahead ? "load.bar-ahead" : "load.bar-line",
+                              {{"when", stage_words(context, bar.stop)},
+                               {"at", print_small(bar.at, context.units, Rounding::nearest).text()},
+                               {"mass", mass(bar.holds)}}));
   if (!d.tips.empty()) lines.push_back(words.say("load.tips", {{"codes", joined(d.tips, ", ")}}));
-  for (const char* key : {"load.caution-wheels", "load.caution-again", "load.caution-weigh"}) lines.push_back(words(key));
+  for (const char* key : {"load.caution-wheels", "load.caution-again", "load.caution-weigh"})
+    lines.push_back(words(key));
   return lines;
 }
 
@@ -172,16 +190,25 @@ std::string source_words(const Context& context, const std::string& vehicle) {
 block::Table order_table(const Context& context, const VehicleLoad& load, const BuiltLoad& built) {
   const Words& words = context.words;
   const bool planned = !built.pieces.empty();
-  block::Table table =
-      planned ? make_table(words, {{"loaded", "pull.loaded"}, {"number", "load.number"}, {"code", "unit.code"},
-                                   {"name", "pull.what"}, {"stands", "load.stands"}, {"stop", "load.stop"},
-                                   {"mass", "unit.mass"}, {"handling", "pull.handling"}})
-              : make_table(words, {{"loaded", "pull.loaded"}, {"number", "load.number"}, {"code", "unit.code"},
-                                   {"name", "pull.what"}, {"mass", "unit.mass"}, {"handling", "pull.handling"},
-                                   {"stack", "load.stack"}});
+  block::Table table = planned ? make_table(words, {{"loaded", "pull.loaded"},
+                                                    {"number", "load.number"},
+                                                    {"code", "unit.code"},
+                                                    {"name", "pull.what"},
+                                                    {"stands", "load.stands"},
+                                                    {"stop", "load.stop"},
+                                                    {"mass", "unit.mass"},
+                                                    {"handling", "pull.handling"}})
+                               : make_table(words, {{"loaded", "pull.loaded"},
+                                                    {"number", "load.number"},
+                                                    {"code", "unit.code"},
+                                                    {"name", "pull.what"},
+                                                    {"mass", "unit.mass"},
+                                                    {"handling", "pull.handling"},
+                                                    {"stack", "load.stack"}});
   table.groups = planned ? built_groups(context, built, load) : loading_groups(context, load);
-  set_total(table, {{"name", count_words(words, "pull.total-one", "pull.total-many", static_cast<long>(load.rows.size()))},
-                    {"mass", sum_of(load.rows, context.units).text(words)}});
+  set_total(table,
+            {{"name", count_words(words, "pull.total-one", "pull.total-many", static_cast<long>(load.rows.size()))},
+             {"mass", sum_of(load.rows, context.units).text(words)}});
   if (!planned) drop_empty_columns(table, {"stack"});
   const Load* typed = load_of(context.show, load.code);
   if (planned && (!typed || typed->stops.empty())) drop_column(table, "stop");

@@ -13,10 +13,10 @@ constexpr std::size_t enough_mixes = 3;  // fewer stand on the input list; commo
 /// "2 x Floor wedge": what the mix is heard from.
 std::string heard_from(const Context& context, const Mix& mix) {
   const std::string& language = context.words.language;
-  const std::string thing = joined({typed_thing(context.catalogue, mix.wedge, language),
-                                    typed_thing(context.catalogue, mix.pack, language),
-                                    typed_thing(context.catalogue, mix.speaker, language)},
-                                   ", ");
+  const std::string thing =
+      joined({typed_thing(context.catalogue, mix.wedge, language), typed_thing(context.catalogue, mix.pack, language),
+              typed_thing(context.catalogue, mix.speaker, language)},
+             ", ");
   std::string all = thing;
   if (!thing.empty() && mix.count > 1)
     all = context.words.say("thing.count", {{"n", std::to_string(mix.count)}, {"name", thing}});
@@ -29,9 +29,13 @@ std::string heard_from(const Context& context, const Mix& mix) {
 bool few_mixes(const Show& show) { return show.mixes.size() < enough_mixes; }
 
 block::Table mix_table(const Context& context) {
-  block::Table table = make_table(
-      context.words, {{"output", "mix.output"}, {"who", "mix.who"}, {"from", "mix.from"}, {"socket", "input.socket"},
-                      {"cable", "input.cable"}, {"checked", "input.checked"}, {"note", "input.note"}});
+  block::Table table = make_table(context.words, {{"output", "mix.output"},
+                                                  {"who", "mix.who"},
+                                                  {"from", "mix.from"},
+                                                  {"socket", "input.socket"},
+                                                  {"cable", "input.cable"},
+                                                  {"checked", "input.checked"},
+                                                  {"note", "input.note"}});
   Group group;
   for (const Mix& mix : context.show.mixes)
     group.rows.push_back(

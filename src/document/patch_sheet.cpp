@@ -12,7 +12,11 @@ namespace {
 
 constexpr std::ptrdiff_t enough_inputs = 6;  // fewer are found on the input list; common practice, no source
 
-struct Plugged { std::string box; int socket; Row row; };
+struct Plugged {
+  std::string box;
+  int socket;
+  Row row;
+};
 
 /// Inputs and mixes that have a box, by box and socket.
 std::vector<Plugged> plugged(const Context& context) {
@@ -24,15 +28,15 @@ std::vector<Plugged> plugged(const Context& context) {
                         std::string source, std::string performer, std::string cable) {
     if (!box) return;
     const int number = socket ? socket->value : 0;
-    all.push_back({box->value, number,
-                   {{text_cell(number > 0 ? std::to_string(number) : std::string()), text_cell(std::move(what)),
-                     text_cell(std::move(source)), text_cell(std::move(performer)), text_cell(std::move(cable)),
-                     tick_cell()}}});
+    all.push_back(
+        {box->value,
+         number,
+         {{text_cell(number > 0 ? std::to_string(number) : std::string()), text_cell(std::move(what)),
+           text_cell(std::move(source)), text_cell(std::move(performer)), text_cell(std::move(cable)), tick_cell()}}});
   };
   for (const Input* input : by_channel(context.show))
-    plug(input->box, input->socket,
-         context.words.say("patch.channel", {{"n", std::to_string(input->channel.value)}}), input->source.value,
-         input->performer, length(input->cable));
+    plug(input->box, input->socket, context.words.say("patch.channel", {{"n", std::to_string(input->channel.value)}}),
+         input->source.value, input->performer, length(input->cable));
   for (const Mix& mix : context.show.mixes)
     plug(mix.box, mix.socket, context.words.say("patch.output", {{"output", mix.output.value}}), mix.who, {},
          length(mix.cable));
@@ -43,9 +47,12 @@ std::vector<Plugged> plugged(const Context& context) {
 }
 
 block::Table patch_table(const Context& context) {
-  block::Table table = make_table(
-      context.words, {{"socket", "patch.socket"}, {"what", "patch.what"}, {"source", "input.source"},
-                      {"performer", "input.performer"}, {"cable", "input.cable"}, {"patched", "input.patched"}});
+  block::Table table = make_table(context.words, {{"socket", "patch.socket"},
+                                                  {"what", "patch.what"},
+                                                  {"source", "input.source"},
+                                                  {"performer", "input.performer"},
+                                                  {"cable", "input.cable"},
+                                                  {"patched", "input.patched"}});
   for (Plugged& one : plugged(context)) {
     if (table.groups.empty() || table.groups.back().title != one.box) table.groups.push_back({one.box, {}});
     table.groups.back().rows.push_back(std::move(one.row));
@@ -57,14 +64,17 @@ block::Table patch_table(const Context& context) {
 /// What to fetch for each performer, in order of the first channel.
 block::Table performer_table(const Context& context) {
   const Words& words = context.words;
-  block::Table table = make_table(words, {{"pulled", "pull.pulled"}, {"source", "input.source"},
-                                          {"pickup", "input.pickup"}, {"stand", "input.stand"},
-                                          {"phantom", "input.phantom"}, {"place", "input.place"}});
+  block::Table table = make_table(words, {{"pulled", "pull.pulled"},
+                                          {"source", "input.source"},
+                                          {"pickup", "input.pickup"},
+                                          {"stand", "input.stand"},
+                                          {"phantom", "input.phantom"},
+                                          {"place", "input.place"}});
   for (const Input* input : by_channel(context.show)) {
     if (!input->pickup && !input->stand) continue;
     const std::string title = input->performer.empty() ? words("patch.no-performer") : input->performer;
-    auto group = std::find_if(table.groups.begin(), table.groups.end(),
-                              [&](const Group& g) { return g.title == title; });
+    auto group =
+        std::find_if(table.groups.begin(), table.groups.end(), [&](const Group& g) { return g.title == title; });
     if (group == table.groups.end()) group = table.groups.insert(group, {title, {}});
     group->rows.push_back({{tick_cell(), text_cell(input->source.value),
                             text_cell(typed_thing(context.catalogue, input->pickup, words.language)),
@@ -92,8 +102,12 @@ std::string over_words(const Context& context, const Crossing& crossing) {
 
 block::Table run_table(const Context& context) {
   const Words& words = context.words;
-  block::Table table = make_table(words, {{"run", "patch.run"}, {"cable", "patch.cable"}, {"count", "patch.count"},
-                                          {"length", "patch.length"}, {"over", "patch.over"}, {"laid", "patch.laid"}});
+  block::Table table = make_table(words, {{"run", "patch.run"},
+                                          {"cable", "patch.cable"},
+                                          {"count", "patch.count"},
+                                          {"length", "patch.length"},
+                                          {"over", "patch.over"},
+                                          {"laid", "patch.laid"}});
   Group group;
   for (const Run& run : context.show.runs) {
     std::vector<std::string> over;
@@ -117,8 +131,8 @@ Made patch_sheet(const Context& context) {
   const Words& words = context.words;
   const Show& show = context.show;
   Document document = begin_document(context, "patch-sheet", "patch.title");
-  const auto with_box = std::count_if(show.inputs.begin(), show.inputs.end(),
-                                      [](const Input& input) { return input.box.has_value(); });
+  const auto with_box =
+      std::count_if(show.inputs.begin(), show.inputs.end(), [](const Input& input) { return input.box.has_value(); });
   if (with_box < enough_inputs && show.runs.empty())
     return Skipped{document.title, words(with_box == 0 ? "skip.no-boxes" : "skip.few-inputs")};
   Section section;

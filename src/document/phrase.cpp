@@ -105,24 +105,36 @@ std::string figure_words(const Figure& figure, const Context& context, Rounding 
   return std::visit(
       [&](const auto& value) -> std::string {
         using T = std::decay_t<decltype(value)>;
-        if constexpr (std::is_same_v<T, std::monostate>) return {};
-        else if constexpr (std::is_same_v<T, double>) return plain(value, 2);
-        else if constexpr (std::is_same_v<T, Speed>) return print(value, context.meter, way).text();
-        else if constexpr (std::is_same_v<T, Power>) return scaled(value / unit::watt, "W", 0);
-        else if constexpr (std::is_same_v<T, Current>) return scaled(value / unit::ampere, "A", 1);
-        else if constexpr (std::is_same_v<T, Voltage>) return scaled(value / unit::volt, "V", 1);
-        else if constexpr (std::is_same_v<T, Duration>) return scaled(value / unit::minute, "min", 0);
-        else return print(value, context.units, way).text();
+        if constexpr (std::is_same_v<T, std::monostate>)
+          return {};
+        else if constexpr (std::is_same_v<T, double>)
+          return plain(value, 2);
+        else if constexpr (std::is_same_v<T, Speed>)
+          return print(value, context.meter, way).text();
+        else if constexpr (std::is_same_v<T, Power>)
+          return scaled(value / unit::watt, "W", 0);
+        else if constexpr (std::is_same_v<T, Current>)
+          return scaled(value / unit::ampere, "A", 1);
+        else if constexpr (std::is_same_v<T, Voltage>)
+          return scaled(value / unit::volt, "V", 1);
+        else if constexpr (std::is_same_v<T, Duration>)
+          return scaled(value / unit::minute, "min", 0);
+        else
+          return print(value, context.units, way).text();
       },
       figure);
 }
 
 const std::string& outcome_words(const Words& words, Outcome outcome) {
   switch (outcome) {
-    case Outcome::within: return words("outcome.within");
-    case Outcome::over: return words("outcome.over");
-    case Outcome::not_checked: return words("outcome.not-checked");
-    case Outcome::does_not_apply: break;
+    case Outcome::within:
+      return words("outcome.within");
+    case Outcome::over:
+      return words("outcome.over");
+    case Outcome::not_checked:
+      return words("outcome.not-checked");
+    case Outcome::does_not_apply:
+      break;
   }
   return words("outcome.does-not-apply");
 }
@@ -137,16 +149,17 @@ std::string forecast_words(const Context& context) {
   const auto per_cent = [&](const char* key, const Maybe<double>& value) {
     return value ? words(key) + " " + plain(value->value, 0) + " %" : std::string();
   };
-  const std::string temperature =
-      forecast.temperature ? print(forecast.temperature->value, context.units, Rounding::nearest).text() : std::string();
+  const std::string temperature = forecast.temperature
+                                      ? print(forecast.temperature->value, context.units, Rounding::nearest).text()
+                                      : std::string();
   return joined({joined({speed("walk.gust", forecast.gust), speed("walk.wind", forecast.wind), temperature,
-                         per_cent("walk.humidity", forecast.humidity), per_cent("walk.rain", forecast.rain)}, ", "),
-                 joined({forecast.issued_by, forecast.issued_at}, ", ")}, "; ");
+                         per_cent("walk.humidity", forecast.humidity), per_cent("walk.rain", forecast.rain)},
+                        ", "),
+                 joined({forecast.issued_by, forecast.issued_at}, ", ")},
+                "; ");
 }
 
-std::string contact_words(const Contact& contact) {
-  return joined({contact.name.value, contact.phone.value}, ", ");
-}
+std::string contact_words(const Contact& contact) { return joined({contact.name.value, contact.phone.value}, ", "); }
 
 std::string help_words(const Context& context) {
   const std::string& address = context.show.site.emergency_address;

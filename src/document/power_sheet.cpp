@@ -24,8 +24,7 @@ struct Source {
 Source source_of(const Context& context, const Supply& supply) {
   Source source{&supply, nullptr, nullptr, {}};
   for (const Finding& finding : context.findings.list)
-    if (const auto* detail = std::get_if<SupplyDetail>(&finding.detail);
-        detail && detail->name == supply.name.value) {
+    if (const auto* detail = std::get_if<SupplyDetail>(&finding.detail); detail && detail->name == supply.name.value) {
       source.finding = &finding;
       source.detail = detail;
       source.all.push_back(&finding);
@@ -52,12 +51,10 @@ block::Facts supply_facts(const Context& context, const Source& source) {
   block::Facts facts;
   if (!source.detail) return facts;
   const SupplyDetail& detail = *source.detail;
-  add_fact(
-      facts, words("power.all"),
-      words.say("power.all-of", {{"load", watts_words(detail.load, Rounding::up)},
-                                 {"apparent", plain(steps_up(detail.apparent / unit::watt), 0) + " VA"}}));
-  if (detail.starting > Power{})
-    add_fact(facts, words("power.starting"), watts_words(detail.starting, Rounding::up));
+  add_fact(facts, words("power.all"),
+           words.say("power.all-of", {{"load", watts_words(detail.load, Rounding::up)},
+                                      {"apparent", plain(steps_up(detail.apparent / unit::watt), 0) + " VA"}}));
+  if (detail.starting > Power{}) add_fact(facts, words("power.starting"), watts_words(detail.starting, Rounding::up));
   add_fact(facts, words("power.rated"),
            detail.rated ? watts_words(*detail.rated, Rounding::down) : words("outcome.not-checked"));
   if (detail.kind == "generator")
@@ -98,8 +95,7 @@ Section section_of(const Context& context, const Source& source) {
   const Words& words = context.words;
   Section section{source.supply->name.value, {}};
   add_notice(section, "over", words("notice.over"), lines_of(context, source, Outcome::over));
-  add_notice(section, "unchecked", words("notice.unchecked"),
-             lines_of(context, source, Outcome::not_checked));
+  add_notice(section, "unchecked", words("notice.unchecked"), lines_of(context, source, Outcome::not_checked));
   add(section, "diagram", block::Picture{one_line(context, *source.supply, source.detail)});
   add_facts(section, "facts", supply_facts(context, source));
   if (source.detail) {
@@ -111,13 +107,11 @@ Section section_of(const Context& context, const Source& source) {
   const std::string cautions = texts_of(context, source, &Finding::caution);
   if (!cautions.empty()) add(section, "cautions", block::Paragraph{cautions});
   add(section, "end",
-      block::Signature{words("power.complete"),
-                       {words("power.by"), words("sign.signature"), words("sign.time")}});
+      block::Signature{words("power.complete"), {words("power.by"), words("sign.signature"), words("sign.time")}});
   const std::string sources = texts_of(context, source, &Finding::source),
                     assumed = texts_of(context, source, &Finding::assumption);
   if (!sources.empty())
-    add(section, "sources",
-        block::Paragraph{words.say("power.sources", {{"sources", sources}, {"assumed", assumed}})});
+    add(section, "sources", block::Paragraph{words.say("power.sources", {{"sources", sources}, {"assumed", assumed}})});
   return section;
 }
 
@@ -129,8 +123,7 @@ Made power_sheet(const Context& context) {
     return Skipped{document.title, context.words(skip_key(context))};
   Supply unnamed;  // circuits may be typed before anybody knows what feeds them
   unnamed.name.value = context.words("power.no-supply");
-  if (context.show.supplies.empty())
-    document.sections.push_back(section_of(context, source_of(context, unnamed)));
+  if (context.show.supplies.empty()) document.sections.push_back(section_of(context, source_of(context, unnamed)));
   for (const Supply& supply : context.show.supplies)
     document.sections.push_back(section_of(context, source_of(context, supply)));
   return document;

@@ -42,10 +42,15 @@ Row pull_row(const Context& context, const PlanRow& row, bool say_vehicle) {
 
 block::Table pull_table(const Context& context, const std::vector<const PlanRow*>& rows) {
   const Words& words = context.words;
-  block::Table table = make_table(
-      words, {{"pulled", "pull.pulled"}, {"loaded", "pull.loaded"}, {"code", "unit.code"}, {"name", "pull.what"},
-              {"looks", "pull.looks"}, {"of", "pull.of"}, {"mass", "unit.mass"}, {"handling", "pull.handling"},
-              {"goes", "pull.goes"}});
+  block::Table table = make_table(words, {{"pulled", "pull.pulled"},
+                                          {"loaded", "pull.loaded"},
+                                          {"code", "unit.code"},
+                                          {"name", "pull.what"},
+                                          {"looks", "pull.looks"},
+                                          {"of", "pull.of"},
+                                          {"mass", "unit.mass"},
+                                          {"handling", "pull.handling"},
+                                          {"goes", "pull.goes"}});
   const bool say_vehicle = only_vehicle(rows).empty();
   const std::string* home = nullptr;
   for (const PlanRow* row : rows) {
@@ -121,8 +126,9 @@ Section pull_section(const Context& context, const Walk& walk) {
   add_listing(section, "stays", words("pull.stays"), stay_lines(context, walk.rows));
   add(section, "ask", block::Paragraph{words.say("pull.ask", {{"who", who_knows(context)}})});
   add(section, "missing", block::Fill{{words("pull.missing"), words("pull.missing")}});
-  add(section, "end", block::Signature{count_words(words, "pull.complete-one", "pull.complete-many", pieces),
-                                       {words("pull.by"), words("sign.time"), words("pull.count")}});
+  add(section, "end",
+      block::Signature{count_words(words, "pull.complete-one", "pull.complete-many", pieces),
+                       {words("pull.by"), words("sign.time"), words("pull.count")}});
   return section;
 }
 

@@ -32,20 +32,29 @@ std::vector<std::string> still_out(const Context& context, const std::vector<con
     if (std::none_of(rows.begin(), rows.end(), here)) continue;
     const auto& unit = context.catalogue.units[static_cast<std::size_t>(one.unit)];
     const std::string thing = unit.code + "  " + name_in(context.catalogue.case_at(one.unit), context.words.language);
-    const std::string last = one.last ? context.words.say("return.last-seen", {{"stage", context.words(stage_key(one.last->stage))},
-                                                                               {"list", joined({one.last->list, one.last->time}, ", ")}})
-                                      : context.words("return.never-seen");
-    lines.push_back(thing + ": " + joined({last, one.pulled_by.empty() ? "" : context.words.say("return.pulled-by", {{"who", one.pulled_by}})}, "; "));
+    const std::string last =
+        one.last ? context.words.say("return.last-seen", {{"stage", context.words(stage_key(one.last->stage))},
+                                                          {"list", joined({one.last->list, one.last->time}, ", ")}})
+                 : context.words("return.never-seen");
+    lines.push_back(
+        thing + ": " +
+        joined({last, one.pulled_by.empty() ? "" : context.words.say("return.pulled-by", {{"who", one.pulled_by}})},
+               "; "));
   }
   return lines;
 }
 
 block::Table return_table(const Context& context, const std::vector<const PlanRow*>& rows) {
   const Words& words = context.words;
-  block::Table table = make_table(
-      words, {{"back", "return.back"}, {"shelved", "return.shelved"}, {"code", "unit.code"}, {"name", "pull.what"},
-              {"looks", "pull.looks"}, {"of", "pull.of"}, {"mass", "unit.mass"}, {"handling", "pull.handling"},
-              {"home", "unit.home"}});
+  block::Table table = make_table(words, {{"back", "return.back"},
+                                          {"shelved", "return.shelved"},
+                                          {"code", "unit.code"},
+                                          {"name", "pull.what"},
+                                          {"looks", "pull.looks"},
+                                          {"of", "pull.of"},
+                                          {"mass", "unit.mass"},
+                                          {"handling", "pull.handling"},
+                                          {"home", "unit.home"}});
   std::string place;
   bool first = true;
   for (const PlanRow* row : rows) {
@@ -57,9 +66,9 @@ block::Table return_table(const Context& context, const std::vector<const PlanRo
     const Case& box = context.catalogue.case_at(row->unit);
     const Handling handling = handling_of(context.findings.handling, row->unit);
     table.groups.back().rows.push_back(
-        {{tick_or_said(context, row->unit, Stage::loaded), tick_or_said(context, row->unit, Stage::back), text_cell(code_of(context.catalogue, *row)),
-          text_cell(name_in(box, words.language)), text_cell(box.looks), text_cell(of_words(context, row->unit)),
-          text_cell(mass_words(words, *row, context.units)),
+        {{tick_or_said(context, row->unit, Stage::loaded), tick_or_said(context, row->unit, Stage::back),
+          text_cell(code_of(context.catalogue, *row)), text_cell(name_in(box, words.language)), text_cell(box.looks),
+          text_cell(of_words(context, row->unit)), text_cell(mass_words(words, *row, context.units)),
           text_cell(move_words(words, handling) + "\n" + lift_words(words, handling)), text_cell(row->home)}});
   }
   set_total(table, {{"name", count_words(words, "pull.total-one", "pull.total-many", static_cast<long>(rows.size()))},
@@ -79,8 +88,9 @@ Section return_section(const Context& context, const VehicleLoad& load) {
   add(section, "rows", return_table(context, by_place(context.show, load.rows)));
   add(section, "note", block::Paragraph{words("return.note")});
   add(section, "missing", block::Fill{{words("return.missing"), words("return.missing")}});
-  add(section, "end", block::Signature{count_words(words, "return.complete-one", "return.complete-many", pieces),
-                                       {words("sign.by"), words("sign.time"), words("pull.count")}});
+  add(section, "end",
+      block::Signature{count_words(words, "return.complete-one", "return.complete-many", pieces),
+                       {words("sign.by"), words("sign.time"), words("pull.count")}});
   return section;
 }
 

@@ -82,18 +82,17 @@ std::vector<std::string> house_limits(const Context& context) {
   std::vector<int> told;
   for (const Finding& finding : context.findings.list) {
     const auto* handling = std::get_if<Handling>(&finding.detail);
-    if (!handling || !handling->above_screen ||
-        std::find(told.begin(), told.end(), handling->people) != told.end())
+    if (!handling || !handling->above_screen || std::find(told.begin(), told.end(), handling->people) != told.end())
       continue;
     told.push_back(handling->people);
     const std::string limit = print(handling->limit, context.units, Rounding::down).text();
-    lines.push_back(handling->screen
-                        ? context.words.say("walk.house-above",
-                                            {{"n", std::to_string(handling->people)},
-                                             {"mass", limit},
-                                             {"screen", print(*handling->screen, context.units, Rounding::down).text()}})
-                        : context.words.say("walk.house-alone",
-                                            {{"n", std::to_string(handling->people)}, {"mass", limit}}));
+    lines.push_back(
+        handling->screen
+            ? context.words.say("walk.house-above",
+                                {{"n", std::to_string(handling->people)},
+                                 {"mass", limit},
+                                 {"screen", print(*handling->screen, context.units, Rounding::down).text()}})
+            : context.words.say("walk.house-alone", {{"n", std::to_string(handling->people)}, {"mass", limit}}));
   }
   return lines;
 }
@@ -102,7 +101,8 @@ std::vector<std::string> house_limits(const Context& context) {
 std::vector<std::string> first_to_decide(const Context& context) {
   const Words& words = context.words;
   std::vector<std::string> lines;
-  for (const std::string& line : first_lines(said_lines(context.findings, Outcome::over, words), lines_an_outcome, words))
+  for (const std::string& line :
+       first_lines(said_lines(context.findings, Outcome::over, words), lines_an_outcome, words))
     lines.push_back(words("notice.over") + "  " + line);
   for (const std::string& line : unchecked(context)) lines.push_back(words("notice.unchecked") + "  " + line);
   return lines;
@@ -133,10 +133,9 @@ Made safety_walk(const Context& context) {
   if (!left_out.empty()) add(section, "cautions", block::Paragraph{left_out});
   add(section, "decide", block::Paragraph{who_decides(context)});
   add(section, "remarks", block::Fill{std::vector<std::string>(remark_lines, words("walk.remark"))});
-  add(section, "end", block::Signature{words("walk.complete"),
-                                       {words("sign.name"), words("sign.signature"), words("sign.time")}});
-  const std::string names = texts_of(context, &Finding::source),
-                    assumed = texts_of(context, &Finding::assumption);
+  add(section, "end",
+      block::Signature{words("walk.complete"), {words("sign.name"), words("sign.signature"), words("sign.time")}});
+  const std::string names = texts_of(context, &Finding::source), assumed = texts_of(context, &Finding::assumption);
   if (!names.empty())
     add(section, "sources",
         block::Paragraph{joined({words.say("walk.sources", {{"sources", names}}),

@@ -51,10 +51,14 @@ std::vector<const Finding*> worst_lifts(const Findings& findings) {
     if (finding.rule == "lifting") list.push_back(&finding);
   const auto rank = [](const Finding& finding) {
     switch (finding.outcome) {
-      case Outcome::over: return 0;
-      case Outcome::does_not_apply: return 1;
-      case Outcome::within: return 2;
-      case Outcome::not_checked: break;
+      case Outcome::over:
+        return 0;
+      case Outcome::does_not_apply:
+        return 1;
+      case Outcome::within:
+        return 2;
+      case Outcome::not_checked:
+        break;
     }
     return 3;
   };
@@ -84,8 +88,7 @@ std::string parts_words(const std::vector<Sentence>& texts, std::string_view sep
 std::string who_decides(const Context& context) {
   const std::string role = context.show.stop_person ? context.show.stop_person->value : std::string();
   if (role.empty()) return context.words("walk.decide-unnamed");
-  return context.words.say("walk.decide",
-                           {{"who", joined({role, contact_words(context.show, role)}, ", ")}});
+  return context.words.say("walk.decide", {{"who", joined({role, contact_words(context.show, role)}, ", ")}});
 }
 
 }  // namespace dunnage

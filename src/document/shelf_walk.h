@@ -18,15 +18,15 @@ std::vector<const PlanRow*> rows_to_pull(const Context& context);
 /// One team's walk. The show's teams in file order, then the units without a team; of a show without teams,
 /// one walk for everyone, without a name.
 struct Walk {
-  std::string team;      ///< as printed: the team's name, "no team", or empty
+  std::string team;  ///< as printed: the team's name, "no team", or empty
   std::vector<const PlanRow*> rows;
 };
 std::vector<Walk> walks(const Context& context);
 
 /// What rides in one vehicle, in order of the shelf walk.
 struct VehicleLoad {
-  std::string code;      ///< empty: no vehicle is given
-  std::string says;      ///< as printed
+  std::string code;  ///< empty: no vehicle is given
+  std::string says;  ///< as printed
   std::vector<const PlanRow*> rows;
 };
 /// In order of the kit's vehicles, what has none last; vehicles that carry nothing are left out.

@@ -32,9 +32,13 @@ Made sign_in(const Context& context) {
   Document document = begin_document(context, "sign-in", "sign.title");
   Section section;
   add_listing(section, "briefing", words("sign.briefing"), briefing_lines(context));
-  block::Table table = make_table(words, {{"number", "sign.number"}, {"name", "sign.name"}, {"phone", "crew.phone"},
-                                          {"in", "sign.in"}, {"briefed", "sign.briefed"},
-                                          {"signature", "sign.signature"}, {"out", "sign.out"}});
+  block::Table table = make_table(words, {{"number", "sign.number"},
+                                          {"name", "sign.name"},
+                                          {"phone", "crew.phone"},
+                                          {"in", "sign.in"},
+                                          {"briefed", "sign.briefed"},
+                                          {"signature", "sign.signature"},
+                                          {"out", "sign.out"}});
   Group group;
   const int rows = std::max(least_rows, people(context.show) + spare_rows);
   for (int number = 1; number <= rows; ++number)

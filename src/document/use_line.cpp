@@ -22,10 +22,14 @@ std::string at_height(const Context& context, const Maybe<Length>& at) {
 
 std::string under_words(const Words& words, Under under) {
   switch (under) {
-    case Under::not_stated: return {};
-    case Under::empty: return words("use.under-empty");
-    case Under::half_full: return words("use.under-half");
-    case Under::full: return words("use.under-full");
+    case Under::not_stated:
+      return {};
+    case Under::empty:
+      return words("use.under-empty");
+    case Under::half_full:
+      return words("use.under-half");
+    case Under::full:
+      return words("use.under-full");
   }
   return {};
 }
@@ -65,13 +69,15 @@ std::vector<std::string> burden_parts(const Context& context, const Use& use) {
   const Words& words = context.words;
   std::vector<std::string> out;
   const auto measures = [&](const Maybe<Mass>& mass, const Maybe<Area>& area, const Maybe<Length>& at) {
-    return joined({mass ? print(mass->value, context.units, Rounding::up).text() : std::string(),
-                   area ? print(area->value, context.units, Rounding::up).text() : std::string(),
-                   at_height(context, at)}, ", ");
+    return joined(
+        {mass ? print(mass->value, context.units, Rounding::up).text() : std::string(),
+         area ? print(area->value, context.units, Rounding::up).text() : std::string(), at_height(context, at)},
+        ", ");
   };
   for (const Carried& carried : use.carries)
     out.push_back(words.say("use.carries", {{"what", joined({counted(words, carried.count, carried.code.value),
-                                                             measures(carried.mass, carried.area, carried.at)}, ", ")}}));
+                                                             measures(carried.mass, carried.area, carried.at)},
+                                                            ", ")}}));
   for (const Hung& hung : use.hung)
     out.push_back(
         words.say("use.hung", {{"what", joined({hung.what.value, measures(hung.mass, hung.area, hung.at)}, ", ")}}));
@@ -92,7 +98,8 @@ std::vector<const Shortage*> shortages_of(const Context& context, const Use& use
 
 int standing_of(const Context& context, const Use& use, int leg, const BallastLine& line) {
   const auto is = [&](const BallastPiece& piece) {
-    return &context.show.uses[static_cast<std::size_t>(piece.use)] == &use && piece.leg == leg && piece.place == line.place;
+    return &context.show.uses[static_cast<std::size_t>(piece.use)] == &use && piece.leg == leg &&
+           piece.place == line.place;
   };
   return static_cast<int>(std::count_if(context.plan.ballast.begin(), context.plan.ballast.end(), is));
 }
@@ -102,9 +109,10 @@ int standing_of(const Context& context, const Use& use, int leg, const BallastLi
 std::vector<std::string> short_lines(const Context& context, const Use& use) {
   std::vector<std::string> lines;
   for (const Shortage* shortage : shortages_of(context, use))
-    lines.push_back(context.words.say("cover.short-line", {{"what", shortage->what},
-                                                           {"wanted", amount_words(*shortage, shortage->wanted, context.units)},
-                                                           {"missing", amount_words(*shortage, shortage->missing, context.units)}}));
+    lines.push_back(context.words.say("cover.short-line",
+                                      {{"what", shortage->what},
+                                       {"wanted", amount_words(*shortage, shortage->wanted, context.units)},
+                                       {"missing", amount_words(*shortage, shortage->missing, context.units)}}));
   return lines;
 }
 
@@ -137,7 +145,8 @@ std::string use_words(const Context& context, const Use& use) {
   if (!walls.empty()) parts.push_back(words.say("use.walls", {{"walls", joined(walls, ", ")}}));
   parts.push_back(under_words(words, use.under));
   const Maybe<std::string>& usual = context.show.site.ground;  // said once for all
-  if (use.ground && !(usual && usual->value == use.ground->value)) parts.push_back(words.say("use.ground", {{"ground", use.ground->value}}));
+  if (use.ground && !(usual && usual->value == use.ground->value))
+    parts.push_back(words.say("use.ground", {{"ground", use.ground->value}}));
   for (std::string& burden : burden_parts(context, use)) parts.push_back(std::move(burden));
   std::string place = place_words(context.show, use.at_place);
   if (utf8::lower(use.as.value).find(utf8::lower(place)) != std::string::npos) place.clear();  // said already
@@ -159,8 +168,10 @@ std::string down_words(const Context& context) {
   std::vector<std::pair<Speed, std::string>> known;
   std::vector<std::string> unknown;
   for (const WindUse& wind : wind_uses(context)) {
-    if (const std::optional<Speed> gust = down_of(wind)) known.emplace_back(*gust, wind.use->as.value);
-    else unknown.push_back(wind.use->as.value);
+    if (const std::optional<Speed> gust = down_of(wind))
+      known.emplace_back(*gust, wind.use->as.value);
+    else
+      unknown.push_back(wind.use->as.value);
   }
   std::stable_sort(known.begin(), known.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
   std::vector<std::string> parts;
@@ -169,17 +180,24 @@ std::string down_words(const Context& context) {
   for (const auto& [gust, name] : known) {
     if (!all && gust > known.front().first) break;
     const std::string text = print(gust, context.meter, Rounding::down).text();
-    if (text == last) parts.back() += ", " + name;
-    else parts.push_back(text + " " + name);
+    if (text == last)
+      parts.back() += ", " + name;
+    else
+      parts.push_back(text + " " + name);
     last = text;
   }
-  if (!all) parts.push_back(context.words("walk.down-others"));
-  else if (!unknown.empty()) parts.push_back(context.words("outcome.not-checked") + " " + joined(unknown, ", "));
+  if (!all)
+    parts.push_back(context.words("walk.down-others"));
+  else if (!unknown.empty())
+    parts.push_back(context.words("outcome.not-checked") + " " + joined(unknown, ", "));
   return joined(parts, "; ");
 }
 
 std::string rule_words(const Words& words, std::string_view rule) {
-  struct Named { std::string_view rule; const char* key; };
+  struct Named {
+    std::string_view rule;
+    const char* key;
+  };
   static constexpr Named named[] = {{"canopy-ballast", "rule.ballast"},
                                     {"canopy-sliding", "rule.sliding"},
                                     {"tower-sliding", "rule.sliding"},

@@ -49,8 +49,8 @@ std::vector<Row> way_in(const Context& context) {
   const std::string gate = site.gate.empty() ? words("walk.the-gate") : site.gate;
   const std::string address = site.emergency_address.empty() ? words("walk.not-given") : site.emergency_address;
   const std::vector<std::string> dates = inspection_dates(context);
-  const std::string aid = dates.empty() ? words("walk.first-aid")
-                                        : words.say("walk.first-aid-dates", {{"dates", joined(dates, "; ")}});
+  const std::string aid =
+      dates.empty() ? words("walk.first-aid") : words.say("walk.first-aid-dates", {{"dates", joined(dates, "; ")}});
   const std::string help = words.say("walk.address", {{"address", address}});
   return {line(words.say("walk.ambulance", {{"gate", gate}}), words("walk.ambulance-state")),
           site.radio_channel.empty()
@@ -66,10 +66,9 @@ std::string crossed_runs(const Context& context, std::string_view by) {
   for (const Run& run : context.show.runs)
     for (const Crossing& crossing : run.over) {
       if (!crossing.crossed_by || crossing.crossed_by->value != by) continue;
-      std::string text = context.words.say("run.from-to", {{"from", place_words(context.show, run.from)},
-                                                           {"to", place_words(context.show, run.to)}});
-      if (crossing.crossing)
-        text += " (" + print(crossing.crossing->value, context.units, Rounding::up).text() + ")";
+      std::string text = context.words.say(
+          "run.from-to", {{"from", place_words(context.show, run.from)}, {"to", place_words(context.show, run.to)}});
+      if (crossing.crossing) text += " (" + print(crossing.crossing->value, context.units, Rounding::up).text() + ")";
       runs.push_back(std::move(text));
     }
   return joined(runs, ", ");
@@ -81,12 +80,15 @@ std::vector<Row> ground(const Context& context) {
   if (const std::string wheels = crossed_runs(context, "wheels"); !wheels.empty())
     rows.push_back(line(words.say("walk.wheels", {{"runs", wheels}}), words("walk.wheels-state")));
   const std::string feet = crossed_runs(context, "feet");
-  rows.push_back(line(feet.empty() ? words("walk.cables") : words.say("walk.feet", {{"runs", feet}}),
-                      words("walk.cables-state")));
+  rows.push_back(
+      line(feet.empty() ? words("walk.cables") : words.say("walk.feet", {{"runs", feet}}), words("walk.cables-state")));
   const bool holes = outdoors(context.show), lit = dark(context.show);
-  if (holes && lit) rows.push_back(line(words("walk.holes-lit"), words("walk.holes-lit-state")));
-  else if (holes) rows.push_back(line(words("walk.holes"), words("walk.holes-state")));
-  else if (lit) rows.push_back(line(words("walk.lit"), words("walk.lit-state")));
+  if (holes && lit)
+    rows.push_back(line(words("walk.holes-lit"), words("walk.holes-lit-state")));
+  else if (holes)
+    rows.push_back(line(words("walk.holes"), words("walk.holes-state")));
+  else if (lit)
+    rows.push_back(line(words("walk.lit"), words("walk.lit-state")));
   rows.push_back(line(words("walk.edges"), words("walk.edges-state")));
   return rows;
 }
@@ -126,12 +128,14 @@ std::vector<Row> standing(const Context& context) {
     const std::string all = use_words(context, use), &name = use.as.value;
     const std::string rest = joined({all.starts_with(name) ? all.substr(name.size()) : all, down}, "; ");
     const std::string lacking = joined(short_codes(context, use), ", ");
-    const std::string state = joined({lacking.empty() ? lacking : words("notice.short") + ": " + lacking,
-                                      outcomes(context, use)}, "\n");
+    const std::string state =
+        joined({lacking.empty() ? lacking : words("notice.short") + ": " + lacking, outcomes(context, use)}, "\n");
     const auto same = [&](const auto& l) { return l[1] == rest && l[2] == state; };
     const auto found = std::find_if(lines.begin(), lines.end(), same);
-    if (found != lines.end()) (*found)[0] += " + " + name;
-    else lines.push_back({all.starts_with(name) ? name : std::string(), rest, state});
+    if (found != lines.end())
+      (*found)[0] += " + " + name;
+    else
+      lines.push_back({all.starts_with(name) ? name : std::string(), rest, state});
   }
   for (const auto& [names, rest, state] : lines) rows.push_back(line(names + rest, state));
   rows.push_back(line(words("walk.legs"), words("walk.legs-state")));
@@ -168,8 +172,7 @@ std::vector<const Finding*> lifts_to_show(const Context& context) {
 
 bool has_line_of_its_own(const Context& context, const Finding& finding) {
   const auto is_subject = [&](const Use& use) { return use.as.value == finding.subject; };
-  return finding.rule != "lifting" &&
-         std::none_of(context.show.uses.begin(), context.show.uses.end(), is_subject);
+  return finding.rule != "lifting" && std::none_of(context.show.uses.begin(), context.show.uses.end(), is_subject);
 }
 
 namespace {
@@ -204,8 +207,8 @@ std::vector<const Finding*> findings_on_walk(const Context& context) {
 
 block::Table walk_table(const Context& context) {
   const Words& words = context.words;
-  block::Table table = make_table(
-      words, {{"item", "walk.item"}, {"state", "walk.state"}, {"ok", "walk.ok"}, {"not", "walk.not"}});
+  block::Table table =
+      make_table(words, {{"item", "walk.item"}, {"state", "walk.state"}, {"ok", "walk.ok"}, {"not", "walk.not"}});
   const auto stop = [&](const char* title, std::vector<Row> rows) {
     if (!rows.empty()) table.groups.push_back({words(title), std::move(rows)});
   };
@@ -243,16 +246,16 @@ std::string lift_limit_words(const Context& context, const Finding& finding, con
   if (!handling) return words.say(finding.says);
   const std::string limit = figure_words(finding.limit, context, Rounding::down);
   const bool by_aid = finding.outcome == Outcome::does_not_apply;
-  const std::string of = limit.empty() ? std::string()
-                                       : words.say(by_aid ? "walk.lift-beyond" : "walk.lift-limit", {{"mass", limit}});
+  const std::string of =
+      limit.empty() ? std::string() : words.say(by_aid ? "walk.lift-beyond" : "walk.lift-limit", {{"mass", limit}});
   return joined({lift_words(words, *handling), of}, ", ");
 }
 
 }  // namespace
 
 block::Table lift_table(const Context& context) {
-  block::Table table = make_table(
-      context.words, {{"code", ""}, {"name", ""}, {"mass", ""}, {"says", ""}, {"index", ""}, {"state", ""}});
+  block::Table table =
+      make_table(context.words, {{"code", ""}, {"name", ""}, {"mass", ""}, {"says", ""}, {"index", ""}, {"state", ""}});
   Group group;
   for (const Finding* finding : lifts_to_show(context)) {
     const int unit = context.catalogue.unit_index(finding->subject);
@@ -263,10 +266,10 @@ block::Table lift_table(const Context& context) {
       name = name_in(context.catalogue.case_at(unit), context.words.language);
       mass = mass_words(context.words, context.plan.rows[static_cast<std::size_t>(unit)], context.units);
     }
-    group.rows.push_back({{text_cell(finding->subject), text_cell(name), text_cell(mass),
-                           text_cell(lift_limit_words(context, *finding, handling)),
-                           text_cell(index_words(context, handling)),
-                           strong_cell(by_aid ? std::string() : outcome_words(context.words, finding->outcome))}});
+    group.rows.push_back(
+        {{text_cell(finding->subject), text_cell(name), text_cell(mass),
+          text_cell(lift_limit_words(context, *finding, handling)), text_cell(index_words(context, handling)),
+          strong_cell(by_aid ? std::string() : outcome_words(context.words, finding->outcome))}});
   }
   if (!group.rows.empty()) table.groups.push_back(std::move(group));
   drop_empty_columns(table, {"index", "state"});

@@ -15,7 +15,8 @@ namespace dunnage {
 bool has_line_of_its_own(const Context& context, const Finding& finding);
 block::Table walk_table(const Context& context);
 
-/// The five worst lifts, one a case: code, name, mass, says, index, state. The index is dropped where no lift has one. Without a group where nothing goes.
+/// The five worst lifts, one a case: code, name, mass, says, index, state. The index is dropped where no lift has one.
+/// Without a group where nothing goes.
 block::Table lift_table(const Context& context);
 
 /// Findings that the walk prints beside its lines.

@@ -40,18 +40,16 @@ std::vector<std::string> storm_lines(const Context& context) {
   const Words& words = context.words;
   const Finding* finding = finding_of(context, "lightning");
   const LightningDetail* detail = finding ? std::get_if<LightningDetail>(&finding->detail) : nullptr;
-  if (!detail)
-    return {words("weather.thunder"), words("notice.unchecked") + "  " + words("weather.no-lightning")};
+  if (!detail) return {words("weather.thunder"), words("notice.unchecked") + "  " + words("weather.no-lightning")};
   const std::string shelter = detail->shelter.empty() ? words("weather.shelter") : detail->shelter;
-  std::vector<std::string> lines = {
-      words.say("weather.count",
-                {{"seconds", plain(steps_up(detail->count / unit::second), 0)}, {"shelter", shelter}})};
+  std::vector<std::string> lines = {words.say(
+      "weather.count", {{"seconds", plain(steps_up(detail->count / unit::second), 0)}, {"shelter", shelter}})};
   const std::string by = distance_words(detail->shelter_by, context.units, Rounding::up);
   if (detail->clear_from && detail->time_to_clear)
-    lines.push_back(words.say("weather.distance",
-                              {{"from", distance_words(*detail->clear_from, context.units, Rounding::up)},
-                               {"by", by},
-                               {"time", minutes_words(*detail->time_to_clear)}}));
+    lines.push_back(
+        words.say("weather.distance", {{"from", distance_words(*detail->clear_from, context.units, Rounding::up)},
+                                       {"by", by},
+                                       {"time", minutes_words(*detail->time_to_clear)}}));
   else
     lines.push_back(words.say("weather.distance-only", {{"by", by}}));
   if (finding->outcome == Outcome::not_checked)
@@ -89,11 +87,9 @@ block::Facts air_facts(const Context& context) {
 }
 
 block::Table log_table(const Context& context) {
-  block::Table table = make_table(context.words, {{"time", "sign.time"},
-                                                  {"mean", ""},
-                                                  {"gust", ""},
-                                                  {"done", "weather.log-done"},
-                                                  {"by", "weather.log-by"}});
+  block::Table table = make_table(
+      context.words,
+      {{"time", "sign.time"}, {"mean", ""}, {"gust", ""}, {"done", "weather.log-done"}, {"by", "weather.log-by"}});
   table.heads["mean"] = context.words.say("weather.mean-head", {{"meter", context.meter}});
   table.heads["gust"] = context.words.say("weather.log-gust", {{"meter", context.meter}});
   Group group;
@@ -117,9 +113,8 @@ std::vector<std::string> unchecked_lines(const Context& context, const std::vect
   }
   const auto tell = [&](const std::vector<std::string>& names, const char* some, const char* all) {
     if (names.empty()) return;
-    lines.push_back(names.size() == uses.size() && uses.size() > 1
-                        ? words(all)
-                        : words.say(some, {{"names", joined(names, ", ")}}));
+    lines.push_back(names.size() == uses.size() && uses.size() > 1 ? words(all)
+                                                                   : words.say(some, {{"names", joined(names, ", ")}}));
   };
   if (uses.empty()) lines.push_back(words("weather.no-structures"));
   tell(no_level, "weather.no-levels", "weather.no-levels-all");

@@ -15,8 +15,7 @@ struct WindSign {
   Speed from, to;     ///< mean
   /// The gusts that go with the step's strongest mean in open ground, half as much again and a little more.
   Speed gusts() const { return to * gust_over_mean; }
-  static constexpr double gust_over_mean =
-      1.53;  ///< 3 s gust over hourly mean (Durst curve, ASCE 7 commentary)
+  static constexpr double gust_over_mean = 1.53;  ///< 3 s gust over hourly mean (Durst curve, ASCE 7 commentary)
 };
 
 /// Forces 2 to 8. Speeds: the WMO's scale in m/s. What is seen: the same scale for land, from memory.

@@ -55,8 +55,7 @@ std::string level_words(const Context& context, const std::optional<Speed>& leve
 
 std::string forecast_gust_words(const Context& context) {
   const std::optional<Forecast>& forecast = context.show.forecast;
-  return forecast && forecast->gust ? forecast_words(forecast->gust->value, context.meter)
-                                    : std::string();
+  return forecast && forecast->gust ? forecast_words(forecast->gust->value, context.meter) : std::string();
 }
 
 Outcome worst_outcome(const WindUse& use) {

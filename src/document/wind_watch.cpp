@@ -31,7 +31,9 @@ std::string minutes_of(const Context& context, const WatchRow& row) {
   const std::optional<Duration>& strike = row.uses.front()->card.strike;
   if (!strike) return context.words("weather.no-level");
   const std::string minutes = plain(steps_up(*strike / unit::minute), 0);
-  return row.uses.size() == 1 ? minutes : context.words.say("thing.count", {{"n", std::to_string(row.uses.size())}, {"name", minutes}});
+  return row.uses.size() == 1
+             ? minutes
+             : context.words.say("thing.count", {{"n", std::to_string(row.uses.size())}, {"name", minutes}});
 }
 
 std::string people_of(const Context& context, const WatchRow& row) {
@@ -45,9 +47,9 @@ std::string first_words(const Context& context, const WatchRow& row) {
   std::vector<std::string> parts;
   for (const WindUse* wind : row.uses) {
     if (!wind->use->walls.empty())
-      parts.push_back(wind->card.walls_off ? words.say("weather.walls-then",
-                                                       {{"gust", level_words(context, wind->card.walls_off)}})
-                                           : words("weather.walls"));
+      parts.push_back(wind->card.walls_off
+                          ? words.say("weather.walls-then", {{"gust", level_words(context, wind->card.walls_off)}})
+                          : words("weather.walls"));
     for (const Hung& hung : wind->use->hung) parts.push_back(hung.what.value);
   }
   return joined(parts, ", ");
@@ -79,9 +81,7 @@ bool reaches(const Context& context, double gust, const std::optional<Speed>& le
 std::string asks(const Context& context, const std::vector<WatchRow>& rows, double gust) {
   std::vector<std::string> parts;
   const std::pair<const char*, std::optional<Speed> WatchRow::*> kinds[] = {
-      {"weather.down", &WatchRow::down},
-      {"weather.start", &WatchRow::start},
-      {"weather.ready", &WatchRow::ready}};
+      {"weather.down", &WatchRow::down}, {"weather.start", &WatchRow::start}, {"weather.ready", &WatchRow::ready}};
   std::vector<const WatchRow*> told;
   for (const auto& [word, member] : kinds) {
     std::vector<std::string> letters;
@@ -101,16 +101,14 @@ std::vector<WatchRow> watch_rows(const std::vector<WindUse>& uses) {
   std::vector<WatchRow> rows;
   for (const WindUse& wind : uses) {
     auto row = std::find_if(rows.begin(), rows.end(), [&](const WatchRow& r) { return alike(r, wind); });
-    if (row == rows.end())
-      row = rows.insert(row, {{}, {}, {}, wind.card.ready, wind.card.start, down_of(wind)});
+    if (row == rows.end()) row = rows.insert(row, {{}, {}, {}, wind.card.ready, wind.card.start, down_of(wind)});
     row->names.push_back(wind.use->as.value);
     row->uses.push_back(&wind);
   }
   std::stable_sort(rows.begin(), rows.end(), [](const WatchRow& a, const WatchRow& b) {
     return a.down && b.down ? *a.down < *b.down : a.down.has_value() && !b.down.has_value();
   });
-  for (std::size_t i = 0; i < rows.size() && i < 26; ++i)
-    rows[i].letter = std::string(1, static_cast<char>('A' + i));
+  for (std::size_t i = 0; i < rows.size() && i < 26; ++i) rows[i].letter = std::string(1, static_cast<char>('A' + i));
   return rows;
 }
 
@@ -119,8 +117,7 @@ picture::Levels watch_levels(const Context& context, const std::vector<WatchRow>
   picture::Levels levels;
   if (rows.empty() || !rows.front().down) return levels;
   const WatchRow& weakest = rows.front();
-  const std::string who =
-      context.show.stop_person ? context.show.stop_person->value : words("weather.nobody");
+  const std::string who = context.show.stop_person ? context.show.stop_person->value : words("weather.nobody");
   using Shape = picture::Level::Shape;
   levels.levels = {
       level(context, Shape::octagon, "weather.down", weakest.down,
@@ -131,8 +128,7 @@ picture::Levels watch_levels(const Context& context, const std::vector<WatchRow>
             {words("weather.ready-1"), words("weather.ready-2")})};
   const std::string name = joined(weakest.names, ", ");
   for (picture::Level& one : levels.levels)
-    one.note =
-        name.size() > most_name ? words("weather.gust-a") : words.say("weather.gust-of", {{"name", name}});
+    one.note = name.size() > most_name ? words("weather.gust-a") : words.say("weather.gust-of", {{"name", name}});
   return levels;
 }
 
@@ -150,11 +146,10 @@ block::Table watch_table(const Context& context, const std::vector<WatchRow>& ro
   Group group;
   for (std::size_t i = 0; i < rows.size() && i < most_rows; ++i) {
     const WatchRow& row = rows[i];
-    group.rows.push_back(
-        {{strong_cell(row.letter), text_cell(joined(row.names, ", ")),
-          strong_cell(number_of(context, row.down)), strong_cell(number_of(context, row.start)),
-          strong_cell(number_of(context, row.ready)), text_cell(minutes_of(context, row)),
-          text_cell(people_of(context, row)), text_cell(first_words(context, row))}});
+    group.rows.push_back({{strong_cell(row.letter), text_cell(joined(row.names, ", ")),
+                           strong_cell(number_of(context, row.down)), strong_cell(number_of(context, row.start)),
+                           strong_cell(number_of(context, row.ready)), text_cell(minutes_of(context, row)),
+                           text_cell(people_of(context, row)), text_cell(first_words(context, row))}});
   }
   table.groups.push_back(std::move(group));
   return table;
@@ -194,18 +189,15 @@ std::vector<std::string> meter_lines(const Context& context, const std::vector<W
     return lines;
   }
   const std::string reached = asks(context, rows, forecast_figure(context.show.forecast->gust->value, context.meter));
-  lines.push_back(reached.empty()
-                      ? words.say("weather.forecast", {{"gust", forecast}})
-                      : words.say("weather.forecast-asks", {{"gust", forecast}, {"asks", reached}}));
+  lines.push_back(reached.empty() ? words.say("weather.forecast", {{"gust", forecast}})
+                                  : words.say("weather.forecast-asks", {{"gust", forecast}, {"asks", reached}}));
   return lines;
 }
 
 block::Table sign_table(const Context& context, const std::vector<WatchRow>& rows) {
   const Words& words = context.words;
-  block::Table table = make_table(words, {{"sign", ""},
-                                          {"mean", "weather.sign-mean"},
-                                          {"gusts", "weather.sign-gusts"},
-                                          {"then", "weather.then"}});
+  block::Table table = make_table(
+      words, {{"sign", ""}, {"mean", "weather.sign-mean"}, {"gusts", "weather.sign-gusts"}, {"then", "weather.then"}});
   table.heads["sign"] = words.say("weather.sign", {{"meter", context.meter}});
   Group group;
   for (const WindSign& sign : wind_signs()) {
@@ -215,8 +207,7 @@ block::Table sign_table(const Context& context, const std::vector<WatchRow>& row
     const std::string mean = print(sign.from, context.meter, Rounding::nearest).number() + "\u2013" +
                              print(sign.to, context.meter, Rounding::nearest).number();
     group.rows.push_back(
-        {{text_cell(words(sign.words)), text_cell(mean),
-          text_cell(gusts.number()), strong_cell(then)}});
+        {{text_cell(words(sign.words)), text_cell(mean), text_cell(gusts.number()), strong_cell(then)}});
   }
   if (!group.rows.empty()) table.groups.push_back(std::move(group));
   return table;

@@ -14,9 +14,9 @@ namespace dunnage {
 
 /// A deflated stretch that can still be given a beginning.
 struct Deflated {
-  std::string bytes;          ///< raw deflate
-  std::uint32_t adler = 1;    ///< of what was deflated
-  std::size_t size = 0;       ///< of what was deflated
+  std::string bytes;        ///< raw deflate
+  std::uint32_t adler = 1;  ///< of what was deflated
+  std::size_t size = 0;     ///< of what was deflated
 };
 
 class Deflater {

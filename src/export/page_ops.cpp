@@ -17,8 +17,8 @@ namespace {
 constexpr char kHex[] = "0123456789ABCDEF";
 constexpr std::size_t kCharacters = 0x10000;
 
-/// Whole thousandths: of a point, 0.35 micrometres on paper. What lies beyond the largest page that PDF knows was told as
-/// a problem of its layout, and its page is never written.
+/// Whole thousandths: of a point, 0.35 micrometres on paper. What lies beyond the largest page that PDF knows was told
+/// as a problem of its layout, and its page is never written.
 long thousandths_of(double value) {
   constexpr double most = 14400;  // points (ISO 32000-1, annex C)
   assert(std::isfinite(value));
@@ -187,10 +187,7 @@ void Pen::operator()(const ink::Outline& outline) {
       spot(step.b);
       spot(step.c);
     }
-    out_ += step.kind == Kind::move    ? "m "
-            : step.kind == Kind::line  ? "l "
-            : step.kind == Kind::curve ? "c "
-                                       : "h ";
+    out_ += step.kind == Kind::move ? "m " : step.kind == Kind::line ? "l " : step.kind == Kind::curve ? "c " : "h ";
   }
   say(stroked ? "S" : "f*");
 }
@@ -207,8 +204,7 @@ void Pen::operator()(const ink::Modules& modules) {
   out_ += "0 0 ";
   length(whole);
   spot({modules.at.x, modules.at.y + whole});
-  out_ +=
-      "cm BI /IM true /W " + std::to_string(side) + " /H " + std::to_string(side) + " /D [1 0] /F /AHx ID ";
+  out_ += "cm BI /IM true /W " + std::to_string(side) + " /H " + std::to_string(side) + " /D [1 0] /F /AHx ID ";
   for (int row = 0; row < side; ++row)
     for (int column = 0; column < (side + 7) / 8 * 8; column += 4) {
       int nibble = 0;

@@ -24,8 +24,8 @@ struct Writer {
   std::string out;
 
   void operator()(const ink::Words& w) {
-    out += fmt::format("words {} {} {:.1f}pt{}: {}\n", at(w.at), faces.file(w.face).role,
-                       w.size / unit::point, grey(w.grey), w.text);
+    out += fmt::format("words {} {} {:.1f}pt{}: {}\n", at(w.at), faces.file(w.face).role, w.size / unit::point,
+                       grey(w.grey), w.text);
   }
   void operator()(const ink::Line& l) {
     out += fmt::format("line {} to {}{}\n", at(l.from), at(l.to), l.dash > Paper() ? " dashed" : "");
@@ -57,8 +57,7 @@ void Writer::operator()(const ink::Outline& o) {
     reach(step.a);
     if (step.kind == Kind::curve) reach(step.b), reach(step.c);
   }
-  if (box)
-    out += fmt::format("outline {}{}{}\n", at(*box), o.stroke > Paper() ? " stroked" : "", grey(o.grey));
+  if (box) out += fmt::format("outline {}{}{}\n", at(*box), o.stroke > Paper() ? " stroked" : "", grey(o.grey));
 }
 
 }  // namespace
@@ -66,8 +65,8 @@ void Writer::operator()(const ink::Outline& o) {
 std::string page_text(const std::vector<Pages>& documents, const Faces& faces) {
   Writer writer{faces, {}};
   for (const Pages& document : documents) {
-    writer.out += fmt::format("document {} [{}]{}\n", document.title, document.language,
-                              document.to_scale ? " to scale" : "");
+    writer.out +=
+        fmt::format("document {} [{}]{}\n", document.title, document.language, document.to_scale ? " to scale" : "");
     for (const Page& page : document.pages) {
       writer.out += fmt::format("page {} {}x{}", page.label, mm(page.width), mm(page.height));
       writer.out += page.bookmark.empty() ? "\n" : fmt::format(" bookmark {}\n", page.bookmark);

@@ -38,8 +38,7 @@ extern "C" void on_pdf_error(HPDF_STATUS error, HPDF_STATUS detail, void*) {
 std::string text_map(const std::vector<bool>& used) {
   std::vector<std::string> rows;
   for (std::size_t c = 0; c < used.size(); ++c)
-    if (used[c])
-      rows.push_back("<" + hex4(static_cast<unsigned>(c)) + "> <" + hex4(static_cast<unsigned>(c)) + ">\n");
+    if (used[c]) rows.push_back("<" + hex4(static_cast<unsigned>(c)) + "> <" + hex4(static_cast<unsigned>(c)) + ">\n");
   std::string map =
       "/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n"
       "/CIDSystemInfo << /Registry (Adobe) /Ordering (UCS) /Supplement 0 >> def\n"
@@ -56,8 +55,7 @@ std::string text_map(const std::vector<bool>& used) {
 }
 
 void write(HPDF_Stream stream, std::string_view bytes) {
-  HPDF_Stream_Write(stream, reinterpret_cast<const HPDF_BYTE*>(bytes.data()),
-                    static_cast<HPDF_UINT>(bytes.size()));
+  HPDF_Stream_Write(stream, reinterpret_cast<const HPDF_BYTE*>(bytes.data()), static_cast<HPDF_UINT>(bytes.size()));
 }
 
 /// Flags the glyphs, and every part they are built of: the library follows one level only.
@@ -90,8 +88,7 @@ HPDF_Font load_face(HPDF_Doc document, const Faces& faces, int face, const std::
   if (HPDF_Doc_FindFontDef(document, definition->base_font)) {
     const std::string name = definition->base_font;
     HPDF_FontDef_Free(definition);
-    throw WorldError("the font file " + faces.file(face).file.string() +
-                     " has the same name as another face: " + name);
+    throw WorldError("the font file " + faces.file(face).file.string() + " has the same name as another face: " + name);
   }
   HPDF_List_Add(document->fontdef_list, definition);
   // A subset's name begins with six letters of its own (ISO 32000-1, 9.6.4).
@@ -159,8 +156,7 @@ void add_labels(HPDF_Doc document, const std::vector<SealedPages::Sealed>& pages
 }
 
 HPDF_Outline bookmark(HPDF_Doc document, HPDF_Outline parent, const std::string& title, HPDF_Page page) {
-  HPDF_Outline entry =
-      HPDF_CreateOutline(document, parent, title.c_str(), HPDF_GetEncoder(document, "UTF-8"));
+  HPDF_Outline entry = HPDF_CreateOutline(document, parent, title.c_str(), HPDF_GetEncoder(document, "UTF-8"));
   HPDF_Destination where = HPDF_Page_CreateDestination(page);
   HPDF_Destination_SetFit(where);
   HPDF_Outline_SetDestination(entry, where);

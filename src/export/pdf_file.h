@@ -26,7 +26,6 @@ struct PdfOptions {
 std::string pdf_bytes(SealedPages& pages, const Faces& faces, const std::string& title = {});
 
 /// The same of pages that were kept, one document after the other.
-std::string pdf_bytes(const std::vector<Pages>& documents, const Faces& faces,
-                      const PdfOptions& options = {});
+std::string pdf_bytes(const std::vector<Pages>& documents, const Faces& faces, const PdfOptions& options = {});
 
 }  // namespace dunnage

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "export/plan_json.h"
 
-#include <nlohmann/json.hpp>
-
 #include <map>
+#include <nlohmann/json.hpp>
 
 namespace dunnage {
 
@@ -79,8 +78,12 @@ Json demands(const Catalogue& c, const Plan& plan) {
 Json shortages(const Plan& plan) {
   Json out = Json::array();
   for (const Shortage& s : plan.shortages)
-    out.push_back({{"what", s.what}, {"wanted", s.wanted}, {"short", s.missing}, {"because", s.because.english()},
-                   {"nearest", s.nearest.english()}, {"where", s.place.words()}});
+    out.push_back({{"what", s.what},
+                   {"wanted", s.wanted},
+                   {"short", s.missing},
+                   {"because", s.because.english()},
+                   {"nearest", s.nearest.english()},
+                   {"where", s.place.words()}});
   return out;
 }
 
@@ -104,16 +107,21 @@ Json totals(const Plan& plan, UnitSystem units) {
   Json teams = Json::object(), vehicles = Json::object();
   for (const auto& [name, mass] : by_team) teams[name] = kg(mass);
   for (const auto& [name, mass] : by_vehicle) vehicles[name] = kg(mass);
-  return {{"units", count},      {"mass_kg", kg(sum)},      {"without_mass", unknown},
-          {"by_team", teams},    {"by_vehicle", vehicles},  {"printed", {{"value", printed}, {"unit", unit}}}};
+  return {{"units", count},   {"mass_kg", kg(sum)},     {"without_mass", unknown},
+          {"by_team", teams}, {"by_vehicle", vehicles}, {"printed", {{"value", printed}, {"unit", unit}}}};
 }
 
 Json findings_json(const Findings& findings) {
   Json out = Json::array();
   for (const Finding& f : findings.list)
-    out.push_back({{"rule", f.rule}, {"subject", f.subject}, {"outcome", name(f.outcome)},
-                   {"measured", figure(f.measured)}, {"limit", figure(f.limit)}, {"says", f.says.english()},
-                   {"assumption", f.assumption.english()}, {"source", f.source.english()},
+    out.push_back({{"rule", f.rule},
+                   {"subject", f.subject},
+                   {"outcome", name(f.outcome)},
+                   {"measured", figure(f.measured)},
+                   {"limit", figure(f.limit)},
+                   {"says", f.says.english()},
+                   {"assumption", f.assumption.english()},
+                   {"source", f.source.english()},
                    {"where", f.place.known() ? Json(f.place.words()) : Json(nullptr)}});
   return out;
 }
@@ -174,11 +182,16 @@ Json loadings(const Catalogue& c, const Plan& plan, const Findings& findings) {
   for (const VehicleLoading& v : plan.loading->vehicles) {
     Json left = Json::array(), faults = Json::array();
     for (const LeftOut& one : v.left)
-      left.push_back({{"code", code_of(c, one.unit)}, {"want", wants[static_cast<int>(one.want)]}, {"by_si", one.by},
+      left.push_back({{"code", code_of(c, one.unit)},
+                      {"want", wants[static_cast<int>(one.want)]},
+                      {"by_si", one.by},
                       {"proved", one.proved}});
     for (const LoadFault& fault : v.faults) faults.push_back(fault.says.english());
     const LoadingDetail* detail = loading_detail(findings, v.vehicle);
-    out.push_back({{"vehicle", v.vehicle}, {"pieces", placements(c, plan, v)}, {"left_out", left}, {"faults", faults},
+    out.push_back({{"vehicle", v.vehicle},
+                   {"pieces", placements(c, plan, v)},
+                   {"left_out", left},
+                   {"faults", faults},
                    {"stages", detail ? stages(*detail) : Json::array()}});
   }
   return out;

@@ -17,7 +17,7 @@ class SealedPages final : public PageSink {
     Paper width, height;
     std::string label, bookmark;
     Deflated body;
-    std::string first;        ///< operators that came late and stand first
+    std::string first;  ///< operators that came late and stand first
   };
   struct Head {
     std::string title, language;
@@ -44,7 +44,7 @@ class SealedPages final : public PageSink {
   std::vector<Head> documents_;
   std::vector<Sealed> pages_;
   UsedCharacters used_;
-  std::string operators_;     ///< of the page at hand; kept for its room
+  std::string operators_;  ///< of the page at hand; kept for its room
 
   static constexpr int page_level = 2;
 };

@@ -19,7 +19,10 @@ Json seen_json(const Seen& seen) {
 Json unknown_json(const std::vector<UnknownCode>& codes) {
   Json out = Json::array();
   for (const UnknownCode& one : codes)
-    out.push_back({{"typed", one.typed}, {"nearest", one.nearest.empty() ? Json(nullptr) : Json(one.nearest)}, {"units", one.units}, {"where", one.place.words()}});
+    out.push_back({{"typed", one.typed},
+                   {"nearest", one.nearest.empty() ? Json(nullptr) : Json(one.nearest)},
+                   {"units", one.units},
+                   {"where", one.place.words()}});
   return out;
 }
 
@@ -46,10 +49,23 @@ std::string tally_json(const Catalogue& c, const Tally& tally) {
     twice.push_back(row);
   }
   for (const Scan& scan : tally.notes)
-    notes.push_back({{"code", scan.typed}, {"note", scan.note}, {"stage", name(scan.stage)}, {"list", scan.list}, {"time", scan.time}, {"where", scan.place.words()}});
-  const Json out = {{"schema", 1}, {"stage", name(tally.stage)}, {"scans", tally.scans}, {"expected", tally.expected.size()},
-                    {"present", tally.present.size()}, {"missing", missing}, {"extra", extra}, {"twice", twice},
-                    {"unclear", unknown_json(tally.unclear)}, {"not_ours", unknown_json(tally.not_ours)}, {"notes", notes}};
+    notes.push_back({{"code", scan.typed},
+                     {"note", scan.note},
+                     {"stage", name(scan.stage)},
+                     {"list", scan.list},
+                     {"time", scan.time},
+                     {"where", scan.place.words()}});
+  const Json out = {{"schema", 1},
+                    {"stage", name(tally.stage)},
+                    {"scans", tally.scans},
+                    {"expected", tally.expected.size()},
+                    {"present", tally.present.size()},
+                    {"missing", missing},
+                    {"extra", extra},
+                    {"twice", twice},
+                    {"unclear", unknown_json(tally.unclear)},
+                    {"not_ours", unknown_json(tally.not_ours)},
+                    {"notes", notes}};
   return out.dump(2) + "\n";
 }
 

@@ -27,8 +27,7 @@ constexpr char32_t kReplacement = 0xFFFD;
 /// codes cannot name.
 bool beyond_us(char32_t c) {
   return c < 0x20 || (c >= 0x7F && c < 0xA0) || (c >= 0x0590 && c < 0x10A0) || (c >= 0x1780 && c < 0x18B0) ||
-         (c >= 0xD800 && c < 0xF900) || (c >= 0xFB1D && c < 0xFE00) || (c >= 0xFE70 && c < 0xFF00) ||
-         c > 0xFFFD;
+         (c >= 0xD800 && c < 0xF900) || (c >= 0xFB1D && c < 0xFE00) || (c >= 0xFE70 && c < 0xFF00) || c > 0xFFFD;
 }
 
 /// Which face sets a character of a role, and how wide. `by`: 0 not asked yet, 1 none, else the face + 2.
@@ -55,8 +54,7 @@ double letter_height(FT_Face face, char32_t letter) {
 /// Letter heights are measured: not every face states them.
 FaceMetrics measured(FT_Face face) {
   const double em = face->units_per_EM;
-  return {face->ascender / em, -face->descender / em, letter_height(face, U'H') / em,
-          letter_height(face, U'x') / em};
+  return {face->ascender / em, -face->descender / em, letter_height(face, U'H') / em, letter_height(face, U'x') / em};
 }
 
 std::string read_font(const FaceFile& file) {
@@ -77,8 +75,7 @@ struct Faces::Impl {
   std::vector<std::unique_ptr<Loaded>> loaded;
   std::vector<std::array<std::unique_ptr<Block>, 256>> settings;  ///< by face and high byte
 
-  explicit Impl(std::vector<FaceFile> list)
-      : files(std::move(list)), loaded(files.size()), settings(files.size()) {
+  explicit Impl(std::vector<FaceFile> list) : files(std::move(list)), loaded(files.size()), settings(files.size()) {
     std::map<std::string, int> index;
     for (const FaceFile& f : files) {
       const bool fresh = index.emplace(f.role, static_cast<int>(index.size())).second;
@@ -113,15 +110,13 @@ const Loaded& Faces::Impl::load(int face) {
   auto fresh = std::make_unique<Loaded>();
   fresh->bytes = read_font(file);
   std::string fault = font_fault(fresh->bytes);
-  if (fault.empty() && !library && FT_Init_FreeType(&library) != 0)
-    throw WorldError("FreeType does not start");
+  if (fault.empty() && !library && FT_Init_FreeType(&library) != 0) throw WorldError("FreeType does not start");
   if (fault.empty() && (FT_New_Memory_Face(library, reinterpret_cast<const FT_Byte*>(fresh->bytes.data()),
                                            static_cast<FT_Long>(fresh->bytes.size()), 0, &fresh->face) != 0 ||
                         FT_Select_Charmap(fresh->face, FT_ENCODING_UNICODE) != 0))
     fault = "FreeType cannot read it";
   if (!fault.empty())
-    throw WorldError("the font file " + file.file.string() + " (face \"" + file.role +
-                     "\") is damaged: " + fault);
+    throw WorldError("the font file " + file.file.string() + " (face \"" + file.role + "\") is damaged: " + fault);
   fresh->metrics = measured(fresh->face);
   slot = std::move(fresh);
   return *slot;
@@ -229,13 +224,9 @@ int Faces::width(int face, std::string_view text) const {
   return sum;
 }
 
-Paper Faces::width(int face, Paper size, std::string_view text) const {
-  return size * (width(face, text) / 1000.0);
-}
+Paper Faces::width(int face, Paper size, std::string_view text) const { return size * (width(face, text) / 1000.0); }
 
-bool Faces::has(int face, char32_t character) const {
-  return impl_->setting(face, character).by == face + kFirst;
-}
+bool Faces::has(int face, char32_t character) const { return impl_->setting(face, character).by == face + kFirst; }
 
 std::uint16_t Faces::glyph(int face, char32_t character) const {
   return static_cast<std::uint16_t>(FT_Get_Char_Index(impl_->load(face).face, character));

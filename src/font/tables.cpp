@@ -60,8 +60,8 @@ std::string sizes_fault(std::string_view bytes) {
     std::size_t size;
   };
   for (const auto& [tag, size] :
-       {Least{"head", 54}, Least{"maxp", 6}, Least{"hhea", 36}, Least{"hmtx", 4}, Least{"loca", 4},
-        Least{"glyf", 0}, Least{"cmap", 4}, Least{"name", 6}, Least{"OS/2", 78}, Least{"post", 32}}) {
+       {Least{"head", 54}, Least{"maxp", 6}, Least{"hhea", 36}, Least{"hmtx", 4}, Least{"loca", 4}, Least{"glyf", 0},
+        Least{"cmap", 4}, Least{"name", 6}, Least{"OS/2", 78}, Least{"post", 32}}) {
     const std::optional<Table> found = table(bytes, tag);
     if (!found) return std::string("it has no ") + tag + " table";
     if (found->size() < size) return std::string("its ") + tag + " table is too short";
@@ -131,8 +131,7 @@ std::string names_fault(std::string_view bytes) {
 }
 
 // Flags of one part of a composite glyph ("glyf", component glyph flags).
-constexpr std::uint16_t kWords = 0x0001, kScale = 0x0008, kMore = 0x0020, kTwoScales = 0x0040,
-                        kMatrix = 0x0080;
+constexpr std::uint16_t kWords = 0x0001, kScale = 0x0008, kMore = 0x0020, kTwoScales = 0x0040, kMatrix = 0x0080;
 
 /// The parts that one glyph names itself; nothing when its record runs out of its bytes.
 std::optional<std::vector<std::uint16_t>> own_parts(std::string_view bytes, std::size_t glyph) {
@@ -168,8 +167,8 @@ std::string composites_fault(std::string_view bytes) {
 }  // namespace
 
 std::string font_fault(std::string_view bytes) {
-  for (const auto fault : {directory_fault, sizes_fault, metrics_fault, outlines_fault, characters_fault,
-                           names_fault, composites_fault})
+  for (const auto fault :
+       {directory_fault, sizes_fault, metrics_fault, outlines_fault, characters_fault, names_fault, composites_fault})
     if (std::string found = fault(bytes); !found.empty()) return found;
   return {};
 }
@@ -238,7 +237,8 @@ std::string with_characters(std::string_view bytes, const std::vector<Mapped>& c
   std::string directory(bytes.substr(0, 12)), body;
   for (std::size_t i = 0; i < count; ++i) {
     const std::string_view tag = bytes.substr(12 + i * kDirectoryEntry, 4);
-    const std::string_view old = bytes.substr(file.u32(12 + i * kDirectoryEntry + 8), file.u32(12 + i * kDirectoryEntry + 12));
+    const std::string_view old =
+        bytes.substr(file.u32(12 + i * kDirectoryEntry + 8), file.u32(12 + i * kDirectoryEntry + 12));
     const std::string_view kept = tag == "cmap" ? std::string_view(map) : tag == "post" ? std::string_view(post) : old;
     directory += tag;
     add32(directory, 0);  // a checksum that the library writes anew

@@ -29,8 +29,6 @@ std::optional<Length> steep_ramp_rise(double slope) {
   return 30.0 * inch;
 }
 
-int extinguishers(Area area) {
-  return std::max(1, static_cast<int>(steps_up(area / (3000.0 * square_foot))));
-}
+int extinguishers(Area area) { return std::max(1, static_cast<int>(steps_up(area / (3000.0 * square_foot)))); }
 
 }  // namespace dunnage

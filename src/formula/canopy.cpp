@@ -123,9 +123,7 @@ double pull_area(const CanopyStand& stand) {
 }
 }  // namespace
 
-Force leg_pull(const CanopyStand& stand, Pressure pressure) {
-  return Force::from_si(pull_area(stand) * pressure.si());
-}
+Force leg_pull(const CanopyStand& stand, Pressure pressure) { return Force::from_si(pull_area(stand) * pressure.si()); }
 
 Force leg_press(const CanopyStand& stand, Pressure pressure) {
   assert(stand.legs >= 1);

@@ -54,8 +54,7 @@ RoofForce force_at(const std::vector<double>& pitches, RoofTable table, double b
 }
 
 /// Full blockage is the worse but for a steep single slope; both ends of what it could be are read.
-void read_blockage(CanopyReading& r, const CanopyShape& shape, const std::vector<double>& pitches,
-                   RoofTable table) {
+void read_blockage(CanopyReading& r, const CanopyShape& shape, const std::vector<double>& pitches, RoofTable table) {
   const double least = shape.blockage.value_or(0.0);
   const bool open_ended = !shape.blockage || (shape.walls > 0 && least < 1);
   r.blockage = open_ended ? 1 : least;
@@ -127,8 +126,7 @@ void read_uneven(CanopyReading& r, const CanopyShape& shape, RoofTable table, bo
   r.stand.wind.lift = -r.force.up * area;
   r.stand.lift_share = r.force.up < 0 ? up / -r.force.up : 1.0;
   r.stand.wind.press = down * area;
-  if (american)
-    r.assumptions.push_back(said("uplift by ASCE 7-22, larger here than by EN 1991-1-4"));
+  if (american) r.assumptions.push_back(said("uplift by ASCE 7-22, larger here than by EN 1991-1-4"));
   if (r.stand.lift_share > 1 + 1e-9)
     r.assumptions.push_back(said("the legs at the windward edge take the larger share"));
 }
@@ -145,8 +143,7 @@ void read_roof(CanopyReading& r, const CanopyShape& shape) {
   read_blockage(r, shape, r.pitch ? rows_to_read(r, table, *r.pitch) : std::vector<double>{}, table);
   if (shape.walls >= 3) {
     r.needs_maker_limit = true;
-    r.assumptions.push_back(
-        said("closed on three sides or more, which no canopy table covers: read as full blockage"));
+    r.assumptions.push_back(said("closed on three sides or more, which no canopy table covers: read as full blockage"));
   }
   if (shape.own_uplift) {
     r.force.up = -std::abs(*shape.own_uplift);
@@ -184,8 +181,9 @@ void read_sides(CanopyReading& r, const CanopyShape& shape) {
   if (shape.walls > 0 && shape.eaves) {
     const int facing = std::min(shape.walls, 2);
     push(r, wall_coefficient * facing * (long_side * *shape.eaves).si(), *shape.eaves / 2.0);
-    r.assumptions.push_back(facing == 1 ? said("one wall of the longer side, coefficient 1.3 (common practice, no source)")
-                                         : said("two walls of the longer side, coefficient 1.3 (common practice, no source)"));
+    r.assumptions.push_back(facing == 1
+                                ? said("one wall of the longer side, coefficient 1.3 (common practice, no source)")
+                                : said("two walls of the longer side, coefficient 1.3 (common practice, no source)"));
   }
   if (shape.roof != RoofShape::flat) push_on_roof(r, shape, long_side);
   for (const HungArea& hung : shape.hung) {

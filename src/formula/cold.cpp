@@ -7,8 +7,7 @@
 namespace dunnage {
 namespace {
 bool defined(Temperature air, Speed wind) {
-  return air.in_celsius() <= 10 + 1e-9 &&
-         wind / unit::kilometre_per_hour > 4.8;
+  return air.in_celsius() <= 10 + 1e-9 && wind / unit::kilometre_per_hour > 4.8;
 }
 }  // namespace
 

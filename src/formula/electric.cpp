@@ -94,15 +94,13 @@ std::optional<Voltage> voltage_drop_us(Phases phases, std::string_view awg, Curr
   return ways(phases) * (current / ampere) * w->ohms * (length / foot) / 1000 * volt;
 }
 
-std::optional<Voltage> voltage_drop_by_k(Phases phases, std::string_view awg, Current current,
-                                         Length length) {
+std::optional<Voltage> voltage_drop_by_k(Phases phases, std::string_view awg, Current current, Length length) {
   const Wire* w = wire(awg);
   if (!w) return std::nullopt;
   return ways(phases) * 12.9 * (current / ampere) * (length / foot) / w->cmil * volt;
 }
 
-std::optional<std::string_view> size_for_drop(Phases phases, Current current, Length length,
-                                              Voltage allowed) {
+std::optional<std::string_view> size_for_drop(Phases phases, Current current, Length length, Voltage allowed) {
   for (std::string_view awg : copper_sizes())
     if (*voltage_drop_us(phases, awg, current, length) <= allowed) return awg;
   return std::nullopt;

@@ -8,8 +8,8 @@ namespace dunnage {
 namespace {
 
 double polynomial(double t, double r) {
-  return -42.379 + 2.04901523 * t + 10.14333127 * r - 0.22475541 * t * r - 0.00683783 * t * t -
-         0.05481717 * r * r + 0.00122874 * t * t * r + 0.00085282 * t * r * r - 0.00000199 * t * t * r * r;
+  return -42.379 + 2.04901523 * t + 10.14333127 * r - 0.22475541 * t * r - 0.00683783 * t * t - 0.05481717 * r * r +
+         0.00122874 * t * t * r + 0.00085282 * t * r * r - 0.00000199 * t * t * r * r;
 }
 
 }  // namespace

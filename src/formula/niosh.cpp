@@ -56,9 +56,7 @@ double above(double value, double most, double factor) { return value > most + 1
 
 }  // namespace
 
-Mass load_constant(LiftConstants constants) {
-  return constants == LiftConstants::metric ? 23 * kilogram : 51 * pound;
-}
+Mass load_constant(LiftConstants constants) { return constants == LiftConstants::metric ? 23 * kilogram : 51 * pound; }
 
 double frequency_factor(double per_minute, Length up_at_origin, WorkSpan span, LiftConstants which) {
   const Constants& c = constants_of(which);

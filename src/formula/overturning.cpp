@@ -13,9 +13,7 @@ std::optional<Length> tipping_lever(int feet, Length radius) {
   return radius * std::cos(std::numbers::pi / feet);
 }
 
-Length tipping_lever(Length base_length, Length base_width) {
-  return std::min(base_length, base_width) / 2.0;
-}
+Length tipping_lever(Length base_length, Length base_width) { return std::min(base_length, base_width) / 2.0; }
 
 Moment overturning_moment(const std::vector<WindArea>& areas, Pressure pressure) {
   Moment sum;
@@ -35,8 +33,7 @@ Mass mass_against_tipping(Moment overturning, Moment holding, Length lever, Bala
   return std::max((force / standard_gravity) / factors.holds, Mass{});
 }
 
-std::optional<Speed> tipping_gust(const std::vector<WindArea>& areas, Moment holding,
-                                  BalanceFactors factors) {
+std::optional<Speed> tipping_gust(const std::vector<WindArea>& areas, Moment holding, BalanceFactors factors) {
   const double each_pascal = overturning_moment(areas, 1.0 * unit::pascal).si() * factors.wind;
   if (each_pascal <= 0) return std::nullopt;
   const double holds = std::max(0.0, holding.si() * factors.holds);

@@ -39,8 +39,7 @@ Moment holding_moment(const std::vector<HoldingMass>& masses);
 /// Mass to add in the middle (at `lever` from the line): (wind M - hold m g b) / (hold g b), at least 0.
 Mass mass_against_tipping(Moment overturning, Moment holding, Length lever, BalanceFactors factors = {});
 /// The gust at which it tips. Zero where it does not stand by itself; empty where nothing pushes it.
-std::optional<Speed> tipping_gust(const std::vector<WindArea>& areas, Moment holding,
-                                  BalanceFactors factors = {});
+std::optional<Speed> tipping_gust(const std::vector<WindArea>& areas, Moment holding, BalanceFactors factors = {});
 
 /// Friction of a foot on the ground: the lowest value listed for a steel foot there (from memory, after
 /// EN 13814:2004 clause 5.5). Grounds: "concrete", "asphalt", "paving", "gravel", "sand", "soil", "clay".

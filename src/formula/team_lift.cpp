@@ -20,8 +20,8 @@ constexpr std::array<FilterRow, 5> kFilter{
 Mass filter_limit(Lifter lifter, HandZone zone, Reach reach) {
   const FilterRow& row = kFilter[static_cast<std::size_t>(zone)];
   const bool close = reach == Reach::close;
-  const double kg = lifter == Lifter::crew ? (close ? row.crew_close : row.crew_far)
-                                           : (close ? row.anyone_close : row.anyone_far);
+  const double kg =
+      lifter == Lifter::crew ? (close ? row.crew_close : row.crew_far) : (close ? row.anyone_close : row.anyone_far);
   return kg * unit::kilogram;
 }
 

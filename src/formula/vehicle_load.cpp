@@ -6,8 +6,7 @@
 
 namespace dunnage {
 
-TongueFigures tongue_load(Mass empty, Mass empty_tongue, Length coupling_to_axle,
-                          const std::vector<PlacedMass>& load) {
+TongueFigures tongue_load(Mass empty, Mass empty_tongue, Length coupling_to_axle, const std::vector<PlacedMass>& load) {
   TongueFigures f{empty_tongue, empty - empty_tongue, empty, 0};
   for (const PlacedMass& p : load) {
     const double at = p.behind / coupling_to_axle;
@@ -23,8 +22,8 @@ Length shift_for_tongue(Mass change, Mass moved, Length coupling_to_axle) {
   return coupling_to_axle * (change / moved);
 }
 
-AxleFigures axle_loads(Mass empty_front, Mass empty_rear, Length wheelbase,
-                       const std::vector<PlacedMass>& load, Mass tongue, Length hitch_behind) {
+AxleFigures axle_loads(Mass empty_front, Mass empty_rear, Length wheelbase, const std::vector<PlacedMass>& load,
+                       Mass tongue, Length hitch_behind) {
   AxleFigures f{empty_front, empty_rear, empty_front + empty_rear};
   std::vector<PlacedMass> all = load;
   all.push_back({tongue, wheelbase + hitch_behind});

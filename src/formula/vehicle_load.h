@@ -20,8 +20,7 @@ struct TongueFigures {
   Mass tongue, axle, gross;
   double share = 0;
 };  ///< share: tongue / gross
-TongueFigures tongue_load(Mass empty, Mass empty_tongue, Length coupling_to_axle,
-                          const std::vector<PlacedMass>& load);
+TongueFigures tongue_load(Mass empty, Mass empty_tongue, Length coupling_to_axle, const std::vector<PlacedMass>& load);
 /// How far rearwards cargo of this mass moves to lower the tongue by so much (statics).
 Length shift_for_tongue(Mass change, Mass moved, Length coupling_to_axle);
 
@@ -29,18 +28,18 @@ Length shift_for_tongue(Mass change, Mass moved, Length coupling_to_axle);
 struct AxleFigures {
   Mass front, rear, total;
 };
-AxleFigures axle_loads(Mass empty_front, Mass empty_rear, Length wheelbase,
-                       const std::vector<PlacedMass>& load, Mass tongue = {}, Length hitch_behind = {});
+AxleFigures axle_loads(Mass empty_front, Mass empty_rear, Length wheelbase, const std::vector<PlacedMass>& load,
+                       Mass tongue = {}, Length hitch_behind = {});
 
 /// Limits of a van or truck as it leaves, with people, and with a trailer's tongue counted into the bare axles.
 struct AxleLimits {
-  Mass front0, rear0;               ///< without cargo
+  Mass front0, rear0;  ///< without cargo
   Length wheelbase;
   std::optional<Mass> front, rear, gross;
-  double steered = 0;               ///< least share of the whole on the front axle
+  double steered = 0;  ///< least share of the whole on the front axle
 };
-/// Most cargo whose centre lies there, behind the front axle; nothing where no limit is known. Statics; the same sums as
-/// a load distribution plan of the EU best practice guidelines of 2014.
+/// Most cargo whose centre lies there, behind the front axle; nothing where no limit is known. Statics; the same sums
+/// as a load distribution plan of the EU best practice guidelines of 2014.
 std::optional<Mass> allowed_cargo(const AxleLimits& limits, Length centre);
 /// The same of a trailer, its centre behind the coupling. A tongue that the empty trailer has too light sets no most.
 struct TongueLimits {

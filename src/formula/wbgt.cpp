@@ -8,8 +8,7 @@
 namespace dunnage {
 
 Temperature wbgt_outdoors(Temperature natural_wet, Temperature globe, Temperature air) {
-  return Temperature::celsius(0.7 * natural_wet.in_celsius() + 0.2 * globe.in_celsius() +
-                              0.1 * air.in_celsius());
+  return Temperature::celsius(0.7 * natural_wet.in_celsius() + 0.2 * globe.in_celsius() + 0.1 * air.in_celsius());
 }
 
 Temperature wbgt_indoors(Temperature natural_wet, Temperature globe) {

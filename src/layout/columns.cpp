@@ -18,8 +18,7 @@ constexpr Paper blank_width = 18 * paper_mm;  ///< of a blank in a column as wid
 constexpr Paper least_share = 12 * paper_mm;  ///< what a shared column must be left
 constexpr Paper hair = 0.01 * paper_mm;
 
-Paper cell_width(Setting& setting, const BlockSpec& spec, const TypeStyle& type, const CellView& cell,
-                 bool strong) {
+Paper cell_width(Setting& setting, const BlockSpec& spec, const TypeStyle& type, const CellView& cell, bool strong) {
   const std::string role = cell.strong || strong ? setting.bold(type.face) : type.face;
   const Paper words = type.size * natural_ems(setting.faces, setting.face(role), cell.text);
   switch (cell.kind) {
@@ -33,8 +32,7 @@ Paper cell_width(Setting& setting, const BlockSpec& spec, const TypeStyle& type,
   return words;
 }
 
-Paper content_width(Setting& setting, const BlockSpec& spec, const block::Table& table,
-                    const Column& column) {
+Paper content_width(Setting& setting, const BlockSpec& spec, const block::Table& table, const Column& column) {
   const TypeStyle& type = column.spec->type;
   Paper widest = spec.head.size * widest_word_ems(setting.faces, setting.face(spec.head.face), column.head);
   for (const Group& group : table.groups)
@@ -74,8 +72,7 @@ std::vector<Column> chosen(Setting& setting, const BlockSpec& spec, const block:
   for (const ColumnSpec& each : spec.columns) known.push_back(each.id);
   for (std::size_t i = 0; i < placed.size(); ++i) {
     const std::string& id = table.columns[i];
-    const bool left_out =
-        std::find(spec.omit_columns.begin(), spec.omit_columns.end(), id) != spec.omit_columns.end();
+    const bool left_out = std::find(spec.omit_columns.begin(), spec.omit_columns.end(), id) != spec.omit_columns.end();
     if (placed[i] || left_out) continue;
     const std::string meant = did_you_mean(id, known);
     setting.problem(id, "is a column that the layout neither places nor leaves out" +
@@ -85,13 +82,12 @@ std::vector<Column> chosen(Setting& setting, const BlockSpec& spec, const block:
 }
 
 /// Content columns give way, all in proportion, when the others need the room.
-void squeeze(Setting& setting, std::vector<Column>& columns, Paper fixed, Paper content, Paper shares,
-             Paper width) {
+void squeeze(Setting& setting, std::vector<Column>& columns, Paper fixed, Paper content, Paper shares, Paper width) {
   const Paper room = width - fixed - shares;
   if (content <= room + hair) return;
   if (room < content * 0.4 || room <= Paper{}) {
-    setting.problem({}, "the columns need " + plain((fixed + content + shares) / paper_mm, 1) +
-                            " mm and have " + plain(width / paper_mm, 1) + " mm");
+    setting.problem({}, "the columns need " + plain((fixed + content + shares) / paper_mm, 1) + " mm and have " +
+                            plain(width / paper_mm, 1) + " mm");
     return;
   }
   for (Column& column : columns)
@@ -103,8 +99,7 @@ void squeeze(Setting& setting, std::vector<Column>& columns, Paper fixed, Paper 
 Paper tick_side(const BlockSpec& spec) { return spec.tick > Paper{} ? spec.tick : 5 * paper_mm; }
 Paper tick_gap(const BlockSpec& spec) { return tick_side(spec) * 0.5; }
 
-std::vector<Column> measure_columns(Setting& setting, const BlockSpec& spec, const block::Table& table,
-                                    Paper width) {
+std::vector<Column> measure_columns(Setting& setting, const BlockSpec& spec, const block::Table& table, Paper width) {
   std::vector<Column> columns = chosen(setting, spec, table);
   Paper fixed, content, least;
   double shares = 0;

@@ -20,8 +20,7 @@ struct Column {
 };
 
 /// The columns of a table that is `width` wide, in the layout's order. Problems as set_table says.
-std::vector<Column> measure_columns(Setting& setting, const BlockSpec& spec, const block::Table& table,
-                                    Paper width);
+std::vector<Column> measure_columns(Setting& setting, const BlockSpec& spec, const block::Table& table, Paper width);
 
 /// Side of the table's tick boxes, and the white between a box and its words.
 Paper tick_side(const BlockSpec& spec);

@@ -22,8 +22,8 @@ inline std::vector<Ink> drawn(const Figure& figure, const Box& box) {
     outline.stroke = unit * path.stroke;
     outline.grey = path.grey;
     for (const Figure::Step& s : path.steps)
-      outline.steps.push_back({static_cast<ink::Outline::Step::Kind>(s.kind), spot(s.ax, s.ay),
-                               spot(s.bx, s.by), spot(s.cx, s.cy)});
+      outline.steps.push_back(
+          {static_cast<ink::Outline::Step::Kind>(s.kind), spot(s.ax, s.ay), spot(s.bx, s.by), spot(s.cx, s.cy)});
     inks.push_back(std::move(outline));
   }
   return inks;

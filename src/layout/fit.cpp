@@ -35,8 +35,7 @@ Lines at_size(Setting& setting, const TypeStyle& style, std::string_view text, P
 bool fits(const Lines& lines, Paper height) { return lines.height() <= height + hair; }
 
 /// The largest size at which the text fits without a broken word; the floor where there is none.
-Lines shrink_into(Setting& setting, const TypeStyle& style, std::string_view text, Paper width,
-                  Paper height) {
+Lines shrink_into(Setting& setting, const TypeStyle& style, std::string_view text, Paper width, Paper height) {
   Lines best = at_size(setting, style, text, width, style.size);
   if (fits(best, height) && !best.split_word) return best;
   const Paper floor = std::min(style.floor, style.size);
@@ -112,7 +111,9 @@ std::string more_words(const Document& document, int count) {
 std::string continued_words(const Document& document, const std::string& title) {
   const auto [title_first, title_second] = apart(title);
   const auto [first, second] = apart(document.continued);
-  const auto both = [](const std::string& a, const std::string& b) { return (a.empty() ? a : a + " ") + "(" + b + ")"; };
+  const auto both = [](const std::string& a, const std::string& b) {
+    return (a.empty() ? a : a + " ") + "(" + b + ")";
+  };
   if (second.empty() && title_second.empty()) return both(title_first, first);
   return in_two(both(title_first, first),
                 both(title_second.empty() ? title_first : title_second, second.empty() ? first : second));
@@ -133,16 +134,15 @@ Lines fit_width(Setting& setting, const TypeStyle& style, std::string_view text,
 
 Lines fit_box(Setting& setting, const TypeStyle& style, std::string_view text, Paper width, Paper height) {
   const bool may_shrink = style.fit == Fit::shrink || style.fit == Fit::cut;
-  Lines lines = may_shrink ? shrink_into(setting, style, text, width, height)
-                           : at_size(setting, style, text, width, style.size);
+  Lines lines =
+      may_shrink ? shrink_into(setting, style, text, width, height) : at_size(setting, style, text, width, style.size);
   if (style.fit == Fit::refuse && lines.split_word)
     setting.problem(std::string(text), "has a word wider than " + mm(width) + " at " + pt(lines.size));
   if (fits(lines, height)) return lines;
   if (style.fit == Fit::cut) {
     cut_lines(setting, lines, height);
   } else {
-    setting.problem(std::string(text),
-                    "does not fit into " + mm(width) + " x " + mm(height) + " at " + pt(lines.size));
+    setting.problem(std::string(text), "does not fit into " + mm(width) + " x " + mm(height) + " at " + pt(lines.size));
   }
   return lines;
 }

@@ -11,10 +11,10 @@ namespace dunnage {
 namespace {
 
 constexpr Paper hair = 0.001 * unit::paper_mm;
-constexpr double emptiest = 0.25;   ///< share of a page that may stay empty rather than part a notice
-constexpr double thin = 0.2;        ///< a last page filled less than this looks lost, and gets more
+constexpr double emptiest = 0.25;  ///< share of a page that may stay empty rather than part a notice
+constexpr double thin = 0.2;       ///< a last page filled less than this looks lost, and gets more
 constexpr double thick_enough = 0.3;
-constexpr double most_close = 4;    ///< pages: who types more in one place has mistaken it
+constexpr double most_close = 4;  ///< pages: who types more in one place has mistaken it
 
 Paper height_of(const Resume& again) {
   Paper height;
@@ -142,7 +142,8 @@ void Flow::balance() {
     if (before.strips[i - 1].keep_next || filled < height_ * thick_enough) continue;
     last.again = strip.resume;
     const auto from = before.strips.begin() + static_cast<std::ptrdiff_t>(i);
-    last.strips.insert(last.strips.begin(), std::make_move_iterator(from), std::make_move_iterator(before.strips.end()));
+    last.strips.insert(last.strips.begin(), std::make_move_iterator(from),
+                       std::make_move_iterator(before.strips.end()));
     before.strips.erase(from, before.strips.end());
     return;
   }

@@ -12,9 +12,9 @@
 
 namespace dunnage {
 
-/// Fills regions of `height`, the first of `first_height`. Keeps strips together that ask for it, as long as they fit on
-/// one region; a last region that would be nearly empty gets more from the one before. Linear in the number of strips,
-/// and never more than three regions are held, whatever their number.
+/// Fills regions of `height`, the first of `first_height`. Keeps strips together that ask for it, as long as they fit
+/// on one region; a last region that would be nearly empty gets more from the one before. Linear in the number of
+/// strips, and never more than three regions are held, whatever their number.
 class Flow {
  public:
   /// Takes the ink of each region from its own top left, in order.
@@ -29,9 +29,9 @@ class Flow {
 
  private:
   struct Region {
-    Resume again;                ///< said again at its top
+    Resume again;  ///< said again at its top
     std::vector<Strip> strips;
-    bool begins_whole = true;    ///< not with the rest of a parted strip
+    bool begins_whole = true;  ///< not with the rest of a parted strip
   };
 
   Paper taken(const Strip& strip, bool at_top) const;
@@ -45,12 +45,12 @@ class Flow {
   void give_out();
 
   Take take_;
-  std::deque<Strip> pending_;    ///< not placed yet: a chain that goes on in strips to come
-  std::deque<Region> regions_;   ///< the last of them; the last is being filled
-  bool several_ = false;         ///< there was more than one region
+  std::deque<Strip> pending_;   ///< not placed yet: a chain that goes on in strips to come
+  std::deque<Region> regions_;  ///< the last of them; the last is being filled
+  bool several_ = false;        ///< there was more than one region
   Paper height_, room_;
-  Paper y_;                      ///< how much of the last region is taken, what is said again included
-  bool fresh_ = true;            ///< nothing of its own stands on the region yet
+  Paper y_;                             ///< how much of the last region is taken, what is said again included
+  bool fresh_ = true;                   ///< nothing of its own stands on the region yet
   std::vector<std::string> oversized_;  ///< first words of each
 };
 

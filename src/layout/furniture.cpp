@@ -43,10 +43,8 @@ Furniture::Furniture(Setting& setting, const Layout& layout, const Section& sect
   const Document& document = setting.document;
   recipient_.align = Align::right;
   running_right_.align = Align::right;
-  const Paper title_wide =
-      title_.size * natural_ems(setting.faces, setting.face(title_.face), document.title);
-  const Paper name_wide =
-      title_.size * natural_ems(setting.faces, setting.face(title_.face), section.recipient);
+  const Paper title_wide = title_.size * natural_ems(setting.faces, setting.face(title_.face), document.title);
+  const Paper name_wide = title_.size * natural_ems(setting.faces, setting.face(title_.face), section.recipient);
   const bool beside = section.recipient.empty() || title_wide + gap + name_wide <= width;
   Paper y;
   const Lines title = fit_width(setting, title_, document.title, width);
@@ -58,8 +56,7 @@ Furniture::Furniture(Setting& setting, const Layout& layout, const Section& sect
   y += beside ? std::max(title.height(), name.height()) : name.height();
   page_y_ = y;
   const std::string widest = page_words(888, 888);
-  page_width_ =
-      running_.size * natural_ems(setting.faces, setting.face(running_.face), widest) + 0.1 * paper_mm;
+  page_width_ = running_.size * natural_ems(setting.faces, setting.face(running_.face), widest) + 0.1 * paper_mm;
   const Paper left_wide = width - page_width_ - gap;
   const Lines show = fit_width(setting, running_, joined(document.show, document.date), left_wide);
   put_lines(setting, head_, show, running_, {{}, y}, left_wide);
@@ -87,8 +84,7 @@ void Furniture::put(std::vector<Ink>& ink, const Box& box) const {
 void Furniture::put_number(std::vector<Ink>& ink, const Box& box, int number, int total) const {
   if (!layout_.furniture) return;
   const Lines words = fit_width(setting_, running_, page_words(number, total), page_width_);
-  put_lines(setting_, ink, words, running_right_, {box.x + width_ - page_width_, box.y + page_y_},
-            page_width_);
+  put_lines(setting_, ink, words, running_right_, {box.x + width_ - page_width_, box.y + page_y_}, page_width_);
 }
 
 }  // namespace dunnage

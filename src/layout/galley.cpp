@@ -45,12 +45,8 @@ std::pair<Paper, Paper> extent(const Ink& ink, bool close) {
     std::pair<Paper, Paper> operator()(const ink::Words& words) const {
       return {words.at.y - words.size * (close ? 0.72 : 0.92), words.at.y + words.size * 0.26};
     }
-    std::pair<Paper, Paper> operator()(const ink::Line& line) const {
-      return std::minmax(line.from.y, line.to.y);
-    }
-    std::pair<Paper, Paper> operator()(const ink::Rect& rect) const {
-      return {rect.box.y, rect.box.y + rect.box.h};
-    }
+    std::pair<Paper, Paper> operator()(const ink::Line& line) const { return std::minmax(line.from.y, line.to.y); }
+    std::pair<Paper, Paper> operator()(const ink::Rect& rect) const { return {rect.box.y, rect.box.y + rect.box.h}; }
     std::pair<Paper, Paper> operator()(const ink::Outline& outline) const {
       std::pair<Paper, Paper> reach{outline.steps.front().a.y, outline.steps.front().a.y};
       for (const auto& step : outline.steps) {
@@ -132,8 +128,7 @@ Strip framed(Galley galley, Paper width, Paper pad, Paper stroke) {
   }
   whole.height = y + pad;
   const Paper half = stroke / 2;
-  if (stroke > Paper{})
-    whole.ink.push_back(ink::Rect{{half, half, width - stroke, whole.height - stroke}, stroke});
+  if (stroke > Paper{}) whole.ink.push_back(ink::Rect{{half, half, width - stroke, whole.height - stroke}, stroke});
   return whole;
 }
 

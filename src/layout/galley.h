@@ -41,8 +41,8 @@ struct Galley {
 
  private:
   void put_white();
-  std::optional<Paper> white_;   ///< owed to the first strip of the block
-  std::size_t first_ = 0;        ///< where that strip will stand
+  std::optional<Paper> white_;  ///< owed to the first strip of the block
+  std::size_t first_ = 0;       ///< where that strip will stand
   bool new_page_ = false;
 };
 

@@ -27,22 +27,18 @@ struct Sheet {
 };
 
 Sheet sheet_of(const Layout& layout, Paper width, Paper height) {
-  Sheet sheet{layout.landscape ? std::max(width, height) : width,
-              layout.landscape ? std::min(width, height) : height,
-              {},
-              {}};
+  Sheet sheet{
+      layout.landscape ? std::max(width, height) : width, layout.landscape ? std::min(width, height) : height, {}, {}};
   const Paper inner_w = sheet.width - layout.margin_left - layout.margin_right;
   const Paper inner_h = sheet.height - layout.margin_top - layout.margin_bottom;
   const Paper w = (inner_w - layout.gutter * (layout.across - 1)) / layout.across;
   const Paper h = (inner_h - layout.gutter * (layout.down - 1)) / layout.down;
   for (int row = 0; row < layout.down; ++row)
     for (int column = 0; column < layout.across; ++column)
-      sheet.cards.push_back({layout.margin_left + (w + layout.gutter) * column,
-                             layout.margin_top + (h + layout.gutter) * row, w, h});
+      sheet.cards.push_back(
+          {layout.margin_left + (w + layout.gutter) * column, layout.margin_top + (h + layout.gutter) * row, w, h});
   if (!layout.cut_marks) return sheet;
-  const auto cut = [&](Spot from, Spot to) {
-    sheet.cuts.push_back(ink::Line{from, to, 0.5 * point, 2 * paper_mm});
-  };
+  const auto cut = [&](Spot from, Spot to) { sheet.cuts.push_back(ink::Line{from, to, 0.5 * point, 2 * paper_mm}); };
   for (int column = 1; column < layout.across; ++column) {
     const Paper x = layout.margin_left + (w + layout.gutter) * column - layout.gutter / 2;
     cut({x, layout.margin_top}, {x, layout.margin_top + inner_h});
@@ -155,10 +151,10 @@ class Composer {
   const Layout& layout_;
   Sheet sheet_;
   PageSink& sink_;
-  Page page_;                        ///< being filled
+  Page page_;                         ///< being filled
   std::size_t count_ = 0, card_ = 0;  ///< pages begun; the card of the last
-  std::vector<std::size_t> given_;   ///< by page: what the sink calls it
-  int longest_ = 0;                  ///< pages of the longest section
+  std::vector<std::size_t> given_;    ///< by page: what the sink calls it
+  int longest_ = 0;                   ///< pages of the longest section
 };
 
 /// Strips for faders fit only at full size.
@@ -182,8 +178,8 @@ int lay_out(const Document& document, const Layout& layout, Paper page_width, Pa
   return composer.longest();
 }
 
-Pages lay_out(const Document& document, const Layout& layout, Paper page_width, Paper page_height,
-              const Faces& faces, std::vector<LayoutProblem>& problems) {
+Pages lay_out(const Document& document, const Layout& layout, Paper page_width, Paper page_height, const Faces& faces,
+              std::vector<LayoutProblem>& problems) {
   KeptPages kept;
   kept.pages.longest = lay_out(document, layout, page_width, page_height, faces, problems, kept);
   return std::move(kept.pages);

@@ -23,8 +23,7 @@ void onto_dots(std::vector<Ink>& ink, int dpi) {
   const Paper dot = (1.0 / dpi) * unit::paper_in;
   for (Ink& each : ink)
     if (auto* modules = std::get_if<ink::Modules>(&each))
-      modules->at = {dot * std::ceil(modules->at.x / dot - 1e-6),
-                     dot * std::ceil(modules->at.y / dot - 1e-6)};
+      modules->at = {dot * std::ceil(modules->at.x / dot - 1e-6), dot * std::ceil(modules->at.y / dot - 1e-6)};
 }
 
 /// A block without an area would have nowhere to go.
@@ -45,14 +44,21 @@ int labels_on_page(const Stock& stock) { return stock.across * stock.down; }
 
 LabelSheets::LabelSheets(const Layout& layout, const Stock& stock, int start_at, int copies, const Faces& faces,
                          std::vector<LayoutProblem>& problems, PageSink& sink)
-    : layout_(layout), stock_(stock), copies_(copies), faces_(faces), problems_(problems), sink_(sink), place_(start_at - 1) {
+    : layout_(layout),
+      stock_(stock),
+      copies_(copies),
+      faces_(faces),
+      problems_(problems),
+      sink_(sink),
+      place_(start_at - 1) {
   assert(start_at >= 1 && start_at <= labels_on_page(stock) && copies >= 1);
 }
 
 void LabelSheets::add(const Document& document) {
   if (pages_ == 0) sink_.begin(on_one_line(document.title), document.language, true);
   Setting setting(faces_, document, problems_, stock_.dpi);
-  const Box inner{stock_.inner, stock_.inner, stock_.label_width - stock_.inner * 2, stock_.label_height - stock_.inner * 2};
+  const Box inner{stock_.inner, stock_.inner, stock_.label_width - stock_.inner * 2,
+                  stock_.label_height - stock_.inner * 2};
   for (const Section& section : document.sections) {
     setting.at_section(section.recipient);
     tell_unplaced(setting, layout_, section);
@@ -83,8 +89,8 @@ void LabelSheets::put(std::vector<Ink> label, const std::string& whose) {
   add_moved(page_.ink, std::move(label), {}, {});
 }
 
-Pages lay_out_labels(const Document& document, const Layout& layout, const Stock& stock, int start_at,
-                     int copies, const Faces& faces, std::vector<LayoutProblem>& problems) {
+Pages lay_out_labels(const Document& document, const Layout& layout, const Stock& stock, int start_at, int copies,
+                     const Faces& faces, std::vector<LayoutProblem>& problems) {
   KeptPages kept;
   LabelSheets sheets(layout, stock, start_at, copies, faces, problems, kept);
   sheets.add(document);

@@ -98,8 +98,8 @@ void for_paragraphs(std::string_view text, Each&& each) {
   std::size_t from = 0;
   for (std::size_t at = 0; at <= text.size(); ++at) {
     const bool over = at == text.size();
-    const bool marked = !over && text[at] == second_mark[0] &&
-                        (text.substr(at, 3) == second_mark || text.substr(at, 3) == first_mark);
+    const bool marked =
+        !over && text[at] == second_mark[0] && (text.substr(at, 3) == second_mark || text.substr(at, 3) == first_mark);
     if (!over && !marked && text[at] != '\n') continue;
     std::string_view paragraph = text.substr(from, at - from);
     if (!paragraph.empty() && paragraph.back() == '\r') paragraph.remove_suffix(1);
@@ -132,8 +132,7 @@ bool stands_whole(const Faces& faces, int face, std::string_view paragraph, doub
 
 bool Lines::one_line_each() const { return std::find(ends.begin(), ends.end(), false) == ends.end(); }
 
-Lines break_lines(const Faces& faces, int face, Paper size, Paper leading, std::string_view text,
-                  Paper width) {
+Lines break_lines(const Faces& faces, int face, Paper size, Paper leading, std::string_view text, Paper width) {
   Lines out;
   out.size = size;
   out.leading = leading;
@@ -153,9 +152,8 @@ Lines break_lines(const Faces& faces, int face, Paper size, Paper leading, std::
 
 double natural_ems(const Faces& faces, int face, std::string_view text) {
   std::int64_t widest = 0;
-  for_paragraphs(text, [&](std::string_view paragraph, bool) {
-    widest = std::max(widest, width_of(faces, face, paragraph));
-  });
+  for_paragraphs(
+      text, [&](std::string_view paragraph, bool) { widest = std::max(widest, width_of(faces, face, paragraph)); });
   return static_cast<double>(widest) / 1000;
 }
 

@@ -23,9 +23,9 @@ struct Lines {
 };
 
 /// Lines of `text` at `size`, each at most `width` wide (spaces at a line's end hang). Line ends in the text
-/// are kept, and so are those between two languages. A word wider than `width` breaks anywhere. At least one line, even for an empty text.
-Lines break_lines(const Faces& faces, int face, Paper size, Paper leading, std::string_view text,
-                  Paper width);
+/// are kept, and so are those between two languages. A word wider than `width` breaks anywhere. At least one line, even
+/// for an empty text.
+Lines break_lines(const Faces& faces, int face, Paper size, Paper leading, std::string_view text, Paper width);
 
 /// Width in ems of the widest paragraph set on one line.
 double natural_ems(const Faces& faces, int face, std::string_view text);

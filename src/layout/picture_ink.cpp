@@ -67,8 +67,7 @@ bool spread(std::vector<Paper>& tops, const std::vector<Paper>& heights, Paper g
   return false;
 }
 
-void put_path(std::vector<Ink>& ink, const std::vector<Spot>& path, Paper thickness,
-              picture::Pattern pattern) {
+void put_path(std::vector<Ink>& ink, const std::vector<Spot>& path, Paper thickness, picture::Pattern pattern) {
   const std::vector<Paper> pieces = pieces_of(pattern);
   if (pieces.empty()) {
     ink::Outline outline;
@@ -104,8 +103,7 @@ void put_hatch(std::vector<Ink>& ink, const Box& box, Paper pitch, bool both) {
     const Paper y0 = c - x0, y1 = c - x1;
     ink.push_back(ink::Line{{box.x + x0, box.y + y0}, {box.x + x1, box.y + y1}, 0.5 * point, {}});
     if (both)
-      ink.push_back(
-          ink::Line{{box.x + box.w - x0, box.y + y0}, {box.x + box.w - x1, box.y + y1}, 0.5 * point, {}});
+      ink.push_back(ink::Line{{box.x + box.w - x0, box.y + y0}, {box.x + box.w - x1, box.y + y1}, 0.5 * point, {}});
   }
 }
 

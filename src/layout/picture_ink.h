@@ -27,8 +27,7 @@ void put_label(Setting& setting, std::vector<Ink>& ink, const Label& label, Spot
 bool spread(std::vector<Paper>& tops, const std::vector<Paper>& heights, Paper gap, Paper from, Paper to);
 
 /// A line of straight pieces in a pattern that a copier keeps.
-void put_path(std::vector<Ink>& ink, const std::vector<Spot>& path, Paper thickness,
-              picture::Pattern pattern);
+void put_path(std::vector<Ink>& ink, const std::vector<Spot>& path, Paper thickness, picture::Pattern pattern);
 /// Lines at 45 degrees over a box, `pitch` apart, rising to the right; `both` ways for a cross-hatch.
 void put_hatch(std::vector<Ink>& ink, const Box& box, Paper pitch, bool both = false);
 /// A closed outline, filled with that grey; a stroke of zero draws none.

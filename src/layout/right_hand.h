@@ -22,8 +22,8 @@ class RightHand final : public PageSink {
  private:
   PageSink& inner_;
   bool cards_;
-  bool odd_ = false;             ///< an odd number of pages so far
-  Paper width_, height_;         ///< of the page before
+  bool odd_ = false;      ///< an odd number of pages so far
+  Paper width_, height_;  ///< of the page before
 };
 
 }  // namespace dunnage

@@ -35,8 +35,7 @@ struct Setter {
   }
   void operator()(const block::Heading& heading) const { words(heading.text); }
   void operator()(const block::Paragraph& paragraph) const { words(paragraph.text); }
-  void operator()(
-      const block::Listing& listing) const {  // no bullets: each line begins with its number of pieces
+  void operator()(const block::Listing& listing) const {  // no bullets: each line begins with its number of pieces
     std::string all;
     for (const std::string& line : listing.lines) all += (all.empty() ? "" : utf8::encode(first_language)) + line;
     words(all);
@@ -53,7 +52,7 @@ struct Setter {
     Strip whole = dunnage::framed(std::move(galley), box.w, {}, {});
     if (whole.height > box.h + hair)
       setting.problem(first_words(whole.ink), "needs " + plain(whole.height / paper_mm, 1) + " mm and has " +
-                              plain(box.h / paper_mm, 1) + " mm");
+                                                  plain(box.h / paper_mm, 1) + " mm");
     add_moved(ink, std::move(whole.ink), box.x, box.y);
   }
 };
@@ -79,8 +78,7 @@ void set_areas(Setting& setting, const Layout& layout, const Section& section, c
       Box inside = box;
       if (spec.frame) {
         const Paper stroke = 0.75 * point, pad = 1.5 * paper_mm;
-        ink.push_back(
-            ink::Rect{{box.x + stroke / 2, box.y + stroke / 2, box.w - stroke, box.h - stroke}, stroke});
+        ink.push_back(ink::Rect{{box.x + stroke / 2, box.y + stroke / 2, box.w - stroke, box.h - stroke}, stroke});
         inside = {box.x + pad, box.y + pad, box.w - pad * 2, box.h - pad * 2};
       }
       std::visit(Setter{setting, spec, block, inside, ink}, block.content);
@@ -107,8 +105,8 @@ void tell_unplaced(Setting& setting, const Layout& layout, const Section& sectio
     for (const BlockSpec& spec : layout.blocks) known.push_back(spec.id);
     const std::string meant = did_you_mean(block.id, known);
     setting.at_block(block.id, {layout.file, 1, 1, 1});
-    setting.problem({}, "the layout neither places this block nor leaves it out" +
-                            (meant.empty() ? std::string() : "; " + meant));
+    setting.problem(
+        {}, "the layout neither places this block nor leaves it out" + (meant.empty() ? std::string() : "; " + meant));
   }
 }
 

@@ -12,8 +12,7 @@ namespace dunnage {
 
 /// The blocks of `section` that the layout gives an area, set into their shares of `inner`. A block that does
 /// not fit its area is a problem, unless its style cuts; two blocks in one area are one too.
-void set_areas(Setting& setting, const Layout& layout, const Section& section, const Box& inner,
-               std::vector<Ink>& ink);
+void set_areas(Setting& setting, const Layout& layout, const Section& section, const Box& inner, std::vector<Ink>& ink);
 
 /// How far down the areas reach, as a share of the inner height: 0 where there are none.
 double areas_reach(const Layout& layout, const Section& section);

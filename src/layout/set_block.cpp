@@ -24,9 +24,7 @@ struct Setter {
   Galley& galley;
 
   void operator()(const block::Heading& heading) const { set_heading(setting, spec, heading, width, galley); }
-  void operator()(const block::Paragraph& text) const {
-    set_paragraph(setting, spec, text.text, width, galley);
-  }
+  void operator()(const block::Paragraph& text) const { set_paragraph(setting, spec, text.text, width, galley); }
   void operator()(const block::Listing& listing) const { set_listing(setting, spec, listing, width, above, galley); }
   void operator()(const block::Facts& facts) const { set_facts(setting, spec, facts, width, galley); }
   void operator()(const block::Table& table) const { set_table(setting, spec, table, width, above, galley); }
@@ -41,8 +39,8 @@ struct Setter {
 
 }  // namespace
 
-void set_block(Setting& setting, const BlockSpec& spec, const Block& block, Paper width,
-               const std::string& above, Galley& galley) {
+void set_block(Setting& setting, const BlockSpec& spec, const Block& block, Paper width, const std::string& above,
+               Galley& galley) {
   galley.begin_block(spec.space_before, spec.new_page);
   const bool frame = spec.frame && !std::holds_alternative<block::Notice>(block.content);
   if (frame) {

@@ -10,7 +10,7 @@
 namespace dunnage {
 
 /// Adds `block` to `galley`. `above` is the heading right before it, for "... (continued)".
-void set_block(Setting& setting, const BlockSpec& spec, const Block& block, Paper width,
-               const std::string& above, Galley& galley);
+void set_block(Setting& setting, const BlockSpec& spec, const Block& block, Paper width, const std::string& above,
+               Galley& galley);
 
 }  // namespace dunnage

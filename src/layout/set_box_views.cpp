@@ -50,7 +50,8 @@ Box seen_of(const Box& box, const std::vector<Box>& covers) {
         for (std::size_t l = k + 1; l < ys.size(); ++l) {
           const Box one{xs[i], ys[k], xs[j] - xs[i], ys[l] - ys[k]};
           const double area = one.w.si() * one.h.si();
-          if (area <= most || std::any_of(covers.begin(), covers.end(), [&](const Box& c) { return meet(one, c); })) continue;
+          if (area <= most || std::any_of(covers.begin(), covers.end(), [&](const Box& c) { return meet(one, c); }))
+            continue;
           best = one;
           most = area;
         }
@@ -65,7 +66,8 @@ class Drawing {
   void draw() {
     std::vector<Box> boxes;
     for (const ViewBox& b : view_.boxes)
-      boxes.push_back({at_.x + paper(b.x), at_.y + paper(view_.height - b.y - b.height), paper(b.width), paper(b.height)});
+      boxes.push_back(
+          {at_.x + paper(b.x), at_.y + paper(view_.height - b.y - b.height), paper(b.width), paper(b.height)});
     for (std::size_t i = 0; i < boxes.size(); ++i) {
       const ViewBox& b = view_.boxes[i];
       ink_.push_back(ink::Rect{boxes[i], {}, b.fixed || !b.lines.empty() ? 1.0 : stood});

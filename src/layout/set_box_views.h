@@ -10,6 +10,7 @@
 namespace dunnage {
 
 /// `across` views side by side, each at most `height` high with its words beneath; all to one scale.
-void set_box_views(Setting& setting, const BlockSpec& spec, const picture::BoxViews& views, Paper width, Galley& galley);
+void set_box_views(Setting& setting, const BlockSpec& spec, const picture::BoxViews& views, Paper width,
+                   Galley& galley);
 
 }  // namespace dunnage

@@ -29,16 +29,14 @@ struct Flag {
 
 class Drawing {
  public:
-  Drawing(Setting& setting, const BlockSpec& spec, const picture::Chart& chart, const Box& box,
-          std::vector<Ink>& ink)
+  Drawing(Setting& setting, const BlockSpec& spec, const picture::Chart& chart, const Box& box, std::vector<Ink>& ink)
       : setting_(setting), spec_(spec), chart_(chart), box_(box), ink_(ink) {}
 
   void draw() {
     measure();
     if (plot_.w < least_plot || plot_.h < least_plot) {
-      setting_.problem(chart_.up.title,
-                       "is a chart without room for its curves: " + plain(plot_.w / paper_mm, 1) + " x " +
-                           plain(plot_.h / paper_mm, 1) + " mm");
+      setting_.problem(chart_.up.title, "is a chart without room for its curves: " + plain(plot_.w / paper_mm, 1) +
+                                            " x " + plain(plot_.h / paper_mm, 1) + " mm");
       return;
     }
     hatch();
@@ -124,8 +122,7 @@ class Drawing {
       const std::size_t j = right_ ? flags_.size() - 1 - step : step;
       const Flag& other = flags_[j];
       const Paper other_mast = x_of(order_[j]->at);
-      const bool meets =
-          flag.x < other.x + other.words.width + gap && other.x < flag.x + flag.words.width + gap;
+      const bool meets = flag.x < other.x + other.words.width + gap && other.x < flag.x + flag.words.width + gap;
       const bool crossed = other_mast > flag.x - gap && other_mast < flag.x + flag.words.width + gap;
       if (meets || crossed) flag.lane = std::max(flag.lane, other.lane + 1);
     }
@@ -167,10 +164,8 @@ class Drawing {
     const Paper bottom = plot_.y + plot_.h, lane = lane_height();
     for (std::size_t i = 0; i < flags_.size(); ++i) {
       const picture::Upright& upright = *order_[i];
-      const Paper x = x_of(upright.at),
-                  top = plot_.y - above_ - lane * static_cast<double>(flags_[i].lane + 1);
-      put_path(ink_, {{x, bottom}, {x, top + lane * 0.25}}, upright.heavy ? heavy : 1.25 * point,
-               upright.pattern);
+      const Paper x = x_of(upright.at), top = plot_.y - above_ - lane * static_cast<double>(flags_[i].lane + 1);
+      put_path(ink_, {{x, bottom}, {x, top + lane * 0.25}}, upright.heavy ? heavy : 1.25 * point, upright.pattern);
       put_label(setting_, ink_, flags_[i].words, {flags_[i].x, top});
     }
   }
@@ -210,7 +205,7 @@ class Drawing {
       const Label words = label(setting_, spec_.head, dot.name, box_.w * 0.4);
       const Paper right = at.x + radius + gap, left = at.x - radius - gap - words.width, half = at.y - words.height / 2,
                   middle = at.x - words.width / 2, above = at.y - radius - words.height, below = at.y + radius;
-      const Spot spots[] = {{right, half}, {left, half}, {right, above}, {right, below},
+      const Spot spots[] = {{right, half}, {left, half},  {right, above},  {right, below},
                             {left, above}, {left, below}, {middle, above}, {middle, below}};
       const auto* best = std::find_if(std::begin(spots), std::end(spots), [&](const Spot& s) {
         return !meets({s.x, s.y, words.width, words.height});
@@ -237,8 +232,7 @@ class Drawing {
     }
     std::vector<std::size_t> order(names_.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
-    std::stable_sort(order.begin(), order.end(),
-                     [&](std::size_t a, std::size_t b) { return wanted[a] < wanted[b]; });
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return wanted[a] < wanted[b]; });
     std::vector<Paper> tops;
     for (const std::size_t i : order) {
       tops.push_back(wanted[i]);
@@ -262,7 +256,7 @@ class Drawing {
   std::vector<Flag> flags_;
   std::size_t lanes_ = 0;
   bool right_ = true;
-  Paper above_;               ///< white between the plot and its flags
+  Paper above_;  ///< white between the plot and its flags
 };
 
 }  // namespace

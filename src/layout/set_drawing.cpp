@@ -35,8 +35,7 @@ bool put_in_box(Setting& setting, const BlockSpec& spec, const picture::Any& any
 
 }  // namespace
 
-void set_drawing(Setting& setting, const BlockSpec& spec, const block::Picture& picture, Paper width,
-                 Galley& galley) {
+void set_drawing(Setting& setting, const BlockSpec& spec, const block::Picture& picture, Paper width, Galley& galley) {
   Strip strip;
   strip.height = spec.height > Paper{} ? spec.height : usual_height;
   if (put_in_box(setting, spec, picture.content, {{}, {}, width, strip.height}, strip.ink))
@@ -58,8 +57,8 @@ void put_drawing(Setting& setting, const BlockSpec& spec, const block::Picture& 
   set_drawing(setting, spec, picture, box.w, galley);
   Strip whole = framed(std::move(galley), box.w, {}, {});
   if (whole.height > box.h + 0.01 * paper_mm)
-    setting.problem(first_words(whole.ink), "needs " + plain(whole.height / paper_mm, 1) + " mm and has " +
-                            plain(box.h / paper_mm, 1) + " mm");
+    setting.problem(first_words(whole.ink),
+                    "needs " + plain(whole.height / paper_mm, 1) + " mm and has " + plain(box.h / paper_mm, 1) + " mm");
   add_moved(ink, std::move(whole.ink), box.x, box.y);
 }
 

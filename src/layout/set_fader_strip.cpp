@@ -28,8 +28,7 @@ std::string filled(std::string text, const std::string& name, const std::string&
 /// A line of whole millimetres with a tick each ten; a photocopy that is not full size shows at once.
 Strip ruler(Setting& setting, const BlockSpec& spec, const std::string& words, Paper length, Paper width) {
   Strip strip;
-  const Label text =
-      label(setting, spec.type, filled(words, "{length}", plain(length / paper_mm, 0) + " mm"), width);
+  const Label text = label(setting, spec.type, filled(words, "{length}", plain(length / paper_mm, 0) + " mm"), width);
   put_label(setting, strip.ink, text, {});
   const Paper y = text.height + 4 * paper_mm;
   strip.ink.push_back(ink::Line{{{}, y}, {length, y}, 0.75 * point, {}});
@@ -93,15 +92,16 @@ Strip bank(Setting& setting, const BlockSpec& spec, const picture::FaderStrips& 
 
 }  // namespace
 
-void set_fader_strips(Setting& setting, const BlockSpec& spec, const picture::FaderStrips& strips,
-                      Paper width, Galley& galley) {
+void set_fader_strips(Setting& setting, const BlockSpec& spec, const picture::FaderStrips& strips, Paper width,
+                      Galley& galley) {
   const auto count = static_cast<std::size_t>(strips.per_bank.value_or(spec.across > 1 ? spec.across : 8));
   const Box cell{{},
                  {},
                  strips.pitch.value_or(spec.pitch > Paper{} ? spec.pitch : usual_pitch),
                  spec.height > Paper{} ? spec.height : usual_height};
   const auto most = static_cast<std::size_t>((width - mark * 2) / cell.w + 1e-6);
-  if (most == 0) return setting.problem({}, "has no room for one fader of " + plain(cell.w / paper_mm, 1) + " mm: a wider page");
+  if (most == 0)
+    return setting.problem({}, "has no room for one fader of " + plain(cell.w / paper_mm, 1) + " mm: a wider page");
   const std::size_t lengths = (count + most - 1) / most, piece = (count + lengths - 1) / lengths;
   const Paper wide = cell.w * static_cast<double>(piece);
   galley.strips.push_back(ruler(setting, spec, strips.check, std::min(wide, 200 * paper_mm), width));

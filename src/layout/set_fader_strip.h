@@ -10,7 +10,7 @@ namespace dunnage {
 /// A line to hold a ruler to, then a strip a bank of `across` cells, each `pitch` wide and `height` high,
 /// with marks to cut at. Names in the block's `head`, numbers and the rest in its `type`. A bank wider than
 /// the page is a problem: nothing here may be made smaller.
-void set_fader_strips(Setting& setting, const BlockSpec& spec, const picture::FaderStrips& strips,
-                      Paper width, Galley& galley);
+void set_fader_strips(Setting& setting, const BlockSpec& spec, const picture::FaderStrips& strips, Paper width,
+                      Galley& galley);
 
 }  // namespace dunnage

@@ -17,9 +17,7 @@ using unit::point;
 constexpr Paper gap = 6 * paper_mm;  ///< between fields side by side
 constexpr Paper write_rule = 0.5 * point;
 
-Paper line_height(const BlockSpec& spec, Paper usual) {
-  return spec.line_height > Paper{} ? spec.line_height : usual;
-}
+Paper line_height(const BlockSpec& spec, Paper usual) { return spec.line_height > Paper{} ? spec.line_height : usual; }
 
 /// Width of one of `across` fields side by side.
 Paper field_width(Paper width, std::size_t across) {
@@ -58,8 +56,7 @@ void set_signature(Setting& setting, const BlockSpec& spec, const block::Signatu
   const std::size_t first = galley.strips.size();
   if (!signature.statement.empty()) set_paragraph(setting, spec, signature.statement, width, galley);
   const std::size_t count = signature.fields.size();
-  const std::size_t across =
-      spec.across > 0 ? static_cast<std::size_t>(spec.across) : std::max<std::size_t>(1, count);
+  const std::size_t across = spec.across > 0 ? static_cast<std::size_t>(spec.across) : std::max<std::size_t>(1, count);
   const Paper wide = field_width(width, across);
   for (std::size_t from = 0; from < count; from += across) {
     Strip strip;

@@ -40,8 +40,8 @@ void put_sign(std::vector<Ink>& ink, picture::Level::Shape shape, Spot middle) {
       const Paper inner = half * 0.94;
       for (Paper c = 1.25 * paper_mm; c < inner * 2; c += 2.5 * paper_mm) {  // parallel to two of its sides
         const Paper d = c / 2;
-        ink.push_back(ink::Line{
-            {middle.x - inner + d, middle.y - d}, {middle.x + d, middle.y + inner - d}, 1 * point, {}});
+        ink.push_back(
+            ink::Line{{middle.x - inner + d, middle.y - d}, {middle.x + d, middle.y + inner - d}, 1 * point, {}});
       }
       break;
     }
@@ -76,8 +76,7 @@ Strip level_strip(Setting& setting, const BlockSpec& spec, const picture::Level&
     text_h += actions.back().height;
   }
   const bool one_line = word.width + figure.width + pad * 2 <= head_w;
-  const Paper head_h =
-      std::max(word.height, figure.height) + (one_line ? Paper{} : figure.height) + note.height;
+  const Paper head_h = std::max(word.height, figure.height) + (one_line ? Paper{} : figure.height) + note.height;
   Strip strip;
   strip.height = std::max({spec.height, sign + pad, head_h + pad, text_h + pad});
   const Paper middle = strip.height / 2;
@@ -100,10 +99,8 @@ Strip level_strip(Setting& setting, const BlockSpec& spec, const picture::Level&
 
 }  // namespace
 
-void set_levels(Setting& setting, const BlockSpec& spec, const picture::Levels& levels, Paper width,
-                Galley& galley) {
-  for (const picture::Level& level : levels.levels)
-    galley.strips.push_back(level_strip(setting, spec, level, width));
+void set_levels(Setting& setting, const BlockSpec& spec, const picture::Levels& levels, Paper width, Galley& galley) {
+  for (const picture::Level& level : levels.levels) galley.strips.push_back(level_strip(setting, spec, level, width));
   for (std::size_t i = 0; i + 1 < galley.strips.size(); ++i) galley.strips[i].keep_next = true;
 }
 

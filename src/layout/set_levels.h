@@ -8,7 +8,6 @@
 namespace dunnage {
 
 /// A strip a level, at least `height` high: word and number in the block's `head`, actions in its `type`.
-void set_levels(Setting& setting, const BlockSpec& spec, const picture::Levels& levels, Paper width,
-                Galley& galley);
+void set_levels(Setting& setting, const BlockSpec& spec, const picture::Levels& levels, Paper width, Galley& galley);
 
 }  // namespace dunnage

@@ -25,8 +25,8 @@ struct Stack {
   Paper height;
 };
 
-Stack stack(Setting& setting, const TypeStyle& first, const TypeStyle& rest,
-            const std::vector<std::string>& texts, Paper width) {
+Stack stack(Setting& setting, const TypeStyle& first, const TypeStyle& rest, const std::vector<std::string>& texts,
+            Paper width) {
   Stack out;
   for (const std::string& text : texts) {
     if (text.empty()) continue;
@@ -59,8 +59,7 @@ Strip supply_strip(Setting& setting, const BlockSpec& spec, const picture::OneLi
 }
 
 /// A breaker's box, the cable as a line with its words above and below, the loads, and how it came out.
-Strip branch_strip(Setting& setting, const BlockSpec& spec, const picture::Branch& branch, Paper width,
-                   bool last) {
+Strip branch_strip(Setting& setting, const BlockSpec& spec, const picture::Branch& branch, Paper width, bool last) {
   const Paper left = bus_x + stub;
   const Paper breaker_w = width * 0.22, cable_w = width * 0.22, says_w = width * 0.17;
   const Paper load_w = width - left - breaker_w - cable_w - says_w - pad;

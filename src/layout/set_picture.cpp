@@ -61,11 +61,9 @@ std::optional<QrFit> code_of(const block::Qr& qr, char correction, int max_side)
 }
 
 /// The words of marks, each in its cell.
-std::vector<Lines> mark_words(Setting& setting, const TypeStyle& style, const block::Marks& marks,
-                              Paper cell) {
+std::vector<Lines> mark_words(Setting& setting, const TypeStyle& style, const block::Marks& marks, Paper cell) {
   std::vector<Lines> lines;
-  for (const std::string& word : marks.words)
-    lines.push_back(fit_words(setting, style, word, cell - 1 * paper_mm));
+  for (const std::string& word : marks.words) lines.push_back(fit_words(setting, style, word, cell - 1 * paper_mm));
   return lines;
 }
 
@@ -112,22 +110,18 @@ void put_pictogram(Setting& setting, const BlockSpec& spec, const Pictogram& pic
 }  // namespace
 
 void put_figure(std::vector<Ink>& ink, const Figure& figure, Spot at, Paper height) {
-  for (Ink& outline : drawn(figure, {at.x, at.y, height * figure.width, height}))
-    ink.push_back(std::move(outline));
+  for (Ink& outline : drawn(figure, {at.x, at.y, height * figure.width, height})) ink.push_back(std::move(outline));
 }
 
-void put_qr(Setting& setting, const BlockSpec& spec, const block::Qr& qr, const Box& box,
-            std::vector<Ink>& ink) {
+void put_qr(Setting& setting, const BlockSpec& spec, const block::Qr& qr, const Box& box, std::vector<Ink>& ink) {
   const Paper dot = (1.0 / setting.dpi) * paper_in;
-  const int room =
-      static_cast<int>(steps_down(std::min(box.w, box.h) / dot)) - 1;  // one dot to come onto the grid
+  const int room = static_cast<int>(steps_down(std::min(box.w, box.h) / dot)) - 1;  // one dot to come onto the grid
   const int max_side = std::min(room / std::max(1, spec.dots) - 2 * qr_quiet, 177);
   const std::optional<QrFit> fit = code_of(qr, spec.correction, max_side);
   if (!fit) {
     const std::string side = plain(std::min(box.w, box.h) / paper_mm, 1);
-    setting.problem(qr.text.substr(0, qr.text.find('\n')), "does not fit into a QR code of " + side +
-                                                               " mm at " + std::to_string(spec.dots) +
-                                                               " printer dots a module");
+    setting.problem(qr.text.substr(0, qr.text.find('\n')), "does not fit into a QR code of " + side + " mm at " +
+                                                               std::to_string(spec.dots) + " printer dots a module");
     return;
   }
   const int side = fit->code.side;
@@ -145,8 +139,7 @@ void put_marks(Setting& setting, const BlockSpec& spec, const block::Marks& mark
   const std::size_t across = spec.across > 1 ? static_cast<std::size_t>(spec.across) : count;
   const std::size_t rows = (count + across - 1) / across;
   const Paper row = box.h / static_cast<double>(rows);
-  const Paper cell =
-      std::min(box.w / static_cast<double>(across), row * 1.5);  // few marks stand close together
+  const Paper cell = std::min(box.w / static_cast<double>(across), row * 1.5);  // few marks stand close together
   const Paper left = box.x + offset(spec.type.align, box.w, cell * static_cast<double>(across));
   TypeStyle words = spec.type;
   words.align = Align::centre;
@@ -172,8 +165,7 @@ void put_marks(Setting& setting, const BlockSpec& spec, const block::Marks& mark
     const Paper x = left + cell * static_cast<double>(i % across), y = box.y + row * static_cast<double>(line);
     const Figure picture = figure(sign_of(marks.marks[i]));
     put_figure(ink, picture, {x + offset(Align::centre, cell, tall * picture.width), y}, tall);
-    if (i < lines.size())
-      put_lines(setting, ink, lines[i], words, {x + 0.5 * paper_mm, y + tall}, cell - 1 * paper_mm);
+    if (i < lines.size()) put_lines(setting, ink, lines[i], words, {x + 0.5 * paper_mm, y + tall}, cell - 1 * paper_mm);
   }
 }
 
@@ -194,9 +186,7 @@ void put_handle(Setting& setting, const BlockSpec& spec, const block::Handle& ha
 
 namespace {
 
-Paper height_or(const BlockSpec& spec, Paper usual) {
-  return spec.line_height > Paper{} ? spec.line_height : usual;
-}
+Paper height_or(const BlockSpec& spec, Paper usual) { return spec.line_height > Paper{} ? spec.line_height : usual; }
 
 }  // namespace
 
@@ -207,8 +197,7 @@ void set_qr(Setting& setting, const BlockSpec& spec, const block::Qr& qr, Paper 
   galley.strips.push_back(std::move(strip));
 }
 
-void set_marks(Setting& setting, const BlockSpec& spec, const block::Marks& marks, Paper width,
-               Galley& galley) {
+void set_marks(Setting& setting, const BlockSpec& spec, const block::Marks& marks, Paper width, Galley& galley) {
   if (marks.marks.empty()) return;
   Strip strip;
   strip.height = height_or(spec, 20 * paper_mm);
@@ -216,8 +205,7 @@ void set_marks(Setting& setting, const BlockSpec& spec, const block::Marks& mark
   galley.strips.push_back(std::move(strip));
 }
 
-void set_handle(Setting& setting, const BlockSpec& spec, const block::Handle& handle, Paper width,
-                Galley& galley) {
+void set_handle(Setting& setting, const BlockSpec& spec, const block::Handle& handle, Paper width, Galley& galley) {
   Strip strip;
   strip.height = height_or(spec, 14 * paper_mm);
   if (spec.across < 2) strip.height = strip.height * 2 + 1 * paper_mm;

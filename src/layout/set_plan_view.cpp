@@ -25,16 +25,14 @@ struct Words {
 
 class Drawing {
  public:
-  Drawing(Setting& setting, const BlockSpec& spec, const picture::PlanView& plan, const Box& box,
-          std::vector<Ink>& ink)
+  Drawing(Setting& setting, const BlockSpec& spec, const picture::PlanView& plan, const Box& box, std::vector<Ink>& ink)
       : setting_(setting), spec_(spec), plan_(plan), box_(box), ink_(ink) {}
 
   void draw() {
     set_words();
     const Label caption = label(setting_, spec_.type, plan_.caption, box_.w);
     if (!plan_.caption.empty())
-      put_label(setting_, ink_, caption,
-                {box_.x + (box_.w - caption.width) / 2, box_.y + box_.h - caption.height});
+      put_label(setting_, ink_, caption, {box_.x + (box_.w - caption.width) / 2, box_.y + box_.h - caption.height});
     room_ = {box_.x, box_.y, box_.w, box_.h - caption.height - gap};
     share_sides();
     while (!sides_fit() && shorten()) {
@@ -58,8 +56,7 @@ class Drawing {
     for (const picture::Stand& stand : plan_.stands) {
       Words words;
       words.parts.push_back(label(setting_, spec_.head, stand.name, most));
-      for (const std::string& text : stand.lines)
-        words.parts.push_back(label(setting_, spec_.type, text, most));
+      for (const std::string& text : stand.lines) words.parts.push_back(label(setting_, spec_.type, text, most));
       for (const Label& part : words.parts) {
         words.width = std::max(words.width, part.width);
         words.height += part.height;

@@ -22,8 +22,7 @@ constexpr Paper write_rise = 1.6 * paper_mm;  ///< of the line to write on, abov
 
 class TableSetter {
  public:
-  TableSetter(Setting& setting_, const BlockSpec& spec_, const block::Table& table_, Paper width_,
-              Galley& galley_)
+  TableSetter(Setting& setting_, const BlockSpec& spec_, const block::Table& table_, Paper width_, Galley& galley_)
       : setting(setting_),
         spec(spec_),
         table(table_),
@@ -32,8 +31,7 @@ class TableSetter {
         columns(measure_columns(setting_, spec_, table_, width_)) {}
 
   void run(const std::string& above) {
-    const bool headed =
-        std::any_of(columns.begin(), columns.end(), [](const Column& c) { return !c.head.empty(); });
+    const bool headed = std::any_of(columns.begin(), columns.end(), [](const Column& c) { return !c.head.empty(); });
     std::vector<Strip> heads;
     if (headed) {
       heads.push_back(head_strip());
@@ -126,8 +124,7 @@ class TableSetter {
       const bool after_gap =
           (i == 0 && gap_before) || (i > 0 && spec.rows_per_group > 0 && i % spec.rows_per_group == 0);
       const bool heavy = spec.heavy_every > 0 && (i + 1) % spec.heavy_every == 0;
-      Strip strip =
-          row_strip(group.rows[static_cast<std::size_t>(i)], false, heavy ? heavy_rule : row_rule);
+      Strip strip = row_strip(group.rows[static_cast<std::size_t>(i)], false, heavy ? heavy_rule : row_rule);
       if (after_gap) {
         strip.before = gap();
         rule(strip, row_rule / 2, row_rule);
@@ -168,11 +165,11 @@ class TableSetter {
     for (std::size_t i = 0; i < columns.size(); ++i) {
       if (columns[i].source >= cells.size()) continue;
       const CellView& cell = cells[columns[i].source];
-      if (cell.kind == Cell::Kind::tick)
-        strip.height = std::max(strip.height, tick_side(spec) + 2 * paper_mm);
+      if (cell.kind == Cell::Kind::tick) strip.height = std::max(strip.height, tick_side(spec) + 2 * paper_mm);
       under[i] = lines_under(columns[i], cells);
       if (!cell.text.empty())
-        words[i] = fit_width(setting, cell_style(columns[i], cell, strong), cell.text, words_at(columns[i], cell).second);
+        words[i] =
+            fit_width(setting, cell_style(columns[i], cell, strong), cell.text, words_at(columns[i], cell).second);
       strip.height = std::max(strip.height, words[i].height() + under[i].height() + row_pad * 2);
     }
     strip.ink.reserve(2 * columns.size() + 1);
@@ -198,10 +195,12 @@ class TableSetter {
     return std::any_of(cells.begin(), cells.end(), blank) && std::none_of(cells.begin(), cells.end(), said);
   }
 
-  void put_cell(Strip& strip, const Column& column, const CellView& cell, const Lines& words, const Lines& under, bool strong) {
+  void put_cell(Strip& strip, const Column& column, const CellView& cell, const Lines& words, const Lines& under,
+                bool strong) {
     const Paper top = (strip.height - words.height() - under.height()) / 2;
     if (!under.lines.empty())
-      put_lines(setting, strip.ink, under, column.under->type, {column.text_x, top + words.height()}, column.text_width);
+      put_lines(setting, strip.ink, under, column.under->type, {column.text_x, top + words.height()},
+                column.text_width);
     const auto [lead, room] = words_at(column, cell);
     if (cell.kind == Cell::Kind::tick) put_tick(strip, column, cell);
     if (cell.kind == Cell::Kind::blank) put_blank(strip, column, words);
@@ -216,17 +215,16 @@ class TableSetter {
     const Align align = cell.text.empty() ? column.spec->type.align : Align::left;
     const double where = align == Align::left ? 0.0 : align == Align::right ? 1.0 : 0.5;
     const Paper x = column.text_x + (column.text_width - side) * where;
-    strip.ink.push_back(ink::Rect{
-        {x + box_stroke / 2, (strip.height - side + box_stroke) / 2, side - box_stroke, side - box_stroke},
-        box_stroke});
+    strip.ink.push_back(
+        ink::Rect{{x + box_stroke / 2, (strip.height - side + box_stroke) / 2, side - box_stroke, side - box_stroke},
+                  box_stroke});
   }
 
   /// A line to write on; words of a blank (a unit) stand at its right end.
   void put_blank(Strip& strip, const Column& column, const Lines& words) const {
     Paper end = column.text_x + column.text_width;
     if (!words.lines.empty()) {
-      const double ems =
-          natural_ems(setting.faces, setting.face(column.spec->type.face), words.lines.front());
+      const double ems = natural_ems(setting.faces, setting.face(column.spec->type.face), words.lines.front());
       end = end - words.size * ems - 1 * paper_mm;
     }
     const Paper y = strip.height - write_rise;

@@ -32,9 +32,7 @@ struct Columns {
   Paper width;  ///< of one column
 
   Columns(std::size_t count_, int across_, Paper whole)
-      : count(count_),
-        across(static_cast<std::size_t>(std::max(1, across_))),
-        rows((count + across - 1) / across) {
+      : count(count_), across(static_cast<std::size_t>(std::max(1, across_))), rows((count + across - 1) / across) {
     width = (whole - column_gap * static_cast<double>(across - 1)) / static_cast<double>(across);
   }
   std::size_t at(std::size_t row, std::size_t column) const { return column * rows + row; }
@@ -52,13 +50,11 @@ Strip heading_strip(Setting& setting, const TypeStyle& style, const std::string&
 
 }  // namespace
 
-void set_heading(Setting& setting, const BlockSpec& spec, const block::Heading& heading, Paper width,
-                 Galley& galley) {
+void set_heading(Setting& setting, const BlockSpec& spec, const block::Heading& heading, Paper width, Galley& galley) {
   galley.strips.push_back(heading_strip(setting, spec.type, heading.text, width));
 }
 
-void set_paragraph(Setting& setting, const BlockSpec& spec, const std::string& text, Paper width,
-                   Galley& galley) {
+void set_paragraph(Setting& setting, const BlockSpec& spec, const std::string& text, Paper width, Galley& galley) {
   const Paper wide = text_width(spec, width);
   const Lines all = fit_width(setting, spec.type, text, wide);
   std::size_t first = 0;
@@ -85,8 +81,7 @@ void set_listing(Setting& setting, const BlockSpec& spec, const block::Listing& 
   const Paper wide = text_width(spec, columns.width) - indent;
   for (std::size_t row = 0; row < columns.rows; ++row) {
     Strip strip;
-    for (std::size_t column = 0; column < columns.across && columns.at(row, column) < columns.count;
-         ++column) {
+    for (std::size_t column = 0; column < columns.across && columns.at(row, column) < columns.count; ++column) {
       const Lines lines = fit_width(setting, spec.type, listing.lines[columns.at(row, column)], wide);
       const Lines bullet{{"\u2022"}, {true}, {false}, lines.size, lines.leading, false};
       TypeStyle left = spec.type;
@@ -101,8 +96,7 @@ void set_listing(Setting& setting, const BlockSpec& spec, const block::Listing& 
   }
 }
 
-void set_facts(Setting& setting, const BlockSpec& spec, const block::Facts& facts, Paper width,
-               Galley& galley) {
+void set_facts(Setting& setting, const BlockSpec& spec, const block::Facts& facts, Paper width, Galley& galley) {
   const Columns columns(facts.facts.size(), spec.across, width);
   double label_ems = 0;
   for (const block::Fact& fact : facts.facts)
@@ -113,8 +107,7 @@ void set_facts(Setting& setting, const BlockSpec& spec, const block::Facts& fact
   for (std::size_t row = 0; row < columns.rows; ++row) {
     Strip strip;
     strip.height = std::max(spec.line_height, spec.row_height);
-    for (std::size_t column = 0; column < columns.across && columns.at(row, column) < columns.count;
-         ++column) {
+    for (std::size_t column = 0; column < columns.across && columns.at(row, column) < columns.count; ++column) {
       const block::Fact& fact = facts.facts[columns.at(row, column)];
       const Lines label = fit_width(setting, spec.head, fact.label, label_width);
       const Lines value = fit_width(setting, spec.type, fact.value, value_width);
@@ -128,8 +121,7 @@ void set_facts(Setting& setting, const BlockSpec& spec, const block::Facts& fact
   }
 }
 
-void set_notice(Setting& setting, const BlockSpec& spec, const block::Notice& notice, Paper width,
-                Galley& galley) {
+void set_notice(Setting& setting, const BlockSpec& spec, const block::Notice& notice, Paper width, Galley& galley) {
   const Paper pad = 2.2 * paper_mm;
   const Paper wide = width - pad * 2;
   Galley inside;
@@ -141,8 +133,7 @@ void set_notice(Setting& setting, const BlockSpec& spec, const block::Notice& no
     Strip strip;
     strip.height = std::max(word.height(), side);
     put_figure(strip.ink, sign, {{}, (strip.height - side) / 2}, side);
-    put_lines(setting, strip.ink, word, spec.head, {indent, (strip.height - word.height()) / 2},
-              wide - indent);
+    put_lines(setting, strip.ink, word, spec.head, {indent, (strip.height - word.height()) / 2}, wide - indent);
     inside.strips.push_back(std::move(strip));
   }
   for (const std::string& line : notice.lines) set_paragraph(setting, spec, line, wide, inside);

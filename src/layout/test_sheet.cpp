@@ -15,9 +15,9 @@ using unit::paper_mm;
 using unit::point;
 
 constexpr Paper hair_line = 0.25 * point;
-constexpr int reach = 5;               ///< millimetres of ruler on either side of an edge
+constexpr int reach = 5;                        ///< millimetres of ruler on either side of an edge
 constexpr double ruler_x = 0.7, ruler_y = 0.8;  ///< where along an edge its ruler stands: the words are left of it
-constexpr Paper text_size = 8 * point;  ///< the floor of all paper
+constexpr Paper text_size = 8 * point;          ///< the floor of all paper
 
 class Rulers {
  public:
@@ -87,7 +87,8 @@ Pages test_sheet(const Document& document, const Stock& stock, const Faces& face
   Page page{stock.page_width, stock.page_height, {}, "1", on_one_line(document.title)};
   for (int place = 0; place < labels_on_page(stock); ++place) {
     const int column = place % stock.across, row = place / stock.across;
-    const Box label{stock.left + stock.pitch_x * column, stock.top + stock.pitch_y * row, stock.label_width, stock.label_height};
+    const Box label{stock.left + stock.pitch_x * column, stock.top + stock.pitch_y * row, stock.label_width,
+                    stock.label_height};
     page.ink.push_back(ink::Rect{label, hair_line});
   }
   Rulers rulers(setting, stock, page.ink);

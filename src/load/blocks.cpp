@@ -167,7 +167,8 @@ void add_boxes(const PackProblem& problem, const std::vector<PackBlock>& blocks,
   for (int x = 0; x < b.times[0]; ++x)
     for (int y = 0; y < b.times[1]; ++y)
       for (int z = 0; z < b.times[2]; ++z)
-        out.push_back({b.box, stance.word,
+        out.push_back({b.box,
+                       stance.word,
                        {at[0] + x * stance.size[0], at[1] + y * stance.size[1], at[2] + z * stance.size[2]},
                        stance.size});
 }

@@ -61,10 +61,11 @@ std::vector<SideDoor> side_doors(const Vehicle& vehicle) {
 /// Through some door as it stands. A side door that nobody said the place of serves where there is no other.
 bool comes_in(const Cargo& cargo, const PackStance& stance) {
   const std::vector<DoorOpening>& doors = cargo.vehicle->doors;
-  if (std::any_of(cargo.sides.begin(), cargo.sides.end(), [&](const SideDoor& d) { return side_takes(d, stance); })) return true;
-  return rear_takes(cargo, stance) && (doors.empty() || std::any_of(doors.begin(), doors.end(), [&](const DoorOpening& d) {
-           return passes_door(stance, d);
-         }));
+  if (std::any_of(cargo.sides.begin(), cargo.sides.end(), [&](const SideDoor& d) { return side_takes(d, stance); }))
+    return true;
+  return rear_takes(cargo, stance) &&
+         (doors.empty() ||
+          std::any_of(doors.begin(), doors.end(), [&](const DoorOpening& d) { return passes_door(stance, d); }));
 }
 
 int stop_of(const Show& show, const Vehicle& vehicle, const std::string& place, int& stops) {
@@ -106,9 +107,11 @@ CargoKind kind_of(const Catalogue& c, const Show& show, const Plan& plan, Cargo&
 
 /// All by which rules tell kinds apart.
 std::vector<double> key_of(const CargoKind& k) {
-  std::vector<double> key = {k.mass, k.mass_known ? 1.0 : 0.0, k.bears, double(k.levels), double(k.highest), double(k.stop)};
+  std::vector<double> key = {k.mass,           k.mass_known ? 1.0 : 0.0, k.bears,
+                             double(k.levels), double(k.highest),        double(k.stop)};
   for (const bool flag : {k.wheels, k.strip, k.soft}) key.push_back(flag ? 1 : 0);
-  for (const PackStance& s : k.stances) key.insert(key.end(), {double(s.size[0]), double(s.size[1]), double(s.size[2]), double(s.word)});
+  for (const PackStance& s : k.stances)
+    key.insert(key.end(), {double(s.size[0]), double(s.size[1]), double(s.size[2]), double(s.word)});
   return key;
 }
 
@@ -125,7 +128,8 @@ bool at_rear(const DoorOpening& door) {
 bool rear_takes(const Cargo& cargo, const PackStance& stance) {
   const std::vector<DoorOpening>& doors = cargo.vehicle->doors;
   if (std::none_of(doors.begin(), doors.end(), at_rear)) return cargo.sides.empty();
-  return std::any_of(doors.begin(), doors.end(), [&](const DoorOpening& d) { return at_rear(d) && passes_door(stance, d); });
+  return std::any_of(doors.begin(), doors.end(),
+                     [&](const DoorOpening& d) { return at_rear(d) && passes_door(stance, d); });
 }
 
 bool side_takes(const SideDoor& door, const PackStance& stance) {
@@ -174,8 +178,11 @@ Cargo make_cargo(const Catalogue& catalogue, const Show& show, const Plan& plan,
   cargo.room = {mm_down(room.length), mm_down(room.width), mm_down(room.height)};
   for (const CargoBlock& b : vehicle.blocks) {
     const auto low = [](Length l) { return mm_down(l); };
-    const auto high = [](Length from, Length size) { return static_cast<int>(steps_up((from + size) / unit::millimetre)); };
-    cargo.obstacles.push_back({{low(b.x), low(b.y), low(b.z)}, {high(b.x, b.length), high(b.y, b.width), high(b.z, b.height)}});
+    const auto high = [](Length from, Length size) {
+      return static_cast<int>(steps_up((from + size) / unit::millimetre));
+    };
+    cargo.obstacles.push_back(
+        {{low(b.x), low(b.y), low(b.z)}, {high(b.x, b.length), high(b.y, b.width), high(b.z, b.height)}});
   }
   stop_of(show, vehicle, {}, cargo.stops);
   std::map<std::vector<double>, std::size_t> seen;

@@ -17,30 +17,33 @@ namespace dunnage {
 struct CargoKind {
   std::vector<int> units;
   std::vector<PackStance> stances;  ///< through a door as it stands; word: a Stance
-  double mass = 0;                 ///< kg; 0 where not known
+  double mass = 0;                  ///< kg; 0 where not known
   bool mass_known = false;
-  double bears = 0;                ///< kg that may stand on it
-  int levels = most_stacked;       ///< pieces that may stand on it one above the other
-  int highest = 0;                 ///< mm that its base may stand above the floor
+  double bears = 0;           ///< kg that may stand on it
+  int levels = most_stacked;  ///< pieces that may stand on it one above the other
+  int highest = 0;            ///< mm that its base may stand above the floor
   bool wheels = false;
-  bool strip = false;              ///< long and thin: lies along a wall
-  bool soft = false;               ///< a bag that is no ballast: goes in last
+  bool strip = false;  ///< long and thin: lies along a wall
+  bool soft = false;   ///< a bag that is no ballast: goes in last
   int stop = 0;
 };
 
 /// A door in a side wall of which somebody typed where it is: what lies within it leaves straight sideways.
-struct SideDoor { int from = 0, to = 0, height = 0; bool left = false; };
+struct SideDoor {
+  int from = 0, to = 0, height = 0;
+  bool left = false;
+};
 
 struct Cargo {
   const Vehicle* vehicle = nullptr;
-  const Vehicle* puller = nullptr; ///< the van whose hitch a trailer rests on; null where none was typed
+  const Vehicle* puller = nullptr;  ///< the van whose hitch a trailer rests on; null where none was typed
   std::vector<SideDoor> sides;
   Spot room{};
   std::vector<PackObstacle> obstacles;
   std::vector<CargoKind> kinds;
-  int stops = 0;                   ///< as the show types them
-  int hands = 0;                   ///< mm between two rows
-  int lintel = 0;                  ///< top of the highest rear door, mm; 0 where none was typed
+  int stops = 0;   ///< as the show types them
+  int hands = 0;   ///< mm between two rows
+  int lintel = 0;  ///< top of the highest rear door, mm; 0 where none was typed
 };
 
 /// Whole millimetres that hold a side, or that a room holds.

@@ -72,7 +72,8 @@ bool CargoRules::comes_off(const StoodBox& a, const StoodBox& b) const {
   return !cross(first, later, 2) && !(kind(first).wheels && first.at[2] == 0);
 }
 
-bool CargoRules::side_way_out(const SideDoor& door, const StoodBox& first, const std::vector<const StoodBox*>& all) const {
+bool CargoRules::side_way_out(const SideDoor& door, const StoodBox& first,
+                              const std::vector<const StoodBox*>& all) const {
   if (!within(door, first) || !clear_of_blocks(cargo_, door, first)) return false;
   const bool rolled = kind(first).wheels && first.at[2] == 0;
   return std::none_of(all.begin(), all.end(), [&](const StoodBox* later) {
@@ -84,10 +85,10 @@ bool CargoRules::side_way_out(const SideDoor& door, const StoodBox& first, const
 
 /// By one door at least, past all that stays longer.
 bool CargoRules::way_out(const StoodBox& first, const std::vector<const StoodBox*>& all) const {
-  const bool rear = rear_takes(cargo_, {first.size, first.word}) &&
-                    std::all_of(all.begin(), all.end(), [&](const StoodBox* later) {
-                      return kind(*later).stop <= kind(first).stop || comes_off(first, *later);
-                    });
+  const bool rear =
+      rear_takes(cargo_, {first.size, first.word}) && std::all_of(all.begin(), all.end(), [&](const StoodBox* later) {
+        return kind(*later).stop <= kind(first).stop || comes_off(first, *later);
+      });
   return rear || std::any_of(cargo_.sides.begin(), cargo_.sides.end(),
                              [&](const SideDoor& door) { return side_way_out(door, first, all); });
 }
@@ -104,7 +105,10 @@ bool CargoRules::all_come_off(const std::vector<const StoodBox*>& all, std::size
 bool CargoRules::carried_within(const std::vector<const StoodBox*>& all) const {
   std::vector<const StoodBox*> down = all;
   std::stable_sort(down.begin(), down.end(), [](const StoodBox* a, const StoodBox* b) { return a->at[2] > b->at[2]; });
-  struct OnTop { double mass = 0; int levels = 0; };
+  struct OnTop {
+    double mass = 0;
+    int levels = 0;
+  };
   std::vector<OnTop> carried(down.size());
   for (std::size_t i = 0; i < down.size(); ++i) {
     if (down[i]->at[2] == 0) break;
@@ -208,7 +212,8 @@ class Deck {
     for (std::size_t j = 0; j < boxes_.size(); ++j)
       if (j != i && aboard_[j] && boxes_[j].at[2] == end(b, 2) && shared_base(boxes_[j], b) > 0) return false;
     if ((cargo_.sides.empty() || rear_takes(cargo_, {b.size, b.word})) && leaves_by_rear(i)) return true;
-    return std::any_of(cargo_.sides.begin(), cargo_.sides.end(), [&](const SideDoor& d) { return leaves_by_side(i, d); });
+    return std::any_of(cargo_.sides.begin(), cargo_.sides.end(),
+                       [&](const SideDoor& d) { return leaves_by_side(i, d); });
   }
 
  private:

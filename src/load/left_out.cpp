@@ -11,7 +11,7 @@ namespace {
 
 constexpr double cubic_mm = 1e-9, square_mm = 1e-6, mm = 1e-3;
 constexpr std::size_t most_for_length = 400;  // pieces: rows of more take long
-constexpr int longer = 20000;  // mm by which a room is drawn out to see how much length is short
+constexpr int longer = 20000;                 // mm by which a room is drawn out to see how much length is short
 
 /// How far the best stance reaches out of the empty room, mm; 0: it fits.
 int too_big(const Cargo& cargo, const std::vector<PackStance>& stances) {
@@ -38,7 +38,8 @@ int past_doors(const Vehicle& vehicle, const std::vector<PackStance>& stances) {
 
 double room_volume(const Cargo& cargo) {
   double sum = cubic_mm * cargo.room[0] * cargo.room[1] * cargo.room[2];
-  if (cargo.obstacles.size() > 1) return sum;  // several may lie in each other: none is taken off, the bound holds still
+  if (cargo.obstacles.size() > 1)
+    return sum;  // several may lie in each other: none is taken off, the bound holds still
   for (const PackObstacle& o : cargo.obstacles) {
     double part = cubic_mm;
     for (std::size_t k = 0; k < 3; ++k) part *= std::max(0, std::min(o.to[k], cargo.room[k]) - std::max(o.from[k], 0));
@@ -63,7 +64,8 @@ bool alone_on_floor(const Cargo& cargo, const CargoKind& kind) {
   for (const CargoKind& other : cargo.kinds) {
     if (&other == &kind && kind.units.size() < 2) continue;
     const auto on = [](const CargoKind& above, const CargoKind& below) {
-      return above.mass_known && below.mass_known && above.highest > 0 && below.bears >= above.mass && above.mass <= below.mass;
+      return above.mass_known && below.mass_known && above.highest > 0 && below.bears >= above.mass &&
+             above.mass <= below.mass;
     };
     if (on(kind, other) || on(other, kind)) return false;
   }

@@ -157,7 +157,8 @@ Packed pack(const PackProblem& problem, long budget) {
   out.volume = beam.best().volume;
   out.work = beam.work();
   for (const StoodBlock& b : beam.best().stood)
-    if (b.block >= 0) add_boxes(problem, ground.blocks, b.block, {b.where.lo[0], b.where.lo[1], b.where.lo[2]}, b.mirrored, out.boxes);
+    if (b.block >= 0)
+      add_boxes(problem, ground.blocks, b.block, {b.where.lo[0], b.where.lo[1], b.where.lo[2]}, b.mirrored, out.boxes);
   return out;
 }
 

@@ -10,10 +10,15 @@ namespace dunnage {
 using Spot = std::array<int, 3>;  ///< along x, y, z
 
 /// A solid part of the space. Nothing stands on it.
-struct PackObstacle { Spot from, to; };
+struct PackObstacle {
+  Spot from, to;
+};
 
 /// One way in which a box may stand.
-struct PackStance { Spot size; int word = 0; };  ///< word: the caller's name for it
+struct PackStance {
+  Spot size;
+  int word = 0;
+};  ///< word: the caller's name for it
 
 /// Boxes that are all alike, to the rules as well as in size.
 struct PackBox {
@@ -23,8 +28,8 @@ struct PackBox {
 
 /// One box as it stands.
 struct StoodBox {
-  int box = 0;                     ///< index of its PackBox
-  int word = 0;                    ///< of its stance
+  int box = 0;   ///< index of its PackBox
+  int word = 0;  ///< of its stance
   Spot at, size;
 };
 

@@ -8,11 +8,13 @@ namespace {
 
 constexpr double near_share = 0.04;  // of the room's side: so near counts as touching
 
-constexpr long rule_work = 60;         // a box that stands, for each block that a rule is asked of
+constexpr long rule_work = 60;  // a box that stands, for each block that a rule is asked of
 
 /// A neighbour as the face of a block sees it: how far from the block's corner along the face and up, and, for the far
 /// faces, how far away.
-struct Patch { int from, to, low, high, away; };
+struct Patch {
+  int from, to, low, high, away;
+};
 
 int shared(const Patch& p, int along, int up) {
   const int a = std::min(p.to, along) - std::max(p.from, 0);
@@ -47,7 +49,8 @@ class Surroundings {
       else
         sum += reached(axis, side[axis], along, height, face);
     }
-    const std::int64_t all = 2 * (std::int64_t{length} * width + std::int64_t{length} * height + std::int64_t{width} * height);
+    const std::int64_t all =
+        2 * (std::int64_t{length} * width + std::int64_t{length} * height + std::int64_t{width} * height);
     return static_cast<double>(sum) / static_cast<double>(all);
   }
 
@@ -184,7 +187,8 @@ void best_blocks(const PackGround& ground, PackState& state, const NextSpace& ne
     keep(out, most, {score, block});
     if (out.size() == most) bar = out.back().score;
   }
-  work += 2000 + static_cast<long>(i) + 30 * tried + 10 * static_cast<long>(state.stood.size() + state.spaces.size() + state.left.size());
+  work += 2000 + static_cast<long>(i) + 30 * tried +
+          10 * static_cast<long>(state.stood.size() + state.spaces.size() + state.left.size());
 }
 
 }  // namespace dunnage

@@ -15,7 +15,7 @@ struct PackChoice {
 
 struct NextSpace {
   FreeSpace space;
-  bool mirrored = false;           ///< its corner is the one at the right wall
+  bool mirrored = false;  ///< its corner is the one at the right wall
 };
 
 /// The space nearest to a corner of the bulkhead, among those in which a box has room; takes the others away.

@@ -121,8 +121,7 @@ void add_up(const PackGround& ground, PackState& state, std::size_t axis) {
 }  // namespace
 
 bool of_use(const PackGround& ground, const PackState& state, const FreeSpace& s) {
-  const SizeKey key =
-      size_key(s.hi[0] - s.lo[0], s.hi[1] - s.lo[1], s.hi[2] - s.lo[2], 0xFFFF) | key_guards;
+  const SizeKey key = size_key(s.hi[0] - s.lo[0], s.hi[1] - s.lo[1], s.hi[2] - s.lo[2], 0xFFFF) | key_guards;
   for (std::size_t b = 0; b < state.left.size(); ++b) {
     if (state.left[b] == 0) continue;
     for (const SizeKey box : ground.box_keys[b])
@@ -169,7 +168,8 @@ PackState first_state(const PackGround& g) {
   for (const PackObstacle& o : g.problem->obstacles)
     cut(g, state, {{o.from[0], o.from[1], o.from[2]}, {o.to[0], o.to[1], o.to[2]}});
   for (const StoodBox& b : g.problem->standing) {
-    const FreeSpace solid = {{b.at[0], b.at[1], b.at[2]}, {b.at[0] + b.size[0], b.at[1] + b.size[1], b.at[2] + b.size[2]}};
+    const FreeSpace solid = {{b.at[0], b.at[1], b.at[2]},
+                             {b.at[0] + b.size[0], b.at[1] + b.size[1], b.at[2] + b.size[2]}};
     cut(g, state, solid);
     add_top(g, state, solid, g.room[2]);
     state.stood.push_back({-1, solid, false});

@@ -33,32 +33,41 @@ struct PackGround {
   const PackProblem* problem = nullptr;
   Spot room{};
   std::vector<PackBlock> blocks;
-  std::vector<double> worth;           ///< by block: volume, less for many boxes; no block scores more
-  struct Needs { int from = 0, to = 0; };
-  std::vector<Needs> needs_of;         ///< by block, into `needs`
+  std::vector<double> worth;  ///< by block: volume, less for many boxes; no block scores more
+  struct Needs {
+    int from = 0, to = 0;
+  };
+  std::vector<Needs> needs_of;  ///< by block, into `needs`
   std::vector<BlockNeed> needs;
-  std::vector<SizeKey> list;           ///< all blocks by falling worth
-  struct Side { int size = 0, most = 0; };
-  std::vector<std::vector<Side>> sides[3];  ///< by axis and box: its lengths there, and how many the room takes in a row
-  std::vector<int> cap[3];             ///< by axis and box: more than so many change no sum
+  std::vector<SizeKey> list;  ///< all blocks by falling worth
+  struct Side {
+    int size = 0, most = 0;
+  };
+  std::vector<std::vector<Side>>
+      sides[3];             ///< by axis and box: its lengths there, and how many the room takes in a row
+  std::vector<int> cap[3];  ///< by axis and box: more than so many change no sum
   std::vector<std::vector<SizeKey>> box_keys;  ///< by box: its stances
 };
 
 PackGround make_ground(const PackProblem& problem);
 
-struct StoodBlock { int block = 0; FreeSpace where; bool mirrored = false; };
+struct StoodBlock {
+  int block = 0;
+  FreeSpace where;
+  bool mirrored = false;
+};
 
 /// A state is copied far more often than it is made: everything lies in a few flat rows.
 struct PackState {
   std::int64_t volume = 0;
   std::vector<FreeSpace> spaces;
-  std::vector<FreeSpace> narrow;       ///< on tops, of use to nothing by themselves: only joined with what comes beside
+  std::vector<FreeSpace> narrow;  ///< on tops, of use to nothing by themselves: only joined with what comes beside
   std::vector<StoodBlock> stood;
-  std::vector<int> left;               ///< by box
-  std::vector<SizeKey> list;           ///< blocks that may still go in
+  std::vector<int> left;      ///< by box
+  std::vector<SizeKey> list;  ///< blocks that may still go in
   std::array<LengthSums, 3> reach;
-  std::vector<FreeSpace> pieces;       ///< scratch, kept for its memory
-  std::vector<StoodBox> boxes;         ///< only where the problem has rules
+  std::vector<FreeSpace> pieces;  ///< scratch, kept for its memory
+  std::vector<StoodBox> boxes;    ///< only where the problem has rules
 };
 
 PackState first_state(const PackGround& ground);

@@ -16,15 +16,18 @@ constexpr double slack = 1 + 1e-9;
 /// A vehicle on its way to a plan.
 struct Filling {
   const Vehicle* vehicle = nullptr;
-  std::vector<int> typed, taken;   ///< units asked of it; units planned with it
-  std::vector<LeftOut> heavy;      ///< over its plates
+  std::vector<int> typed, taken;  ///< units asked of it; units planned with it
+  std::vector<LeftOut> heavy;     ///< over its plates
   Cargo cargo;
   VehiclePlan plan;
   long work = 0;
 };
 
 /// What trailers rest on a hitch, kg.
-struct Resting { double mass = 0; bool guessed = false; };
+struct Resting {
+  double mass = 0;
+  bool guessed = false;
+};
 
 class LoadPlanner {
  public:
@@ -38,7 +41,8 @@ class LoadPlanner {
     for (Filling& f : fillings_) settle_tongue(f);
     Loading out;
     out.unsized = unsized_;
-    for (Filling& f : fillings_) out.vehicles.push_back(written(f, &f == &fillings_.back() ? homeless : std::vector<int>{}));
+    for (Filling& f : fillings_)
+      out.vehicles.push_back(written(f, &f == &fillings_.back() ? homeless : std::vector<int>{}));
     return out;
   }
 
@@ -57,7 +61,8 @@ class LoadPlanner {
     }
     for (const int unit : plan_.pulled()) {
       const std::string& code = plan_.rows[static_cast<std::size_t>(unit)].vehicle;
-      const auto f = std::find_if(fillings_.begin(), fillings_.end(), [&](const Filling& x) { return x.vehicle->code.value == code; });
+      const auto f = std::find_if(fillings_.begin(), fillings_.end(),
+                                  [&](const Filling& x) { return x.vehicle->code.value == code; });
       if (f == fillings_.end() && (!code.empty() || fillings_.empty())) continue;
       if (!c_.case_at(unit).size)
         unsized_.push_back(unit);
@@ -119,7 +124,9 @@ class LoadPlanner {
     return sum;
   }
 
-  static bool is_typed(const Filling& f, int unit) { return std::find(f.typed.begin(), f.typed.end(), unit) != f.typed.end(); }
+  static bool is_typed(const Filling& f, int unit) {
+    return std::find(f.typed.begin(), f.typed.end(), unit) != f.typed.end();
+  }
 
   /// What is typed with this vehicle, and these.
   void plan_units(Filling& f, const std::vector<int>& offered) {
@@ -192,7 +199,8 @@ class LoadPlanner {
 
   bool too_big_for_all(int unit) const {
     return std::all_of(fillings_.begin(), fillings_.end(), [&](const Filling& f) {
-      const LeftOut::Want want = reasons_left(c_, make_cargo(c_, show_, plan_, *f.vehicle, {unit}, effort_.hands), {unit}).front().want;
+      const LeftOut::Want want =
+          reasons_left(c_, make_cargo(c_, show_, plan_, *f.vehicle, {unit}, effort_.hands), {unit}).front().want;
       return want == LeftOut::Want::size || want == LeftOut::Want::door;
     });
   }
@@ -209,7 +217,8 @@ class LoadPlanner {
       const auto length = [](int mm) { return mm * unit::millimetre; };
       LoadedPiece piece;
       piece.unit = f.cargo.kinds[k].units[used[k]++];
-      piece.box = {length(b.at[0]), length(b.at[1]), length(b.at[2]), length(b.size[0]), length(b.size[1]), length(b.size[2])};
+      piece.box = {length(b.at[0]),   length(b.at[1]),   length(b.at[2]),
+                   length(b.size[0]), length(b.size[1]), length(b.size[2])};
       piece.stance = static_cast<Stance>(b.word);
       piece.row = rows[i] + 1;
       piece.stop = f.cargo.kinds[k].stop;

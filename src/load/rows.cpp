@@ -27,9 +27,9 @@ double rank(const CargoKind& kind, RowOrder order) {
 /// A stretch of the cargo space along x in which pieces may stand.
 struct Stretch {
   int from = 0, to = 0;
-  bool tops_only = false;          ///< not on the floor
-  std::vector<StoodBox> near = {}; ///< what reaches into it
-  std::vector<Spot> corners = {};  ///< where a piece may be pushed to, the lowest first, then the deepest
+  bool tops_only = false;           ///< not on the floor
+  std::vector<StoodBox> near = {};  ///< what reaches into it
+  std::vector<Spot> corners = {};   ///< where a piece may be pushed to, the lowest first, then the deepest
   std::vector<StoodBox> placed = {};
 };
 
@@ -43,7 +43,8 @@ void add_corner(std::vector<Spot>& corners, const Spot& c) {
 /// Drops the corners that a box covers.
 void bury(const StoodBox& b, std::vector<Spot>& corners) {
   std::erase_if(corners, [&](const Spot& c) {
-    return c[0] >= b.at[0] && c[0] < end(b, 0) && c[1] >= b.at[1] && c[1] < end(b, 1) && c[2] >= b.at[2] && c[2] < end(b, 2);
+    return c[0] >= b.at[0] && c[0] < end(b, 0) && c[1] >= b.at[1] && c[1] < end(b, 1) && c[2] >= b.at[2] &&
+           c[2] < end(b, 2);
   });
 }
 
@@ -106,7 +107,8 @@ class RowBuilder {
     const auto inwards = [&](const StoodBox& b) { return std::min(b.at[1], cargo_.room[1] - end(b, 1)); };
     for (const int y : ys) {
       const StoodBox b{k, along->word, {front_, y, 0}, along->size};
-      if ((found && inwards(b) >= inwards(best)) || !free_at(plan_.boxes, b) || !rules_.allows(plan_.boxes, b)) continue;
+      if ((found && inwards(b) >= inwards(best)) || !free_at(plan_.boxes, b) || !rules_.allows(plan_.boxes, b))
+        continue;
       best = b;
       found = true;
     }
@@ -198,7 +200,8 @@ class RowBuilder {
     return !stretch.tops_only && find_among(k, stretch, 0, out);
   }
 
-  /// The lowest and deepest corner from a height on in which it stands as the rules want; lengthwise where both ways do.
+  /// The lowest and deepest corner from a height on in which it stands as the rules want; lengthwise where both ways
+  /// do.
   bool find_among(int k, const Stretch& stretch, int lowest, StoodBox& out) {
     for (const Spot& c : stretch.corners) {
       if (c[2] > kind(k).highest) return false;

@@ -10,8 +10,8 @@ namespace dunnage {
 enum class RowOrder { heavy, strong, large, wide };  ///< strong: what bears others ahead of what does not
 
 struct RowPlan {
-  std::vector<StoodBox> boxes;     ///< `box` is a kind
-  std::vector<int> left;           ///< by kind
+  std::vector<StoodBox> boxes;  ///< `box` is a kind
+  std::vector<int> left;        ///< by kind
   long work = 0;
 };
 

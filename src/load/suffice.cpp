@@ -31,14 +31,16 @@ std::vector<Vehicle> set_of(const std::vector<Vehicle>& vehicles, unsigned bits)
     if (bits >> i & 1U) out.push_back(vehicles[i]);
   for (const Vehicle& v : out) {
     if (v.kind != Vehicle::Kind::trailer || !v.pulled_by) continue;
-    if (std::none_of(out.begin(), out.end(), [&](const Vehicle& o) { return o.code.value == v.pulled_by->value; })) return {};
+    if (std::none_of(out.begin(), out.end(), [&](const Vehicle& o) { return o.code.value == v.pulled_by->value; }))
+      return {};
   }
   return out;
 }
 
 }  // namespace
 
-std::vector<std::vector<std::string>> vehicles_that_suffice(const Catalogue& catalogue, const Show& show, const Plan& plan) {
+std::vector<std::vector<std::string>> vehicles_that_suffice(const Catalogue& catalogue, const Show& show,
+                                                            const Plan& plan) {
   std::vector<Vehicle> vehicles;
   for (const Vehicle& v : catalogue.kit.vehicles)
     if (v.cargo && vehicles.size() < most_vehicles) vehicles.push_back(v);
@@ -46,7 +48,10 @@ std::vector<std::vector<std::string>> vehicles_that_suffice(const Catalogue& cat
     if (!catalogue.case_at(unit).size) return {};
   Plan anywhere = plan;
   for (PlanRow& row : anywhere.rows) row.vehicle.clear();
-  struct Found { Mass empty; std::vector<std::string> codes; };
+  struct Found {
+    Mass empty;
+    std::vector<std::string> codes;
+  };
   std::vector<Found> found;
   for (int size = 1; size <= static_cast<int>(vehicles.size()) && found.empty(); ++size)
     for (unsigned bits = 1; bits < 1U << vehicles.size(); ++bits) {
@@ -56,7 +61,8 @@ std::vector<std::vector<std::string>> vehicles_that_suffice(const Catalogue& cat
       if (some.kit.vehicles.empty()) continue;
       Show sends = show;
       std::erase_if(sends.loads, [&](const Load& l) {
-        return std::none_of(some.kit.vehicles.begin(), some.kit.vehicles.end(), [&](const Vehicle& v) { return v.code.value == l.vehicle.value; });
+        return std::none_of(some.kit.vehicles.begin(), some.kit.vehicles.end(),
+                            [&](const Vehicle& v) { return v.code.value == l.vehicle.value; });
       });
       if (sends.loads.size() < some.kit.vehicles.size()) sends.loads.clear();
       if (!takes_all(some, sends, anywhere)) continue;

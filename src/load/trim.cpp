@@ -11,9 +11,9 @@
 namespace dunnage {
 namespace {
 
-constexpr double uneven_share = 0.1;   // of the load, more on one side than on the other: common practice, no source
+constexpr double uneven_share = 0.1;  // of the load, more on one side than on the other: common practice, no source
 constexpr int most_rounds = 4;
-constexpr int shifts = 16;             // steps in which spare length is tried ahead of the load
+constexpr int shifts = 16;  // steps in which spare length is tried ahead of the load
 
 const CargoKind& kind(const Cargo& cargo, const StoodBox& b) { return cargo.kinds[static_cast<std::size_t>(b.box)]; }
 
@@ -30,8 +30,8 @@ double above(Mass is, const Maybe<Mass>& limit) { return limit ? std::max(0.0, (
 double van_over(const Vehicle& v, const std::vector<PlacedMass>& load, double tongue) {
   const Length hitch = v.hitch_behind ? v.hitch_behind->value : Length{};
   const Mass people = v.people_and_fuel ? v.people_and_fuel->value : Mass{};
-  const AxleFigures f = axle_loads(v.empty_front->value, v.empty_rear->value, v.wheelbase->value, load,
-                                   tongue * unit::kilogram, hitch);
+  const AxleFigures f =
+      axle_loads(v.empty_front->value, v.empty_rear->value, v.wheelbase->value, load, tongue * unit::kilogram, hitch);
   return above(f.front + people, v.limit_front) + above(f.rear + people, v.limit_rear) +
          std::max(0.0, (f.total * least_steered - f.front).si());
 }
@@ -42,7 +42,8 @@ bool has_tongue(const Vehicle& v) {
 }
 
 TongueFigures tongue_figures(const Vehicle& v, const std::vector<PlacedMass>& load) {
-  return tongue_load(v.empty_axle->value + v.empty_tongue->value, v.empty_tongue->value, v.coupling_to_axle->value, load);
+  return tongue_load(v.empty_axle->value + v.empty_tongue->value, v.empty_tongue->value, v.coupling_to_axle->value,
+                     load);
 }
 
 double trailer_over(const Vehicle& v, const Vehicle* puller, const std::vector<PlacedMass>& load) {
@@ -157,7 +158,8 @@ class Trimmer {
   static constexpr double least = 1e-6;
 
   bool legal(const std::vector<StoodBox>& boxes) const {
-    return stands(cargo_, boxes) && CargoRules(cargo_).allows({}, boxes) && ways_free(cargo_, loading_order(cargo_, boxes));
+    return stands(cargo_, boxes) && CargoRules(cargo_).allows({}, boxes) &&
+           ways_free(cargo_, loading_order(cargo_, boxes));
   }
 
   void take(const RowLayout& layout, std::vector<StoodBox> boxes) {
@@ -236,7 +238,8 @@ Trim trim_of(const Cargo& cargo, const std::vector<StoodBox>& boxes, double tong
   const bool van = v.kind == Vehicle::Kind::van;
   for (int stop = 0; stop <= cargo.stops; ++stop) {
     if (van && has_axles(v)) trim.over += van_over(v, placed(cargo, boxes, stop, v.front_to_cargo->value), tongue);
-    if (!van && has_tongue(v)) trim.over += trailer_over(v, cargo.puller, placed(cargo, boxes, stop, v.coupling_to_cargo->value));
+    if (!van && has_tongue(v))
+      trim.over += trailer_over(v, cargo.puller, placed(cargo, boxes, stop, v.coupling_to_cargo->value));
   }
   double all = 0, turn = 0;
   for (const StoodBox& b : boxes) {
@@ -257,7 +260,8 @@ std::vector<int> rows_of(const Cargo& cargo, const std::vector<StoodBox>& boxes)
   std::vector<std::size_t> order;
   for (std::size_t i = 0; i < boxes.size(); ++i)
     if (!kind(cargo, boxes[i]).strip) order.push_back(i);
-  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return boxes[a].at[0] < boxes[b].at[0]; });
+  std::stable_sort(order.begin(), order.end(),
+                   [&](std::size_t a, std::size_t b) { return boxes[a].at[0] < boxes[b].at[0]; });
   std::vector<int> row(boxes.size(), -1);
   int now = -1, reach = -1;
   for (const std::size_t i : order) {

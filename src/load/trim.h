@@ -8,8 +8,8 @@ namespace dunnage {
 
 /// What is wrong with a load's balance, worst stage by worst stage. Smaller is better.
 struct Trim {
-  double over = 0;                 ///< kg beyond what axles, hitch and window allow, summed over all stages
-  double uneven = 0;               ///< kg more on one side than a tenth of the load, at departure
+  double over = 0;    ///< kg beyond what axles, hitch and window allow, summed over all stages
+  double uneven = 0;  ///< kg more on one side than a tenth of the load, at departure
   bool operator<(const Trim& o) const { return over != o.over ? over < o.over : uneven < o.uneven; }
 };
 

@@ -8,10 +8,10 @@
 namespace dunnage {
 
 struct VehiclePlan {
-  std::vector<StoodBox> boxes;     ///< `box` is a kind, in order of loading
-  std::vector<int> left;           ///< by kind
+  std::vector<StoodBox> boxes;  ///< `box` is a kind, in order of loading
+  std::vector<int> left;        ///< by kind
   Trim trim;
-  bool ways = true;                ///< everything comes in and off
+  bool ways = true;  ///< everything comes in and off
   long work = 0;
   int left_out() const;
 };

@@ -26,15 +26,16 @@ std::pair<std::string, std::string> apart(const std::string& text) {
 std::string on_one_line(const std::string& text) {
   std::string out = text;
   for (const std::string& mark : {second_mark, first_mark})
-    for (std::size_t at = 0; (at = out.find(mark, at)) != std::string::npos; at += 3) out.replace(at, mark.size(), " / ");
+    for (std::size_t at = 0; (at = out.find(mark, at)) != std::string::npos; at += 3)
+      out.replace(at, mark.size(), " / ");
   return out;
 }
 
 const std::string& Words::operator()(const std::string& key) const {
   const auto found = by_key.find(key);
   if (found == by_key.end())
-    throw WorldError("the words for \"" + language + "\" have no \"" + key + "\": add it to layouts/words/" +
-                     language + ".toml");
+    throw WorldError("the words for \"" + language + "\" have no \"" + key + "\": add it to layouts/words/" + language +
+                     ".toml");
   return found->second;
 }
 
@@ -43,8 +44,7 @@ std::string Words::say(const std::string& key, const std::map<std::string, std::
   std::string out;
   for (std::size_t at = 0; at < text.size();) {
     const std::size_t close = text[at] == '{' ? text.find('}', at) : std::string::npos;
-    const auto value =
-        close == std::string::npos ? values.end() : values.find(text.substr(at + 1, close - at - 1));
+    const auto value = close == std::string::npos ? values.end() : values.find(text.substr(at + 1, close - at - 1));
     if (value == values.end()) {
       out += text[at++];
       continue;

@@ -59,11 +59,16 @@ std::optional<FactValue> forecast_fact(const Show& show, std::string_view name) 
 
 std::string_view word(StructureKind kind) {
   switch (kind) {
-    case StructureKind::canopy: return "canopy";
-    case StructureKind::tower: return "tower";
-    case StructureKind::light_tree: return "light-tree";
-    case StructureKind::banner: return "banner";
-    case StructureKind::screen: return "screen";
+    case StructureKind::canopy:
+      return "canopy";
+    case StructureKind::tower:
+      return "tower";
+    case StructureKind::light_tree:
+      return "light-tree";
+    case StructureKind::banner:
+      return "banner";
+    case StructureKind::screen:
+      return "screen";
   }
   return "";
 }

@@ -20,8 +20,8 @@ using FactValue = std::variant<bool, double, std::vector<std::string>>;
 struct FactKind {
   std::string_view name;
   enum class Type { yes_no, words, number, quantity } type;
-  std::optional<Measure> measure;    ///< of a quantity
-  std::string_view state_it;         ///< what to write in the show, for a hint
+  std::optional<Measure> measure;  ///< of a quantity
+  std::string_view state_it;       ///< what to write in the show, for a hint
 };
 
 /// Every fact, in the order `help conditions` prints.

@@ -14,85 +14,95 @@
 namespace dunnage {
 
 enum class Outcome { within, over, not_checked, does_not_apply };
-const char* name(Outcome outcome);   ///< "within limit", "over limit", "not checked", "does not apply"
+const char* name(Outcome outcome);  ///< "within limit", "over limit", "not checked", "does not apply"
 
 /// A figure of any measure that findings compare.
-using Figure = std::variant<std::monostate, Mass, Force, Speed, Pressure, Length, Power, Current, Voltage,
-                            Temperature, Duration, Volume, double>;
+using Figure = std::variant<std::monostate, Mass, Force, Speed, Pressure, Length, Power, Current, Voltage, Temperature,
+                            Duration, Volume, double>;
 
 /// Ballast of one leg, or of one tipping line.
 struct LegRow {
   std::string leg;
-  Sentence stands;                  ///< "2 x BAG"; empty: nothing
-  Mass actual, required;            ///< required at the forecast gust, factors in
+  Sentence stands;        ///< "2 x BAG"; empty: nothing
+  Mass actual, required;  ///< required at the forecast gust, factors in
   bool required_known = false;
-  int more = 0;                     ///< how many more of `more_of` would do
+  int more = 0;  ///< how many more of `more_of` would do
   std::string more_of;
-  Mass staked{};                    ///< part of `actual` that tested stakes hold
+  Mass staked{};  ///< part of `actual` that tested stakes hold
 };
 /// One point of margin against gust: capacity over demand.
-struct CurvePoint { Speed gust; double margin; };
+struct CurvePoint {
+  Speed gust;
+  double margin;
+};
 
 /// What the person who watches the wind needs of one structure. Levels are gusts, already rounded down to
 /// whole units of `meter`; ready and start are 60 and 80 per cent of down (see check/action_levels.h).
 struct WindCard {
-  std::string meter;                ///< "mph", "km/h", "m/s" or "knots"
+  std::string meter;  ///< "mph", "km/h", "m/s" or "knots"
   std::optional<Speed> ready, start, down;
-  std::optional<Speed> walls_off;   ///< down, with the walls off; only where a wall is up and it helps
-  Sentence governs;                 ///< what sets down: "ballast", "sliding", "tipping", "maker's limit"
-  bool maker_known = false;         ///< false: nobody has said what the frame itself stands
-  bool sliding_known = false;       ///< false: sliding is not in these levels
-  std::optional<Duration> strike;   ///< to bring it down
-  std::optional<int> people;        ///< to bring it down
+  std::optional<Speed> walls_off;  ///< down, with the walls off; only where a wall is up and it helps
+  Sentence governs;                ///< what sets down: "ballast", "sliding", "tipping", "maker's limit"
+  bool maker_known = false;        ///< false: nobody has said what the frame itself stands
+  bool sliding_known = false;      ///< false: sliding is not in these levels
+  std::optional<Duration> strike;  ///< to bring it down
+  std::optional<int> people;       ///< to bring it down
 };
 
 struct CanopyDetail {
   int use = 0;
   std::vector<LegRow> legs;
-  std::optional<Speed> down_at;     ///< from the ballast assigned, factors in, never above the maker's
+  std::optional<Speed> down_at;  ///< from the ballast assigned, factors in, never above the maker's
   std::optional<Speed> maker;
   std::optional<Speed> forecast;
   double uplift_coefficient = 0;
-  Sentence assumption;              ///< "full blockage assumed"
-  Sentence improvement;             ///< "one more BAG a leg: down at 28 mph"
+  Sentence assumption;   ///< "full blockage assumed"
+  Sentence improvement;  ///< "one more BAG a leg: down at 28 mph"
   std::vector<CurvePoint> curve;
   WindCard card{};
-  std::optional<Mass> pressed{};    ///< on the worst leg at the forecast gust, factors in: what the ground must bear
+  std::optional<Mass> pressed{};  ///< on the worst leg at the forecast gust, factors in: what the ground must bear
 };
 /// A tower, light stand, banner or screen in the wind.
 struct TowerDetail {
   int use = 0;
-  Mass ballast, more;               ///< standing there; lacking in the middle of the base at the forecast gust
-  std::optional<Speed> down_at;     ///< factors in, never above the maker's, whole units of the meter
+  Mass ballast, more;            ///< standing there; lacking in the middle of the base at the forecast gust
+  std::optional<Speed> down_at;  ///< factors in, never above the maker's, whole units of the meter
   std::optional<Speed> maker, forecast;
   std::vector<CurvePoint> curve;
   WindCard card{};
-  std::optional<Mass> required{};   ///< in the middle of the base at the forecast gust, factors in
-  Sentence improvement{};           ///< "one more PLATE in the middle: down at 31 mph"
+  std::optional<Mass> required{};  ///< in the middle of the base at the forecast gust, factors in
+  Sentence improvement{};          ///< "one more PLATE in the middle: down at 31 mph"
 };
 /// One circuit as it is loaded. What is not known is absent and named in `missing`.
 struct CircuitRow {
-  int circuit = 0;                  ///< index in the show
+  int circuit = 0;  ///< index in the show
   std::string name, leg;
   Sentence cable;
-  std::vector<std::string> feeds;   ///< "2 x SPK, 500 W"
+  std::vector<std::string> feeds;  ///< "2 x SPK, 500 W"
   Outcome outcome = Outcome::not_checked;
-  Power load;                       ///< of what is known
-  std::optional<Current> current;   ///< that it draws
-  std::optional<Current> need;      ///< with 1.25 for what runs three hours or more
+  Power load;                      ///< of what is known
+  std::optional<Current> current;  ///< that it draws
+  std::optional<Current> need;     ///< with 1.25 for what runs three hours or more
   std::optional<Current> protection, ampacity;
-  std::optional<Length> length;     ///< one way, to the farthest outlet
-  std::optional<Voltage> drop;      ///< over all segments
+  std::optional<Length> length;                  ///< one way, to the farthest outlet
+  std::optional<Voltage> drop;                   ///< over all segments
   std::optional<double> drop_share, drop_limit;  ///< of the supply's voltage
-  std::string drop_method;          ///< "NEC Ch. 9 Table 8" or "IEC 60364-5-52 Annex G"
-  std::vector<Sentence> missing;    ///< "protection", "what AMP draws"
+  std::string drop_method;                       ///< "NEC Ch. 9 Table 8" or "IEC 60364-5-52 Annex G"
+  std::vector<Sentence> missing;                 ///< "protection", "what AMP draws"
 };
-struct CircuitDetail { CircuitRow row; };
-struct LegPower { std::string leg; Power load; Power apparent; Current current; };  ///< apparent: VA, over the power factor
+struct CircuitDetail {
+  CircuitRow row;
+};
+struct LegPower {
+  std::string leg;
+  Power load;
+  Power apparent;
+  Current current;
+};  ///< apparent: VA, over the power factor
 /// One power source with all its circuits.
 struct SupplyDetail {
-  int supply = 0;                   ///< index in the show
-  std::string name, kind;           ///< kind: "mains", "generator" or as typed
+  int supply = 0;          ///< index in the show
+  std::string name, kind;  ///< kind: "mains", "generator" or as typed
   std::optional<Voltage> voltage;
   int phases = 1;                   ///< 1 or 3
   std::optional<Power> rated;       ///< as typed
@@ -101,73 +111,79 @@ struct SupplyDetail {
   std::vector<LegPower> legs;       ///< as typed in the circuits; empty where none names a leg
   std::optional<double> imbalance;  ///< (largest - smallest) / largest leg
   std::vector<CircuitRow> circuits;
-  std::vector<Sentence> tests;      ///< what to press and measure before doors, one line each
+  std::vector<Sentence> tests;  ///< what to press and measure before doors, one line each
 };
 /// One vehicle on its way, by moments of what is drawn in it. What is not known is absent.
 struct LoadStage {
-  std::string after;                ///< place where it has just unloaded; empty: at departure
-  std::optional<Mass> most_cargo;   ///< by payload and gross, people and tongue taken off
-  Mass cargo, left, right;          ///< left, right: of the middle; a piece across it counts on both by its shares
-  std::optional<Length> centre;     ///< of the cargo, behind the bulkhead; absent of an empty one
+  std::string after;               ///< place where it has just unloaded; empty: at departure
+  std::optional<Mass> most_cargo;  ///< by payload and gross, people and tongue taken off
+  Mass cargo, left, right;         ///< left, right: of the middle; a piece across it counts on both by its shares
+  std::optional<Length> centre;    ///< of the cargo, behind the bulkhead; absent of an empty one
   std::optional<Mass> total, front, rear, axle, tongue, train;
   std::optional<double> tongue_share;
   std::vector<Sentence> over, warns;  ///< sentences: above a plate; worth a word
 };
 /// Where a load bar stands and what it holds: behind the load at departure (no stop), then after each stop; or ahead of
 /// a row that stands clear of what is before it.
-struct LoadBar { std::string stop; Length at; Mass holds; bool ahead = false; };
+struct LoadBar {
+  std::string stop;
+  Length at;
+  Mass holds;
+  bool ahead = false;
+};
 /// A load as planned.
 struct LoadingDetail {
-  std::string vehicle;              ///< code
-  std::vector<LoadStage> stages;    ///< departure, then each stop
-  std::vector<std::pair<Length, Mass>> allowed;  ///< centre of the cargo, and how much of it the plates bear at every stage
-  int tie_downs = 0;                ///< asked by its length and mass
-  bool blocked = false;             ///< against the bulkhead
-  Length length;                    ///< of the load
-  Mass straps_hold;                 ///< working load limits together, at least
+  std::string vehicle;            ///< code
+  std::vector<LoadStage> stages;  ///< departure, then each stop
+  std::vector<std::pair<Length, Mass>>
+      allowed;           ///< centre of the cargo, and how much of it the plates bear at every stage
+  int tie_downs = 0;     ///< asked by its length and mass
+  bool blocked = false;  ///< against the bulkhead
+  Length length;         ///< of the load
+  Mass straps_hold;      ///< working load limits together, at least
   std::vector<LoadBar> bars;
-  std::vector<std::string> tips;    ///< units that tip sideways before they slide, alone
+  std::vector<std::string> tips;  ///< units that tip sideways before they slide, alone
 };
 /// One vehicle or trailer with its load.
 struct VehicleDetail {
-  std::string vehicle;              ///< code
-  Mass load;                        ///< pieces, as printed masses add up
-  int pieces = 0, unknown = 0;      ///< unknown: pieces without a mass
+  std::string vehicle;          ///< code
+  Mass load;                    ///< pieces, as printed masses add up
+  int pieces = 0, unknown = 0;  ///< unknown: pieces without a mass
   std::optional<Mass> people_and_fuel, empty, total, payload, gross, train, train_limit;
-  bool positions = false;           ///< every piece has one, so the rows below hold
+  bool positions = false;  ///< every piece has one, so the rows below hold
   std::optional<Mass> front, rear, axle, tongue;
   std::optional<Mass> limit_front, limit_rear, limit_axle, limit_tongue;
   std::optional<double> tongue_share, tongue_from, tongue_to;
 };
 /// Heat, cold and rain of the day, for the crew sheet and the weather card.
 struct WeatherDetail {
-  std::optional<Temperature> feels; ///< heat index in the shade, or wind chill
+  std::optional<Temperature> feels;   ///< heat index in the shade, or wind chill
   std::optional<Temperature> in_sun;  ///< heat index with full sun
-  Sentence band;                    ///< "caution"
-  std::vector<Sentence> measures;   ///< what to do, one line each
+  Sentence band;                      ///< "caution"
+  std::vector<Sentence> measures;     ///< what to do, one line each
 };
 /// When to clear the site for lightning.
 struct LightningDetail {
-  std::optional<Length> clear_from; ///< begin to clear at this distance
-  Length shelter_by;                ///< all in shelter before lightning is this near
-  Duration count, wait;             ///< flash to thunder; after the last
+  std::optional<Length> clear_from;  ///< begin to clear at this distance
+  Length shelter_by;                 ///< all in shelter before lightning is this near
+  Duration count, wait;              ///< flash to thunder; after the last
   std::optional<Duration> time_to_clear;
   std::optional<Speed> storm;
-  std::string shelter;              ///< as typed
+  std::string shelter;  ///< as typed
 };
 /// How one unit is moved and lifted.
 struct Handling {
   enum class Move { roll, carry } move = Move::carry;
-  int ramp_people = 0;              ///< for roll: on a ramp
-  int people = 0;                   ///< fewest whose team limit covers the mass; 0: use the aid
-  Sentence aid;                     ///< the house's words, where people is 0
-  Mass limit;                       ///< of that many people, or the largest team's
-  bool house_limit = false;         ///< a house's own figure
+  int ramp_people = 0;       ///< for roll: on a ramp
+  int people = 0;            ///< fewest whose team limit covers the mass; 0: use the aid
+  Sentence aid;              ///< the house's words, where people is 0
+  Mass limit;                ///< of that many people, or the largest team's
+  bool house_limit = false;  ///< a house's own figure
   /// The published figure for as many people: where the house's own is above it, or there is none to compare.
   std::optional<Mass> screen{};
-  bool above_screen = false;        ///< the house's figure is above `screen`, or `screen` is absent
-  std::optional<Mass> zone_limit{}; ///< the filter for one person lifting it into the vehicle
-  bool known = false;               ///< false: the mass was not given
+  bool above_screen = false;         ///< the house's figure is above `screen`, or `screen` is absent
+  std::optional<Mass> zone_limit{};  ///< the filter for one person lifting it into the vehicle
+  bool known = false;                ///< false: the mass was not given
   /// NIOSH lifting index of one person lifting it into the vehicle, above 1 a warning; absent where grip
   /// height, size, deck or mass is not given, or where `not_liftable` by that method.
   std::optional<double> loading_index;
@@ -175,24 +191,24 @@ struct Handling {
 };
 
 struct Finding {
-  std::string rule;                 ///< "lifting", "canopy-ballast": as `list rules` names them
-  std::string subject;              ///< a unit's code, or a use's name
-  Sentence about{};                 ///< the subject where it is no name: "crew"
+  std::string rule;     ///< "lifting", "canopy-ballast": as `list rules` names them
+  std::string subject;  ///< a unit's code, or a use's name
+  Sentence about{};     ///< the subject where it is no name: "crew"
   Outcome outcome = Outcome::not_checked;
   Figure measured, limit;
-  Sentence says;                    ///< one sentence for the sheet
-  Sentence source;                  ///< short name of the publication; several with "; " between
-  Sentence assumption;              ///< likewise
+  Sentence says;        ///< one sentence for the sheet
+  Sentence source;      ///< short name of the publication; several with "; " between
+  Sentence assumption;  ///< likewise
   Sentence caution;
-  Place place;                      ///< where the deciding value was typed
-  std::variant<std::monostate, CanopyDetail, Handling, TowerDetail, CircuitDetail, SupplyDetail, VehicleDetail, LoadingDetail,
-               WeatherDetail, LightningDetail>
+  Place place;  ///< where the deciding value was typed
+  std::variant<std::monostate, CanopyDetail, Handling, TowerDetail, CircuitDetail, SupplyDetail, VehicleDetail,
+               LoadingDetail, WeatherDetail, LightningDetail>
       detail;
 };
 
 struct Findings {
-  std::vector<Finding> list;        ///< in the order of the rules, then of the plan
-  std::vector<Handling> handling;   ///< by unit index of the catalogue
+  std::vector<Finding> list;       ///< in the order of the rules, then of the plan
+  std::vector<Handling> handling;  ///< by unit index of the catalogue
 };
 
 }  // namespace dunnage

@@ -21,15 +21,18 @@ struct Planned {
 /// One unit wanted by two shows whose days overlap.
 struct Clash {
   std::string code, name;
-  std::size_t first = 0, second = 0;   ///< which shows
-  Date from, to;                       ///< the days that both want it
-  std::string instead;                 ///< a unit that would do for the second, or empty
+  std::size_t first = 0, second = 0;  ///< which shows
+  Date from, to;                      ///< the days that both want it
+  std::string instead;                ///< a unit that would do for the second, or empty
 };
 
 /// How what goes differs from before.
 struct Change {
-  struct Line { std::string code, name; int before = 0, now = 0; };  ///< units of a case
-  std::vector<Line> lines;             ///< only those that differ, in order of the kit
+  struct Line {
+    std::string code, name;
+    int before = 0, now = 0;
+  };                        ///< units of a case
+  std::vector<Line> lines;  ///< only those that differ, in order of the kit
 };
 
 }  // namespace dunnage

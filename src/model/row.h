@@ -13,7 +13,7 @@ namespace dunnage {
 struct Cell {
   enum class Kind { text, tick, blank } kind = Kind::text;
   std::string text;
-  bool strong = false;              ///< bold whatever the column says
+  bool strong = false;  ///< bold whatever the column says
 };
 /// A cell as its row holds it; good while the row is neither changed nor moved.
 struct CellView {
@@ -38,7 +38,7 @@ class Row {
 
  private:
   Row(const Cell* begin, const Cell* end);
-  std::string packed_;              ///< of each cell: length, kind and weight in bytes of seven bits; text
+  std::string packed_;  ///< of each cell: length, kind and weight in bytes of seven bits; text
 };
 
 }  // namespace dunnage

@@ -13,8 +13,10 @@ namespace {
 using Value = std::variant<bool, double, std::string>;
 
 bool equals(const FactValue& fact, const Value& typed) {
-  if (const bool* yes = std::get_if<bool>(&fact)) return std::holds_alternative<bool>(typed) && *yes == std::get<bool>(typed);
-  if (const double* n = std::get_if<double>(&fact)) return std::holds_alternative<double>(typed) && *n == std::get<double>(typed);
+  if (const bool* yes = std::get_if<bool>(&fact))
+    return std::holds_alternative<bool>(typed) && *yes == std::get<bool>(typed);
+  if (const double* n = std::get_if<double>(&fact))
+    return std::holds_alternative<double>(typed) && *n == std::get<double>(typed);
   const auto& words = std::get<std::vector<std::string>>(fact);
   return std::holds_alternative<std::string>(typed) &&
          std::find(words.begin(), words.end(), std::get<std::string>(typed)) != words.end();

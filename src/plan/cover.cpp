@@ -22,7 +22,8 @@ using Costs = std::vector<double>;
 
 Costs costs(const Build& b, double (*of)(const Build&, std::size_t candidate)) {
   Costs out(b.model.columns.size(), 0.0);
-  for (std::size_t i = 0; i < b.candidates.size(); ++i) out[static_cast<std::size_t>(b.candidates[i].column)] = of(b, i);
+  for (std::size_t i = 0; i < b.candidates.size(); ++i)
+    out[static_cast<std::size_t>(b.candidates[i].column)] = of(b, i);
   return out;
 }
 Costs missing_costs(const Build& b) {
@@ -44,7 +45,8 @@ Costs waste_costs(const Build& b) {
 /// whole model: what is least in each portion is least in all.
 class Portion {
  public:
-  Portion(const IntegerModel& whole, std::vector<int> columns) : columns_(std::move(columns)), at_(whole.columns.size(), -1) {
+  Portion(const IntegerModel& whole, std::vector<int> columns)
+      : columns_(std::move(columns)), at_(whole.columns.size(), -1) {
     for (std::size_t i = 0; i < columns_.size(); ++i) at_[static_cast<std::size_t>(columns_[i])] = static_cast<int>(i);
     for (const int c : columns_) model_.columns.push_back(whole.columns[static_cast<std::size_t>(c)]);
     for (const auto& row : whole.rows) {
@@ -54,21 +56,25 @@ class Portion {
     }
   }
   bool has(int column) const { return at_[static_cast<std::size_t>(column)] >= 0; }
-  void bound(int column, double upper) { model_.columns[static_cast<std::size_t>(at_[static_cast<std::size_t>(column)])].upper = upper; }
+  void bound(int column, double upper) {
+    model_.columns[static_cast<std::size_t>(at_[static_cast<std::size_t>(column)])].upper = upper;
+  }
   const std::vector<int>& columns() const { return columns_; }
   const IntegerSolution& last() const { return last_; }
   long nodes() const { return nodes_; }
 
   /// A quick solution that is not kept.
   IntegerSolution look(const Costs& cost, long node_limit) {
-    for (std::size_t i = 0; i < columns_.size(); ++i) model_.columns[i].cost = cost[static_cast<std::size_t>(columns_[i])];
+    for (std::size_t i = 0; i < columns_.size(); ++i)
+      model_.columns[i].cost = cost[static_cast<std::size_t>(columns_[i])];
     IntegerSolution found = solve(model_, node_limit, last_.feasible ? &last_.values : nullptr);
     nodes_ += found.nodes;
     return found;
   }
   /// The best of this cost within all that is held. Where the limit comes first, what stood before still stands.
   const IntegerSolution& step(const Costs& cost, long node_limit) {
-    const bool nothing = std::all_of(columns_.begin(), columns_.end(), [&](int c) { return cost[static_cast<std::size_t>(c)] == 0; });
+    const bool nothing =
+        std::all_of(columns_.begin(), columns_.end(), [&](int c) { return cost[static_cast<std::size_t>(c)] == 0; });
     if (nothing && last_.feasible) return last_;
     IntegerSolution found = look(cost, node_limit);
     if (found.feasible || !last_.feasible)
@@ -124,7 +130,8 @@ double rank_of(const Build&, std::size_t i) { return static_cast<double>(i + 1);
 IntegerSolution quick_cover(const Build& b, Portion& portion, const Costs& cost) {
   auto bound_missing = [&](bool none_missing) {
     for (const int column : b.missing_columns)
-      if (portion.has(column)) portion.bound(column, none_missing ? 0 : b.model.columns[static_cast<std::size_t>(column)].upper);
+      if (portion.has(column))
+        portion.bound(column, none_missing ? 0 : b.model.columns[static_cast<std::size_t>(column)].upper);
   };
   bound_missing(true);
   IntegerSolution quick = portion.look(cost, nodes_for_start);
@@ -163,7 +170,10 @@ void take_answer(Build& b, const std::vector<long>& values) {
   }
 }
 
-struct CostSet { Costs mass, units, waste, rank; bool units_first; };
+struct CostSet {
+  Costs mass, units, waste, rank;
+  bool units_first;
+};
 
 /// Every step of one portion; its values go into `values`, what is proved of it into the report. Returns a bound on
 /// the main cost.
@@ -187,7 +197,8 @@ double cover_portion(Portion& portion, const CostSet& cost, std::vector<long>& v
 
 Cover find_cover(const Draft& draft) {
   Build b = build_model(draft);
-  const CostSet cost{costs(b, grams_of), costs(b, one), waste_costs(b), costs(b, rank_of), draft.catalogue.kit.house.lightest == "units"};
+  const CostSet cost{costs(b, grams_of), costs(b, one), waste_costs(b), costs(b, rank_of),
+                     draft.catalogue.kit.house.lightest == "units"};
   std::vector<Portion> portions = portions_of(b.model);
   narrow(b, portions, cost.units_first ? cost.units : cost.mass);
   std::vector<long> values(b.model.columns.size(), 0);

@@ -5,7 +5,6 @@
 #include "plan/demand_group.h"
 #include "plan/draft.h"
 
-
 namespace dunnage {
 
 /// Demands with no units of their own yet are covered from pieces of units that go anyway, then by the

@@ -18,7 +18,8 @@ bool same(const Maybe<Q>& a, const Maybe<Q>& b) {
 std::size_t find_group(const std::vector<DemandGroup>& groups, const Asked& asked) {
   for (std::size_t g = 0; g < groups.size(); ++g) {
     const Asked& k = groups[g].kind;
-    if (k.what == asked.what && k.way == asked.way && same(k.length, asked.length) && same(k.bears, asked.bears)) return g;
+    if (k.what == asked.what && k.way == asked.way && same(k.length, asked.length) && same(k.bears, asked.bears))
+      return g;
   }
   return groups.size();
 }
@@ -75,7 +76,8 @@ void add_candidates(Build& b) {
       const UnitMass mass = c.mass_of(u);
       const long grams = std::lround(mass.mass / unit::gram);
       auto& mine = b.by_case[k];
-      const auto at = std::find_if(mine.begin(), mine.end(), [&](std::size_t i) { return b.candidates[i].grams == grams; });
+      const auto at =
+          std::find_if(mine.begin(), mine.end(), [&](std::size_t i) { return b.candidates[i].grams == grams; });
       if (at != mine.end()) {
         b.candidates[*at].units.push_back(u);
         continue;
@@ -122,7 +124,8 @@ void demand_rows(Build& b) {
     double most = group.asked;
     for (const Candidate& candidate : b.candidates)
       for (const Need& need : c.kit.cases[static_cast<std::size_t>(candidate.case_index)].needs)
-        if (group.kind.way == Way::each && !group.kind.length && need.code.value == group.kind.what && c.case_index(need.code.value) < 0) {
+        if (group.kind.way == Way::each && !group.kind.length && need.code.value == group.kind.what &&
+            c.case_index(need.code.value) < 0) {
           const int each = need.each + need.once;  // `once` as if each: never too little
           row.terms.emplace_back(candidate.column, -each);
           most += each * static_cast<double>(candidate.units.size());

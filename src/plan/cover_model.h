@@ -22,7 +22,10 @@ struct Candidate {
 };
 
 /// What one unit of a case has of an item: pieces, and metres or litres of what is used up.
-struct Holder { int case_index, count; double measure; };
+struct Holder {
+  int case_index, count;
+  double measure;
+};
 
 /// The model, and where everything stands in it.
 struct Build {
@@ -30,10 +33,10 @@ struct Build {
   Cover cover;
   IntegerModel model;
   std::vector<Candidate> candidates;
-  std::map<int, std::vector<std::size_t>> by_case;      ///< case -> candidates
-  std::map<int, std::vector<Holder>> holders;             ///< item -> cases that hold it
-  std::vector<std::vector<int>> option_columns;          ///< by group
-  std::vector<int> missing_columns;                      ///< slack of every kind
+  std::map<int, std::vector<std::size_t>> by_case;  ///< case -> candidates
+  std::map<int, std::vector<Holder>> holders;       ///< item -> cases that hold it
+  std::vector<std::vector<int>> option_columns;     ///< by group
+  std::vector<int> missing_columns;                 ///< slack of every kind
   std::set<int> cases_seen;
   std::vector<int> case_queue;
 };

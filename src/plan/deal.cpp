@@ -54,7 +54,8 @@ class Pool {
       const int i = c.item_index(content.item.value);
       if (i < 0) continue;
       items_[i].emplace_back(unit, content.count);
-      measures_[i].emplace_back(unit, static_cast<int>(measure_left(c.kit.items[static_cast<std::size_t>(i)], content)));
+      measures_[i].emplace_back(unit,
+                                static_cast<int>(measure_left(c.kit.items[static_cast<std::size_t>(i)], content)));
     }
     if (draft_.may_serve(unit)) cases_[c.units[static_cast<std::size_t>(unit)].case_index].push_back(unit);
   }
@@ -135,7 +136,8 @@ Sentence nearest_owned(const Draft& draft, const DemandGroup& group, const std::
   const Sentence staying = staying_words(draft, cases);
   if (!staying.empty()) return staying;
   if (group.kind.way == Way::each && group.kind.length && longest && longest->length->value < group.kind.length->value)
-    return said("the longest owned is {} ({}): stand nearer, or borrow one that reaches", longest->code.value, longest->name.value);
+    return said("the longest owned is {} ({}): stand nearer, or borrow one that reaches", longest->code.value,
+                longest->name.value);
   return cases.empty() ? said("nothing owned serves it: borrow or hire it")
                        : said("all that is owned goes already: borrow, hire, or want fewer");
 }

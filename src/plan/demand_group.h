@@ -11,15 +11,15 @@ namespace dunnage {
 /// Demands that are alike: the same word, way and reach.
 struct DemandGroup {
   Asked kind;
-  int asked = 0;                       ///< pieces, metres or litres, after the site's
+  int asked = 0;  ///< pieces, metres or litres, after the site's
   std::vector<Option> options;
-  std::vector<long> used;              ///< by option: how often the cover uses it
+  std::vector<long> used;  ///< by option: how often the cover uses it
   long missing = 0;
 };
 
 struct Cover {
   std::vector<DemandGroup> groups;
-  std::vector<int> units;              ///< to be sent, in order
+  std::vector<int> units;  ///< to be sent, in order
   CoverReport report;
 };
 

@@ -50,8 +50,10 @@ Maybe<Line> console_level(const Catalogue& catalogue, const Show& show) {
   auto see = [&](const Maybe<Line>& level) {
     if (level && (!least || level->value < least->value)) least = level;
   };
-  for (const int k : catalogue.cases_serving(show.console->value)) see(catalogue.kit.cases[static_cast<std::size_t>(k)].input_level);
-  for (const int i : catalogue.items_serving(show.console->value)) see(catalogue.kit.items[static_cast<std::size_t>(i)].input_level);
+  for (const int k : catalogue.cases_serving(show.console->value))
+    see(catalogue.kit.cases[static_cast<std::size_t>(k)].input_level);
+  for (const int i : catalogue.items_serving(show.console->value))
+    see(catalogue.kit.items[static_cast<std::size_t>(i)].input_level);
   return least;
 }
 
@@ -150,7 +152,8 @@ bool hot(const Forecast& forecast) {
 
 /// Water in the heat, where the kit has any: nothing is published for the cool.
 void ask_water(Gatherer& g, const Catalogue& catalogue, const Show& show) {
-  if (!catalogue.knows(water_word) || !show.forecast || !show.forecast->temperature || !show.crew || !show.hours) return;
+  if (!catalogue.knows(water_word) || !show.forecast || !show.forecast->temperature || !show.crew || !show.hours)
+    return;
   if (!hot(*show.forecast)) return;
   const int people = show.crew->value + (show.volunteers ? show.volunteers->value : 0);
   Demand d;
@@ -168,7 +171,8 @@ void ask_walls(Gatherer& g, const Catalogue& catalogue, const Show& show) {
   for (const Use& use : show.uses) {
     const Structure* structure = catalogue.structure(use.structure.value);
     if (!structure || !structure->wall || use.walls.empty()) continue;
-    const bool all = std::any_of(use.walls.begin(), use.walls.end(), [](const Text& wall) { return wall.value == "all" || wall.value == "each"; });
+    const bool all = std::any_of(use.walls.begin(), use.walls.end(),
+                                 [](const Text& wall) { return wall.value == "all" || wall.value == "each"; });
     g.ask(structure->wall->value, all ? 4 : static_cast<int>(use.walls.size()), use.as.value, use.walls.front().place);
     g.out.back().reason = said("its walls");
   }
@@ -184,8 +188,10 @@ bool same_thing(const Catalogue& catalogue, const std::string& has, const std::s
   if (has == wanted) return true;
   const auto& items = catalogue.items_serving(wanted);
   const auto& cases = catalogue.cases_serving(wanted);
-  return std::any_of(items.begin(), items.end(), [&](int i) { return catalogue.kit.items[static_cast<std::size_t>(i)].code.value == has; }) ||
-         std::any_of(cases.begin(), cases.end(), [&](int i) { return catalogue.kit.cases[static_cast<std::size_t>(i)].code.value == has; });
+  return std::any_of(items.begin(), items.end(),
+                     [&](int i) { return catalogue.kit.items[static_cast<std::size_t>(i)].code.value == has; }) ||
+         std::any_of(cases.begin(), cases.end(),
+                     [&](int i) { return catalogue.kit.cases[static_cast<std::size_t>(i)].code.value == has; });
 }
 
 }  // namespace
@@ -225,7 +231,8 @@ void deal_site(const Catalogue& catalogue, const Show& show, std::vector<Demand>
     for (Demand& demand : demands) {
       if (!same_thing(catalogue, has.what.value, demand.what)) continue;
       int& rest = left[demand.way == Way::measured];
-      const int dealt = has.enough() ? demand.count - demand.from_site : std::min(rest, demand.count - demand.from_site);
+      const int dealt =
+          has.enough() ? demand.count - demand.from_site : std::min(rest, demand.count - demand.from_site);
       demand.from_site += dealt;
       rest -= dealt;
     }

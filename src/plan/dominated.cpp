@@ -10,7 +10,12 @@ namespace dunnage {
 namespace {
 
 /// What a candidate brings of one item, by the family of things that serve alike.
-struct Offer { int family; double length; int item; double count, measure; };
+struct Offer {
+  int family;
+  double length;
+  int item;
+  double count, measure;
+};
 using Offers = std::vector<Offer>;  // by family, the longest first
 
 std::set<int> counted_items(const Build& b) {
@@ -41,7 +46,8 @@ std::map<int, int> families(const Build& b, const std::set<int>& items) {
   }
   for (const int i : items)
     if (const Item& item = c.kit.items[static_cast<std::size_t>(i)]; item.joins)
-      if (const int joint = c.item_index(item.joins->value); mark.count(joint)) mark[joint] += "only " + std::to_string(joint) + ";";
+      if (const int joint = c.item_index(item.joins->value); mark.count(joint))
+        mark[joint] += "only " + std::to_string(joint) + ";";
   std::map<std::string, int> number;
   std::map<int, int> out;
   for (const auto& [item, text] : mark) out[item] = number.emplace(text, static_cast<int>(number.size())).first->second;
@@ -85,7 +91,8 @@ bool at_least(const Offers& more, const Offers& less, bool same_items) {
   double needed = 0, measure = 0;
   for (std::size_t i = 0; i < less.size(); ++i) {
     const Offer& wanted = less[i];
-    const bool goes_on = i > 0 && less[i - 1].family == wanted.family && (!same_items || less[i - 1].item == wanted.item);
+    const bool goes_on =
+        i > 0 && less[i - 1].family == wanted.family && (!same_items || less[i - 1].item == wanted.item);
     needed = (goes_on ? needed : 0) + wanted.count;
     measure = (goes_on ? measure : 0) + wanted.measure;
     double have = 0, have_measure = 0;
@@ -123,9 +130,9 @@ std::vector<int> dominated(const Build& b, const std::vector<double>& known, con
     const Candidate& worse = b.candidates[i];
     const auto mine = offered.find(worse.case_index);
     if (whole.count(worse.case_index) || mine == offered.end()) continue;
-    const Offer& rarest = *std::min_element(mine->second.begin(), mine->second.end(), [&](const Offer& x, const Offer& y) {
-      return by_family.at(x.family).size() < by_family.at(y.family).size();
-    });
+    const Offer& rarest = *std::min_element(
+        mine->second.begin(), mine->second.end(),
+        [&](const Offer& x, const Offer& y) { return by_family.at(x.family).size() < by_family.at(y.family).size(); });
     double betters = cost[column(i)];
     for (const int k : by_family.at(rarest.family)) {
       if (betters > known[column(i)] + 0.5) break;

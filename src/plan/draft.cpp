@@ -30,7 +30,8 @@ Draft::Draft(const Catalogue& c, const Show& s)
     int left = leave.count > 0 ? leave.count : last - first;
     for (int u = last - 1; u >= first && left > 0; --u) {
       if (!available(u)) continue;
-      rows[static_cast<std::size_t>(u)].stays.push_back({Why::bring, said("the show leaves it: {}", leave.because), leave.place});
+      rows[static_cast<std::size_t>(u)].stays.push_back(
+          {Why::bring, said("the show leaves it: {}", leave.because), leave.place});
       --left;
     }
   }
@@ -76,7 +77,8 @@ std::vector<int> Draft::take(int case_index, int count, const Reason& reason, in
       out.push_back(u);
     }
   const int missing = count - static_cast<int>(out.size());
-  if (missing > 0) run_short(catalogue.kit.cases[static_cast<std::size_t>(case_index)].code.value, count, missing, reason);
+  if (missing > 0)
+    run_short(catalogue.kit.cases[static_cast<std::size_t>(case_index)].code.value, count, missing, reason);
   return out;
 }
 
@@ -93,7 +95,8 @@ void Draft::send_in_all(int case_index, int count, const Reason& reason) {
       send(u, reason);
       ++have;
     }
-  if (have < count) run_short(catalogue.kit.cases[static_cast<std::size_t>(case_index)].code.value, count, count - have, reason);
+  if (have < count)
+    run_short(catalogue.kit.cases[static_cast<std::size_t>(case_index)].code.value, count, count - have, reason);
 }
 
 void Draft::run_short(const std::string& what, int wanted, int missing, const Reason& reason) {
@@ -158,7 +161,8 @@ Sentence not_available(const Draft& draft, int case_index) {
   for (int u = first; u < last; ++u) {
     const PlanRow& row = draft.rows[static_cast<std::size_t>(u)];
     if (row.stays.empty()) continue;
-    out.push_back(said("{} stays: {}", draft.catalogue.units[static_cast<std::size_t>(u)].code, row.stays.front().text));
+    out.push_back(
+        said("{} stays: {}", draft.catalogue.units[static_cast<std::size_t>(u)].code, row.stays.front().text));
   }
   return strung(out, "; ");
 }

@@ -49,7 +49,7 @@ class Draft {
   const Catalogue& catalogue;
   const Show& show;
   std::vector<PlanRow> rows;
-  std::vector<Demand> demands;         ///< of the show, then those that units need
+  std::vector<Demand> demands;  ///< of the show, then those that units need
   std::vector<Shortage> shortages;
   std::vector<Sentence> remarks;
   std::vector<BallastPiece> ballast;
@@ -57,9 +57,9 @@ class Draft {
  private:
   void call_need(int unit, const Need& need);
   std::vector<bool> taken_, carried_;
-  std::vector<int> uncalled_;          ///< units that go, in order of going
-  std::size_t called_ = 0;             ///< so many of them have called what they need
-  std::map<int, bool> once_called_;    ///< by case: its `once` needs are called
+  std::vector<int> uncalled_;        ///< units that go, in order of going
+  std::size_t called_ = 0;           ///< so many of them have called what they need
+  std::map<int, bool> once_called_;  ///< by case: its `once` needs are called
 };
 
 /// Names of the units of a case that the house has but cannot bring, with the reason; or empty.

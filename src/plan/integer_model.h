@@ -9,8 +9,14 @@ namespace dunnage {
 
 /// Minimise the cost of whole-numbered columns, each from 0 to `upper`, under rows low <= sum <= high.
 struct IntegerModel {
-  struct Column { double cost = 0; double upper = 0; };
-  struct Row { double low, high; std::vector<std::pair<int, double>> terms; };
+  struct Column {
+    double cost = 0;
+    double upper = 0;
+  };
+  struct Row {
+    double low, high;
+    std::vector<std::pair<int, double>> terms;
+  };
   std::vector<Column> columns;
   std::vector<Row> rows;
 
@@ -22,12 +28,12 @@ struct IntegerModel {
 };
 
 struct IntegerSolution {
-  bool feasible = false;            ///< values hold a solution
-  bool proved = false;              ///< it is the best; or, without one, that there is none
+  bool feasible = false;  ///< values hold a solution
+  bool proved = false;    ///< it is the best; or, without one, that there is none
   double objective = 0;
-  double bound = 0;                 ///< no solution can cost less
+  double bound = 0;  ///< no solution can cost less
   long nodes = 0;
-  std::vector<long> values;         ///< by column
+  std::vector<long> values;  ///< by column
 };
 
 }  // namespace dunnage

@@ -50,7 +50,9 @@ std::string team_of(const Show& show, const PlanRow& row) {
 /// Why a unit that nothing keeps at home does not go all the same.
 Reason why_not(const Draft& draft, int unit) {
   const Case& box = draft.catalogue.case_at(unit);
-  if (box.spare_for) return {Why::spare, said("nothing that goes has need of it as a spare for {}", box.spare_for->value), box.spare_for->place};
+  if (box.spare_for)
+    return {Why::spare, said("nothing that goes has need of it as a spare for {}", box.spare_for->value),
+            box.spare_for->place};
   if (box.goes.kind == Goes::Kind::when)
     if (const Sentence why = why_none_holds(draft.catalogue, draft.show, box.goes); !why.empty())
       return {Why::rule, said("its rule does not send it ({}), and what the show asks for is served without it", why),

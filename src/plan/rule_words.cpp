@@ -19,11 +19,15 @@ std::string with_unit(const Catalogue& catalogue, const std::string& fact, doubl
   if (fact == "rain") return plain(n, 0) + " %";
   if (!kind || !kind->measure) return plain(n, 2);
   switch (*kind->measure) {
-    case Measure::duration: return plain(n / 3600, 2) + " h";
-    case Measure::speed: return us ? plain(n / 0.44704, 1) + " mph" : plain(n, 1) + " m/s";
+    case Measure::duration:
+      return plain(n / 3600, 2) + " h";
+    case Measure::speed:
+      return us ? plain(n / 0.44704, 1) + " mph" : plain(n, 1) + " m/s";
     case Measure::temperature:
-      return us ? plain(Temperature::kelvin(n).in_fahrenheit(), 1) + " F" : plain(Temperature::kelvin(n).in_celsius(), 1) + " C";
-    default: return plain(n, 2);
+      return us ? plain(Temperature::kelvin(n).in_fahrenheit(), 1) + " F"
+                : plain(Temperature::kelvin(n).in_celsius(), 1) + " C";
+    default:
+      return plain(n, 2);
   }
 }
 
@@ -129,7 +133,9 @@ Sentence words_for(const Catalogue& catalogue, const Show& show, const Condition
   if (name == "setting") return setting_words(has.empty() ? std::string() : has.front());
   if (name == "with") return said("the show is with {}", with_and(has));
   if (name == "structure") return said("a {} stands", with_and(has));
-  if (name == "source") return has.size() == 1 ? said("{} is on the input list", has.front()) : said("{} are on the input list", with_and(has));
+  if (name == "source")
+    return has.size() == 1 ? said("{} is on the input list", has.front())
+                           : said("{} are on the input list", with_and(has));
   const Sentence out = stated(name, actual(catalogue, show, name));
   if (condition.kind == Condition::Kind::any_of) return out;
   const Sentence bound = listed(catalogue, condition);

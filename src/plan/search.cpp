@@ -14,7 +14,9 @@ constexpr double tolerance = 1e-6;
 constexpr int most_rounds = 30;
 constexpr double beyond = IntegerModel::no_limit / 2;
 
-struct Range { double low, high; };
+struct Range {
+  double low, high;
+};
 using Ranges = std::vector<Range>;
 
 /// What a row adds up to, at least and at most.
@@ -36,7 +38,8 @@ class Search {
     best_.feasible = true;
     best_.values = *start;
     best_.objective = 0;
-    for (std::size_t c = 0; c < start->size(); ++c) best_.objective += model.columns[c].cost * static_cast<double>((*start)[c]);
+    for (std::size_t c = 0; c < start->size(); ++c)
+      best_.objective += model.columns[c].cost * static_cast<double>((*start)[c]);
   }
 
   std::optional<IntegerSolution> run() {
@@ -107,7 +110,8 @@ class Search {
   std::size_t open_column(const Ranges& ranges) const {
     std::size_t found = ranges.size();
     for (std::size_t c = 0; c < ranges.size(); ++c)
-      if (ranges[c].low < ranges[c].high && (found == ranges.size() || model_.columns[c].cost > model_.columns[found].cost))
+      if (ranges[c].low < ranges[c].high &&
+          (found == ranges.size() || model_.columns[c].cost > model_.columns[found].cost))
         found = c;
     return found;
   }

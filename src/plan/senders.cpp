@@ -163,9 +163,11 @@ void send_ruled(Draft& draft) {
       for (const Reason& reason : reasons) draft.send(u, reason);
       ++have;
     }
-    // A rule without `per` sends all there are, and is short where there are none; what the show leaves on purpose is not.
+    // A rule without `per` sends all there are, and is short where there are none; what the show leaves on purpose is
+    // not.
     const int missing = wanted - have - left;
-    if (missing > 0 && (!box.per.empty() || have + left == 0)) draft.run_short(box.code.value, wanted, missing, reasons.front());
+    if (missing > 0 && (!box.per.empty() || have + left == 0))
+      draft.run_short(box.code.value, wanted, missing, reasons.front());
   }
 }
 
@@ -175,10 +177,11 @@ void send_structures(Draft& draft) {
     const Structure* structure = draft.catalogue.structure(use.structure.value);
     if (!structure) continue;
     for (const Part& part : structure->made_of)
-      take_part(draft, part.code.value, part.count, {Why::structure, said("it is part of {}", use.as.value), use.place});
+      take_part(draft, part.code.value, part.count,
+                {Why::structure, said("it is part of {}", use.as.value), use.place});
     for (const Carried& carried : use.carries)
-      take_part(draft, carried.code.value, carried.count, {Why::structure, said("{} carries it", use.as.value), carried.place},
-                true);
+      take_part(draft, carried.code.value, carried.count,
+                {Why::structure, said("{} carries it", use.as.value), carried.place}, true);
     take_ballast(draft, static_cast<int>(i), *structure);
   }
 }

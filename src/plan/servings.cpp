@@ -97,7 +97,10 @@ std::string key(const Catalogue& c, const Option& o) {
 }
 
 /// One thing that can be laid: a piece of an item, or a whole unit of a case.
-struct Layable { int item, case_index; Length length; };
+struct Layable {
+  int item, case_index;
+  Length length;
+};
 
 std::vector<Layable> layables(const Catalogue& c, const Asked& asked) {
   std::vector<Layable> out;
@@ -156,7 +159,9 @@ std::vector<Option> single_or_joined(const Catalogue& c, const Asked& asked) {
   auto reaches = [&](const Maybe<Length>& own) {
     return !asked.length || (own && own->value.si() >= asked.length->value.si() - 1e-9);
   };
-  auto waste = [&](const Maybe<Length>& own) { return asked.length && own ? own->value - asked.length->value : Length(); };
+  auto waste = [&](const Maybe<Length>& own) {
+    return asked.length && own ? own->value - asked.length->value : Length();
+  };
   for (const int i : c.items_serving(asked.what))
     if (reaches(item_at(c, i).length)) out.push_back({{}, {{i, 1}}, waste(item_at(c, i).length)});
   for (const int k : c.cases_serving(asked.what)) {
@@ -174,7 +179,8 @@ std::vector<Option> options_for(const Catalogue& catalogue, const Asked& asked) 
                             : asked.way == Way::measured ? measured(catalogue, asked)
                                                          : single_or_joined(catalogue, asked);
   std::sort(out.begin(), out.end(), [&](const Option& a, const Option& b) {
-    return std::tuple(a.waste.si(), count(a), key(catalogue, a)) < std::tuple(b.waste.si(), count(b), key(catalogue, b));
+    return std::tuple(a.waste.si(), count(a), key(catalogue, a)) <
+           std::tuple(b.waste.si(), count(b), key(catalogue, b));
   });
   if (out.size() > most_options) out.resize(most_options);
   return out;

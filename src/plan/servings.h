@@ -14,9 +14,9 @@ namespace dunnage {
 
 /// One way to serve one piece of demand.
 struct Option {
-  std::vector<std::pair<int, int>> units;         ///< cases and how many whole units of each
-  std::vector<std::pair<int, int>> pieces;        ///< items and how many of each
-  Length waste;                                   ///< length beyond what is asked
+  std::vector<std::pair<int, int>> units;   ///< cases and how many whole units of each
+  std::vector<std::pair<int, int>> pieces;  ///< items and how many of each
+  Length waste;                             ///< length beyond what is asked
 };
 
 /// What is asked for, apart from how often.

@@ -53,9 +53,8 @@ void load(Cbc_Model* cbc, const IntegerModel& model) {
     row_low.push_back(row.low);
     row_high.push_back(row.high);
   }
-  Cbc_loadProblem(cbc, static_cast<int>(n), static_cast<int>(model.rows.size()), matrix.start.data(),
-                  matrix.row.data(), matrix.value.data(), low.data(), high.data(), cost.data(),
-                  row_low.data(), row_high.data());
+  Cbc_loadProblem(cbc, static_cast<int>(n), static_cast<int>(model.rows.size()), matrix.start.data(), matrix.row.data(),
+                  matrix.value.data(), low.data(), high.data(), cost.data(), row_low.data(), row_high.data());
   for (std::size_t c = 0; c < n; ++c) Cbc_setInteger(cbc, static_cast<int>(c));
   Cbc_setObjSense(cbc, 1);
 }

@@ -9,8 +9,7 @@ namespace dunnage {
 namespace {
 
 const WordTable<Align>& aligns() {
-  static const WordTable<Align> table = {
-      {"left", Align::left}, {"right", Align::right}, {"centre", Align::centre}};
+  static const WordTable<Align> table = {{"left", Align::left}, {"right", Align::right}, {"centre", Align::centre}};
   return table;
 }
 const WordTable<Fit>& fits() {
@@ -53,7 +52,8 @@ ColumnSpec read_column(TableReader& reader, const TypeStyle& type) {
   column.under = reader.text_or("under").value;
   read_width(reader, column);
   if (!column.under.empty() && (reader.has("width") || reader.has("share")))
-    reader.error(reader.place(), "a column that stands under another has no width of its own", "leave out its width or share");
+    reader.error(reader.place(), "a column that stands under another has no width of its own",
+                 "leave out its width or share");
   return column;
 }
 
@@ -89,7 +89,8 @@ void check_under(TableReader& reader, const BlockSpec& block) {
   for (const ColumnSpec& column : block.columns) {
     const auto is_host = [&](const ColumnSpec& other) { return other.id == column.under && other.under.empty(); };
     if (!column.under.empty() && std::none_of(block.columns.begin(), block.columns.end(), is_host))
-      reader.error(column.place, "\"" + column.id + "\" stands under \"" + column.under + "\", which is no column of its own here",
+      reader.error(column.place,
+                   "\"" + column.id + "\" stands under \"" + column.under + "\", which is no column of its own here",
                    "name a column of this block that has a width");
   }
 }
@@ -119,8 +120,7 @@ TypeStyle read_style(TableReader& reader, std::string_view key, TypeStyle inheri
     if (const auto size = type.quantity<Paper>("size", range::type_size)) resize(style, size->value);
     if (const auto floor = type.quantity<Paper>("floor", range::type_size)) {
       if (floor->value > style.size)
-        type.error(floor->place, "the floor is larger than the size",
-                   "type shrinks from its size to its floor");
+        type.error(floor->place, "the floor is larger than the size", "type shrinks from its size to its floor");
       style.floor = floor->value;
     }
     if (const auto leading = type.quantity<Paper>("leading", range::paper_length)) {
@@ -154,8 +154,7 @@ BlockSpec read_block(TableReader& reader, const TypeStyle& type, const TypeStyle
   block.height = length(reader, "height");
   if (const auto pitch = reader.quantity<Paper>("pitch", range::fader_pitch)) block.pitch = pitch->value;
   block.dots = reader.count("dots", 1, 100, 5);
-  block.correction =
-      reader.word("correction", WordTable<char>{{"L", 'L'}, {"M", 'M'}, {"Q", 'Q'}, {"H", 'H'}}, 'M');
+  block.correction = reader.word("correction", WordTable<char>{{"L", 'L'}, {"M", 'M'}, {"Q", 'Q'}, {"H", 'H'}}, 'M');
   return block;
 }
 

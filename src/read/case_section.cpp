@@ -8,11 +8,8 @@
 namespace dunnage {
 namespace {
 
-const WordTable<Form> forms = {{"trunk", Form::trunk},
-                               {"tub", Form::tub},
-                               {"bag", Form::bag},
-                               {"box", Form::box},
-                               {"loose", Form::loose}};
+const WordTable<Form> forms = {
+    {"trunk", Form::trunk}, {"tub", Form::tub}, {"bag", Form::bag}, {"box", Form::box}, {"loose", Form::loose}};
 const WordTable<Hold> hold_words = {{"good", Hold::good}, {"fair", Hold::fair}, {"poor", Hold::poor}};
 const WordTable<Mark> mark_words = {{"this-way-up", Mark::this_way_up},
                                     {"fragile", Mark::fragile},
@@ -55,8 +52,7 @@ void read_what_it_is(TableReader& section, Case& box) {
 }
 
 void read_where_it_is(TableReader& section, Case& box) {
-  const Text home = section.text_or("home"), spot = section.text_or("place"),
-             vehicle = section.text_or("vehicle");
+  const Text home = section.text_or("home"), spot = section.text_or("place"), vehicle = section.text_or("vehicle");
   box.home = home.value;
   box.home_place = home.place;
   box.place_word = spot.value;

@@ -19,9 +19,9 @@ class FactCheck {
     if (!asked_.insert(name).second || fact(refer_.catalogue(), show_, name)) return;
     const FactKind* kind = fact_kind(name);
     const std::string example = kind ? std::string(kind->state_it) : name;
-    refer_.diagnostics().error(
-        place, "a rule asks for " + in_quotes(name) + ", and the show does not state it",
-        "state it in " + show_.file + ": " + example, show_.show_place, "the show is described here");
+    refer_.diagnostics().error(place, "a rule asks for " + in_quotes(name) + ", and the show does not state it",
+                               "state it in " + show_.file + ": " + example, show_.show_place,
+                               "the show is described here");
   }
 
  private:
@@ -52,8 +52,7 @@ void check_floors(const References& refer, const Show& show) {
   const auto check = [&](const Maybe<std::string>& floor) {
     if (!floor || known.contains(floor->value)) return;
     const std::string near = did_you_mean(floor->value, words);
-    refer.diagnostics().warning(floor->place,
-                                "no rule and no sheet knows the floor " + in_quotes(floor->value),
+    refer.diagnostics().warning(floor->place, "no rule and no sheet knows the floor " + in_quotes(floor->value),
                                 near.empty() ? "known floors: " + listed(words) : near);
   };
   check(show.floor);

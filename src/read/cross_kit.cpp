@@ -13,15 +13,13 @@ void check_left(const References& refer, const Content& content, const Maybe<Q>&
                 const Item& item, const char* example) {
   if (!left) return;
   if (!each) {
-    refer.diagnostics().error(
-        left->place, "\"left\" needs to know how much a full one holds",
-        std::string("add each = \"") + example + "\" to the item " + in_quotes(item.code.value),
-        item.code.place, "the item");
+    refer.diagnostics().error(left->place, "\"left\" needs to know how much a full one holds",
+                              std::string("add each = \"") + example + "\" to the item " + in_quotes(item.code.value),
+                              item.code.place, "the item");
     return;
   }
   if (left->value > each->value * content.count * (1 + 1e-9))
-    refer.diagnostics().error(left->place,
-                              "more is left than " + std::to_string(content.count) + " full ones hold",
+    refer.diagnostics().error(left->place, "more is left than " + std::to_string(content.count) + " full ones hold",
                               "\"left\" is over all of them together", each->place, "a full one holds this");
 }
 
@@ -70,9 +68,8 @@ void check_unit(const References& refer, const UnitChange& change) {
   const Case* box = catalogue.case_of(change.code.value);
   if (box && box->count > 1) {
     const std::string code = box->code.value;
-    refer.diagnostics().error(
-        change.code.place, in_quotes(code) + " is " + std::to_string(box->count) + " units",
-        "name one of them: " + code + "-1 to " + code + "-" + std::to_string(box->count));
+    refer.diagnostics().error(change.code.place, in_quotes(code) + " is " + std::to_string(box->count) + " units",
+                              "name one of them: " + code + "-1 to " + code + "-" + std::to_string(box->count));
     return;
   }
   if (catalogue.unit_index(change.code.value) >= 0) return;
@@ -87,7 +84,8 @@ void check_pulled_by(const References& refer, const Vehicle& trailer) {
   if (!trailer.pulled_by || !refer.vehicle(*trailer.pulled_by) || trailer.kind == Vehicle::Kind::van) return;
   const Text& puller = *trailer.pulled_by;
   if (puller.value == trailer.code.value) {
-    refer.diagnostics().error(puller.place, in_quotes(puller.value) + " cannot pull itself", "name the van that pulls it");
+    refer.diagnostics().error(puller.place, in_quotes(puller.value) + " cannot pull itself",
+                              "name the van that pulls it");
     return;
   }
   if (const Vehicle* other = refer.catalogue().vehicle(puller.value); other && other->kind == Vehicle::Kind::trailer)

@@ -62,8 +62,8 @@ void check_places(const References& refer, const Show& show) {
     if (std::find(known.begin(), known.end(), box.place_word) != known.end()) continue;
     const std::string near = did_you_mean(box.place_word, known);
     if (!box.place_word.empty() && !near.empty())
-      refer.diagnostics().warning(box.place_word_place,
-                                  "no place of this show is called " + in_quotes(box.place_word), near);
+      refer.diagnostics().warning(box.place_word_place, "no place of this show is called " + in_quotes(box.place_word),
+                                  near);
   }
 }
 
@@ -123,10 +123,10 @@ void check_console(const References& refer, const Show& show) {
   for (const auto* things : {&refer.catalogue().cases_by_word, &refer.catalogue().items_by_word})
     for (const auto& entry : *things) known.push_back(entry.first);
   std::sort(known.begin(), known.end());
-  refer.diagnostics().warning(show.console->place,
-                              "no rule asks for the console " + in_quotes(show.console->value) +
-                                  " and nothing in the kit serves as it",
-                              did_you_mean(show.console->value, known));
+  refer.diagnostics().warning(
+      show.console->place,
+      "no rule asks for the console " + in_quotes(show.console->value) + " and nothing in the kit serves as it",
+      did_you_mean(show.console->value, known));
 }
 
 }  // namespace

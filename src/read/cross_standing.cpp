@@ -19,8 +19,7 @@ class Claims {
     if (fresh) return;
     const std::string& code = refer_.catalogue().units[static_cast<std::size_t>(unit)].code;
     refer_.diagnostics().error(place, in_quotes(code) + " " + what + " twice",
-                               "a unit stands in one place: keep one of the two", at->second,
-                               "it is first named here");
+                               "a unit stands in one place: keep one of the two", at->second, "it is first named here");
   }
 
  private:
@@ -40,10 +39,10 @@ void check_once(const References& refer, const Text& code, std::size_t times) {
   const int unit = sole_unit(refer, code.value);
   if (unit < 0) return;
   const Case& box = refer.catalogue().case_at(unit);
-  refer.diagnostics().error(
-      code.place, in_quotes(code.value) + " is one unit and is asked for " + std::to_string(times) + " times",
-      box.count > 1 ? "name the case, " + in_quotes(box.code.value) + ", to take any of its units"
-                    : "name other units for the other places");
+  refer.diagnostics().error(code.place,
+                            in_quotes(code.value) + " is one unit and is asked for " + std::to_string(times) + " times",
+                            box.count > 1 ? "name the case, " + in_quotes(box.code.value) + ", to take any of its units"
+                                          : "name other units for the other places");
 }
 
 void check_legs(const References& refer, const Use& use, const BallastLine& line) {
@@ -52,10 +51,9 @@ void check_legs(const References& refer, const Use& use, const BallastLine& line
   std::vector<std::string> legs;
   for (const Text& leg : structure->legs) legs.push_back(leg.value);
   if ((line.each_leg || !line.legs.empty()) && legs.empty()) {
-    refer.diagnostics().error(
-        line.place, "the structure " + in_quotes(structure->code.value) + " names no legs",
-        "add legs = [\"NW\", \"NE\", \"SE\", \"SW\"] to it, or place the weights with \"at\"",
-        structure->code.place, "the structure");
+    refer.diagnostics().error(line.place, "the structure " + in_quotes(structure->code.value) + " names no legs",
+                              "add legs = [\"NW\", \"NE\", \"SE\", \"SW\"] to it, or place the weights with \"at\"",
+                              structure->code.place, "the structure");
     return;
   }
   for (const Text& leg : line.legs)
@@ -64,9 +62,8 @@ void check_legs(const References& refer, const Use& use, const BallastLine& line
   for (std::size_t i = 0; i < line.legs.size(); ++i)
     for (std::size_t j = 0; j < i; ++j)
       if (line.legs[i].value == line.legs[j].value)
-        refer.diagnostics().error(
-            line.legs[i].place, "the leg " + in_quotes(line.legs[i].value) + " is named twice",
-            "raise \"count\" to put more on it", line.legs[j].place, "named first here");
+        refer.diagnostics().error(line.legs[i].place, "the leg " + in_quotes(line.legs[i].value) + " is named twice",
+                                  "raise \"count\" to put more on it", line.legs[j].place, "named first here");
 }
 
 void check_use(const References& refer, const Use& use, Claims& standing) {
@@ -79,8 +76,7 @@ void check_use(const References& refer, const Use& use, Claims& standing) {
     std::size_t legs = line.at ? 1 : line.legs.size();
     if (line.each_leg && structure) legs = structure->legs.size();
     check_once(refer, line.code, legs * static_cast<std::size_t>(line.count));
-    if (const int unit = sole_unit(refer, line.code.value); unit >= 0)
-      standing.claim(unit, line.code.place, "stands");
+    if (const int unit = sole_unit(refer, line.code.value); unit >= 0) standing.claim(unit, line.code.place, "stands");
   }
   for (const Carried& carried : use.carries) {
     if (!refer.word_or_unit(carried.code)) continue;

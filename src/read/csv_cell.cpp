@@ -16,11 +16,14 @@ namespace {
 constexpr std::size_t most_signs = 200;
 
 ReadCell as_is(std::string text) { return {IntakeValue{std::move(text)}, {}, {}, {}}; }
-ReadCell raw(std::string text, std::string guess = {}) { return {IntakeValue{RawToml{std::move(text)}}, std::move(guess), {}, {}}; }
+ReadCell raw(std::string text, std::string guess = {}) {
+  return {IntakeValue{RawToml{std::move(text)}}, std::move(guess), {}, {}};
+}
 ReadCell nothing() { return {}; }
 ReadCell not_read(std::string cause, std::string hint) { return {std::nullopt, {}, std::move(cause), std::move(hint)}; }
 ReadCell too_long(const std::string& cell, const std::string& kind) {
-  return not_read("a cell of " + std::to_string(cell.size()) + " signs is no " + kind, "check the quotes and the separators around it");
+  return not_read("a cell of " + std::to_string(cell.size()) + " signs is no " + kind,
+                  "check the quotes and the separators around it");
 }
 std::string read_as(const std::string& cell, const std::string& value) { return in_quotes(cell) + " read as " + value; }
 
@@ -47,11 +50,13 @@ ReadCell read_flag(const std::string& cell) {
 
 ReadCell read_count(const std::string& cell, Decimals decimals) {
   const std::string text = plain_signs(cell);
-  if (!text.empty() && text.size() < 10 && std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; })) {
+  if (!text.empty() && text.size() < 10 &&
+      std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; })) {
     const std::size_t first = std::min(text.find_first_not_of('0'), text.size() - 1);
     return raw(text.substr(first), first > 0 || text != cell ? read_as(cell, text.substr(first)) : "");
   }
-  static const std::regex words("^x?\\s*([0-9]{1,9})(?:[.,]0{1,2})?\\s*(?:x|pcs?\\.?|pieces?|units?|ea\\.?|each|off)?$", std::regex::icase);
+  static const std::regex words("^x?\\s*([0-9]{1,9})(?:[.,]0{1,2})?\\s*(?:x|pcs?\\.?|pieces?|units?|ea\\.?|each|off)?$",
+                                std::regex::icase);
   std::smatch match;
   if (std::regex_match(text, match, words)) {
     const std::string digits = std::to_string(std::stol(match[1]));
@@ -65,7 +70,8 @@ ReadCell read_count(const std::string& cell, Decimals decimals) {
 
 /// A month 13 would be no TOML, and would take the whole file with it.
 ReadCell date_or_not(const std::string& cell, const std::string& date) {
-  if (!inline_toml(date)) return not_read(in_quotes(cell) + " is no day of the calendar", "write year-month-day: 2027-06-19");
+  if (!inline_toml(date))
+    return not_read(in_quotes(cell) + " is no day of the calendar", "write year-month-day: 2027-06-19");
   return raw(date, date == cell ? "" : read_as(cell, date));
 }
 
@@ -79,11 +85,13 @@ ReadCell read_date(const std::string& cell) {
     const std::string date = m[1].str() + "-" + two(m[2]) + "-" + two(m[3]);
     return date_or_not(cell, date);
   }
-  if (!std::regex_match(text, m, other)) return not_read(in_quotes(cell) + " is no date", "write year-month-day: 2027-06-19");
+  if (!std::regex_match(text, m, other))
+    return not_read(in_quotes(cell) + " is no date", "write year-month-day: 2027-06-19");
   const int first = std::stoi(m[1]), second = std::stoi(m[3]);
   const bool dots = m[2].str() == ".";
   if (!dots && first <= 12 && second <= 12 && first != second)
-    return not_read(in_quotes(cell) + " may be two dates: day first or month first", "write year-month-day: 2027-06-19");
+    return not_read(in_quotes(cell) + " may be two dates: day first or month first",
+                    "write year-month-day: 2027-06-19");
   const bool day_first = dots || first > 12;
   const std::string date = m[4].str() + "-" + two(day_first ? m[3] : m[1]) + "-" + two(day_first ? m[1] : m[3]);
   return date_or_not(cell, date);
@@ -99,14 +107,16 @@ ReadCell read_lengths(const std::string& cell, const std::string& unit, Decimals
   bool last_has_unit = false;
   for (const std::string& part : parts) {
     const CellNumber number = read_number(part, decimals);
-    if (!number.ok) return not_read(in_quotes(cell) + " is no size", "write length x width x height with a unit: 29 x 21 x 18 in");
+    if (!number.ok)
+      return not_read(in_quotes(cell) + " is no size", "write length x width x height with a unit: 29 x 21 x 18 in");
     out += (out.empty() ? "" : " x ") + number.text;
     last_has_unit = number.has_unit;
     if (!number.guess.empty()) guess = number.guess;
   }
   if (!last_has_unit) {
     if (unit.empty())
-      return not_read(in_quotes(cell) + " has no unit", "write it in the cell, or in the head: Size (in); or say --unit size=in");
+      return not_read(in_quotes(cell) + " has no unit",
+                      "write it in the cell, or in the head: Size (in); or say --unit size=in");
     out += " " + unit;
   }
   // A sheet's own spelling is no guess; what had no unit was told with its column.
@@ -147,7 +157,8 @@ ReadCell read_texts(const std::string& cell, const Key& key) {
 ReadCell read_word(const std::string& cell, const Key& key) {
   if (key.words.empty()) return as_is(cell);
   for (const std::string& word : key.words)
-    if (utf8::lower(plain_signs(cell)) == word) return {IntakeValue{word}, word == cell ? "" : read_as(cell, word), {}, {}};
+    if (utf8::lower(plain_signs(cell)) == word)
+      return {IntakeValue{word}, word == cell ? "" : read_as(cell, word), {}, {}};
   return not_read(in_quotes(key.name) + " cannot be " + in_quotes(cell), "one of: " + listed(key.words));
 }
 
@@ -172,17 +183,22 @@ std::vector<std::string> split_words(std::string_view text) {
   return out;
 }
 
-ReadCell read_quantity_cell(const std::string& cell, const std::vector<Measure>& measures, const std::string& unit, Decimals decimals) {
+ReadCell read_quantity_cell(const std::string& cell, const std::vector<Measure>& measures, const std::string& unit,
+                            Decimals decimals) {
   const std::string what = measures.empty() ? "quantity" : name(measures.front());
   if (cell.size() > most_signs) return too_long(cell, what);
   CellNumber number = read_number(cell, decimals);
   const bool two_ways = number.ok && !number.guess.empty();  // "1.000 kg" between decimal commas
   for (const Measure measure : measures)
     if (!two_ways && parse_quantity(cell, measure).si) return as_is(cell);
-  if (!number.ok) return not_read(in_quotes(cell) + " is no " + what, "write a number and a unit, for example " + std::string(measures.front() == Measure::mass ? "27 lb or 12.5 kg" : "29 in or 74 cm"));
+  if (!number.ok)
+    return not_read(in_quotes(cell) + " is no " + what,
+                    "write a number and a unit, for example " +
+                        std::string(measures.front() == Measure::mass ? "27 lb or 12.5 kg" : "29 in or 74 cm"));
   if (!number.has_unit) {
     if (unit.empty())
-      return not_read(in_quotes(cell) + " has no unit", "write it in the cell, or in the head: Weight (lb); or say --unit KEY=UNIT");
+      return not_read(in_quotes(cell) + " has no unit",
+                      "write it in the cell, or in the head: Weight (lb); or say --unit KEY=UNIT");
     number.text += " " + unit;
   }
   return {IntakeValue{number.text}, number.guess, {}, {}};
@@ -195,11 +211,13 @@ ReadCell read_cell(const std::string& cell, const Key& key, const std::string& u
   if (key.kind == "list of sections") {
     if (!key.words.empty() && !cell.starts_with("[") && !cell.starts_with("{")) return read_word(cell, key);
     if (const auto toml = inline_toml(cell)) return raw(*toml);
-    return not_read(in_quotes(cell) + " is not written as the kit wants it", "write it as in the kit: [{ ... }, { ... }]");
+    return not_read(in_quotes(cell) + " is not written as the kit wants it",
+                    "write it as in the kit: [{ ... }, { ... }]");
   }
   if (says_nothing(cell)) return nothing();
   if (!measures.empty()) return read_quantity_cell(cell, measures, unit, decimals);
-  if (cell.size() > most_signs && key.kind != "list of texts") return too_long(cell, key.kind == "lengths" ? "size" : key.kind);
+  if (cell.size() > most_signs && key.kind != "list of texts")
+    return too_long(cell, key.kind == "lengths" ? "size" : key.kind);
   if (key.kind == "lengths") return read_lengths(cell, unit, decimals);
   if (key.kind == "true or false") return read_flag(cell);
   if (key.kind == "whole number") return read_count(cell, decimals);

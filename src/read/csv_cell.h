@@ -20,7 +20,7 @@ std::vector<std::string> split_words(std::string_view text);
 /// What became of a cell. Neither value nor cause: it says nothing, as a dash does.
 struct ReadCell {
   std::optional<IntakeValue> value;
-  std::string guess;   ///< what was taken for granted; empty: nothing
+  std::string guess;  ///< what was taken for granted; empty: nothing
   std::string cause, hint;
 };
 
@@ -34,7 +34,8 @@ ReadCell read_quantity_cell(const std::string& cell, const std::vector<Measure>&
 /// Whether cells of a key of this kind are numbers, sizes or quantities.
 bool has_numbers(const Key& key);
 
-/// Whether commas in numbers are decimal, from all cells of numbers together; a comma before three digits alone says nothing.
+/// Whether commas in numbers are decimal, from all cells of numbers together; a comma before three digits alone says
+/// nothing.
 Decimals decimals_of(const std::vector<std::string>& cells, char delimiter);
 
 }  // namespace dunnage

@@ -27,7 +27,7 @@ class CodeMaker {
 
  private:
   std::set<std::string> taken_;
-  std::map<std::string, std::string> items_;   ///< by name in lower case
+  std::map<std::string, std::string> items_;  ///< by name in lower case
 };
 
 }  // namespace dunnage

@@ -27,7 +27,8 @@ std::vector<std::string> parts_of(const std::string& text) {
 
 ContentWords one(const std::string& text) {
   static const std::regex before("^([0-9]{1,4})\\s*(?:x\\b|\\*|pcs?\\.?\\s|ea\\.?\\s|\\s)\\s*(.+)$", std::regex::icase);
-  static const std::regex after("^(.+?)\\s*(?:\\bx\\s*|\\(\\s*x?|,\\s*qty\\.?\\s*)([0-9]{1,4})\\)?$", std::regex::icase);
+  static const std::regex after("^(.+?)\\s*(?:\\bx\\s*|\\(\\s*x?|,\\s*qty\\.?\\s*)([0-9]{1,4})\\)?$",
+                                std::regex::icase);
   static const std::regex times("^[0-9]+\\s*(?:x\\b|\\*)", std::regex::icase);
   constexpr std::size_t most_signs = 500;  // of a name with its count; the expressions recurse once a sign
   std::smatch m;
@@ -47,7 +48,8 @@ std::vector<ContentWords> read_contents(const std::string& cell) {
   std::vector<ContentWords> out;
   for (std::string part : parts_of(cell)) {
     part = plain_signs(part);
-    while (part.starts_with("- ") || part.starts_with("* ") || part.starts_with("\u2022")) part = plain_signs(part.substr(part.starts_with("\u2022") ? 3 : 2));
+    while (part.starts_with("- ") || part.starts_with("* ") || part.starts_with("\u2022"))
+      part = plain_signs(part.substr(part.starts_with("\u2022") ? 3 : 2));
     if (!part.empty()) out.push_back(one(part));
   }
   return out;

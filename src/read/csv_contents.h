@@ -10,7 +10,7 @@ namespace dunnage {
 struct ContentWords {
   int count = 1;
   std::string name;
-  bool counted = false;   ///< false: no number was given, and one is taken
+  bool counted = false;  ///< false: no number was given, and one is taken
 };
 
 /// Parts between semicolons, line ends or commas (not in brackets). A number before a unit ("50 ft mic cable") is no

@@ -20,23 +20,28 @@ struct HeadWords {
 /// In order: of two keys that share a word the first has it.
 const std::vector<HeadWords>& head_words() {
   static const std::vector<HeadWords> table = {
-      {"code", {"code", "id", "no", "nr", "number", "case id", "case no", "case number", "case code", "asset", "asset tag",
-                "asset id", "tag", "label", "barcode", "ref", "reference", "codigo", "código", "numero", "número"}},
-      {"name", {"name", "case name", "description", "title", "what", "item name", "nombre", "descripción", "descripcion"}},
+      {"code", {"code",        "id",        "no",        "nr",        "number",   "case id", "case no",
+                "case number", "case code", "asset",     "asset tag", "asset id", "tag",     "label",
+                "barcode",     "ref",       "reference", "codigo",    "código",   "numero",  "número"}},
+      {"name",
+       {"name", "case name", "description", "title", "what", "item name", "nombre", "descripción", "descripcion"}},
       {"form", {"form", "type", "kind", "case type", "container", "container type", "tipo"}},
       {"looks", {"looks", "look", "looks like", "colour", "color", "appearance", "markings"}},
       {"count", {"count", "qty", "quantity", "how many", "pieces", "pcs", "units", "number of", "amount", "cantidad"}},
-      {"home", {"home", "shelf", "location", "where", "storage", "stored", "stored at", "store", "bay", "rack",
-                "position", "lugar", "ubicación", "ubicacion"}},
+      {"home",
+       {"home", "shelf", "location", "where", "storage", "stored", "stored at", "store", "bay", "rack", "position",
+        "lugar", "ubicación", "ubicacion"}},
       {"place", {"place", "at the show", "used at", "stage position", "goes to"}},
       {"vehicle", {"vehicle", "truck", "van", "trailer", "loads in", "vehículo", "vehiculo"}},
-      {"size", {"size", "dimensions", "dims", "l x w x h", "lxwxh", "l w h", "measurements", "outer size",
-                "outside dimensions", "medidas"}},
+      {"size",
+       {"size", "dimensions", "dims", "l x w x h", "lxwxh", "l w h", "measurements", "outer size", "outside dimensions",
+        "medidas"}},
       {length_part, {"length", "l", "long"}},
       {width_part, {"width", "w", "wide", "depth", "d", "deep"}},
       {height_part, {"height", "h", "high"}},
-      {"weighed", {"weighed", "weight", "mass", "wt", "gross", "gross weight", "full weight", "loaded weight",
-                   "total weight", "weight full", "weight loaded", "scale", "peso"}},
+      {"weighed",
+       {"weighed", "weight", "mass", "wt", "gross", "gross weight", "full weight", "loaded weight", "total weight",
+        "weight full", "weight loaded", "scale", "peso"}},
       {"mass", {"mass", "weight", "wt", "peso"}},
       {"empty", {"empty", "empty weight", "weight empty", "tare", "tare weight"}},
       {"grips", {"grips", "handles", "number of handles"}},
@@ -58,12 +63,13 @@ const std::vector<HeadWords>& head_words() {
 }
 
 /// Heads that say what the row is, and may be its code as well as its name.
-const std::vector<std::string> case_words = {"case", "box", "trunk", "flight case", "tote", "bin", "container", "in case",
-                                             "stored in", "packed in", "lives in", "caja"};
-const std::vector<std::string> item_words = {"item", "article", "equipment", "gear", "thing", "product", "artículo", "articulo"};
+const std::vector<std::string> case_words = {"case",      "box",     "trunk",     "flight case", "tote",     "bin",
+                                             "container", "in case", "stored in", "packed in",   "lives in", "caja"};
+const std::vector<std::string> item_words = {"item",  "article", "equipment", "gear",
+                                             "thing", "product", "artículo",  "articulo"};
 
 struct Head {
-  std::string words;   ///< lower case, signs taken for blanks
+  std::string words;  ///< lower case, signs taken for blanks
   std::string unit;
 };
 
@@ -121,7 +127,8 @@ std::vector<IntakeColumn> understand(const CsvRow& row, const std::vector<Key>& 
 }
 
 std::size_t meant(const std::vector<IntakeColumn>& columns) {
-  return static_cast<std::size_t>(std::count_if(columns.begin(), columns.end(), [](const IntakeColumn& c) { return !c.key.empty(); }));
+  return static_cast<std::size_t>(
+      std::count_if(columns.begin(), columns.end(), [](const IntakeColumn& c) { return !c.key.empty(); }));
 }
 
 class Columns {
@@ -177,8 +184,9 @@ class Columns {
     for (std::size_t i = 0; i < head_.columns.size(); ++i)
       for (std::size_t j = i + 1; j < head_.columns.size(); ++j)
         if (!head_.columns[i].key.empty() && head_.columns[i].key == head_.columns[j].key) {
-          head_.doubles.push_back("columns " + in_quotes(head_.columns[i].head) + " and " + in_quotes(head_.columns[j].head) +
-                                  " both mean " + in_quotes(head_.columns[i].key) + "; the first is taken");
+          head_.doubles.push_back("columns " + in_quotes(head_.columns[i].head) + " and " +
+                                  in_quotes(head_.columns[j].head) + " both mean " + in_quotes(head_.columns[i].key) +
+                                  "; the first is taken");
           head_.columns[j].key.clear();
         }
   }
@@ -189,7 +197,8 @@ class Columns {
 
 std::string same_sign(const std::string& text) { return utf8::lower(text); }
 
-void grant(const ColumnWishes& wishes, const CsvTable& table, const std::vector<Key>& keys, CsvHead& head, Diagnostics& diagnostics) {
+void grant(const ColumnWishes& wishes, const CsvTable& table, const std::vector<Key>& keys, CsvHead& head,
+           Diagnostics& diagnostics) {
   const Place place{table.file, 0, 0, 1};
   std::vector<std::string> heads, names;
   for (const IntakeColumn& column : head.columns) heads.push_back(column.head);
@@ -197,7 +206,8 @@ void grant(const ColumnWishes& wishes, const CsvTable& table, const std::vector<
   const auto known = [&](const std::string& key) {
     if (key.empty() || is_key(keys, key)) return true;
     const std::string guess = did_you_mean(key, names);
-    diagnostics.error(place, "there is no key " + in_quotes(key), guess.empty() ? "its keys are: " + listed(names) : guess);
+    diagnostics.error(place, "there is no key " + in_quotes(key),
+                      guess.empty() ? "its keys are: " + listed(names) : guess);
     return false;
   };
   for (const auto& [wished, key] : wishes.keys) {
@@ -211,7 +221,8 @@ void grant(const ColumnWishes& wishes, const CsvTable& table, const std::vector<
     }
     if (found) continue;
     const std::string guess = did_you_mean(wished, heads);
-    diagnostics.error(place, "no column is headed " + in_quotes(wished), guess.empty() ? "the heads are: " + listed(heads) : guess);
+    diagnostics.error(place, "no column is headed " + in_quotes(wished),
+                      guess.empty() ? "the heads are: " + listed(heads) : guess);
   }
   for (const auto& [key, unit] : wishes.units) {
     if (!known(key)) continue;
@@ -226,7 +237,8 @@ bool headless(const std::vector<IntakeColumn>& columns, std::size_t at) {
   return at >= columns.size() || (columns[at].key.empty() && plain_signs(columns[at].head).empty());
 }
 
-CsvHead read_head(const CsvTable& table, const std::vector<Key>& keys, const ColumnWishes& wishes, Diagnostics& diagnostics) {
+CsvHead read_head(const CsvTable& table, const std::vector<Key>& keys, const ColumnWishes& wishes,
+                  Diagnostics& diagnostics) {
   CsvHead head;
   std::size_t most = 0;
   for (std::size_t i = 0; i < std::min<std::size_t>(table.rows.size(), 20); ++i) {

@@ -20,10 +20,10 @@ struct ColumnWishes {
 };
 
 struct CsvHead {
-  std::size_t row = 0;                  ///< index of the heads; rows begin after it
+  std::size_t row = 0;  ///< index of the heads; rows begin after it
   std::vector<IntakeColumn> columns;
-  std::vector<std::string> guesses;     ///< what was taken for granted of the columns
-  std::vector<std::string> doubles;     ///< of two columns for one key: which was taken
+  std::vector<std::string> guesses;  ///< what was taken for granted of the columns
+  std::vector<std::string> doubles;  ///< of two columns for one key: which was taken
 };
 
 /// Whether the column of this index, from 0, has no head: a cell there may be the end of a number with a comma.

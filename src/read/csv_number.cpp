@@ -13,24 +13,40 @@ namespace {
 
 using Pair = std::pair<std::string_view, std::string_view>;
 
-constexpr std::array<Pair, 19> signs = {{{"\u00A0", " "}, {"\u202F", " "}, {"\u2009", " "}, {"\u201C", "\""}, {"\u201D", "\""},
-                                         {"\u2033", "\""}, {"\u2032", "'"}, {"\u2018", "'"}, {"\u2019", "'"}, {"\u00D7", "x"},
-                                         {"\u2715", "x"}, {"\u2013", "-"}, {"\u2212", "-"}, {"\u00BD", " 1/2"}, {"\u00BC", " 1/4"},
-                                         {"\u00BE", " 3/4"}, {"\u00B2", "2"}, {"\u00B3", "3"}, {"\u00B0", " "}}};
+constexpr std::array<Pair, 19> signs = {{{"\u00A0", " "},
+                                         {"\u202F", " "},
+                                         {"\u2009", " "},
+                                         {"\u201C", "\""},
+                                         {"\u201D", "\""},
+                                         {"\u2033", "\""},
+                                         {"\u2032", "'"},
+                                         {"\u2018", "'"},
+                                         {"\u2019", "'"},
+                                         {"\u00D7", "x"},
+                                         {"\u2715", "x"},
+                                         {"\u2013", "-"},
+                                         {"\u2212", "-"},
+                                         {"\u00BD", " 1/2"},
+                                         {"\u00BC", " 1/4"},
+                                         {"\u00BE", " 3/4"},
+                                         {"\u00B2", "2"},
+                                         {"\u00B3", "3"},
+                                         {"\u00B0", " "}}};
 
 constexpr std::array<Pair, 40> unit_words = {
-    {{"lbs", "lb"},      {"lb.", "lb"},      {"lbs.", "lb"},    {"pound", "lb"},    {"pounds", "lb"}, {"#", "lb"},
-     {"ounce", "oz"},    {"ounces", "oz"},   {"oz.", "oz"},     {"kgs", "kg"},      {"kg.", "kg"},    {"kilo", "kg"},
-     {"kilos", "kg"},    {"kilogram", "kg"}, {"kilograms", "kg"}, {"gram", "g"},    {"grams", "g"},   {"gr", "g"},
-     {"\"", "in"},       {"''", "in"},       {"in.", "in"},     {"inch", "in"},     {"inches", "in"}, {"ins", "in"},
-     {"'", "ft"},        {"ft.", "ft"},      {"foot", "ft"},    {"feet", "ft"},     {"cms", "cm"},    {"cm.", "cm"},
-     {"mms", "mm"},      {"mtr", "m"},       {"metre", "m"},    {"metres", "m"},    {"meter", "m"},   {"meters", "m"},
-     {"yards", "yd"},    {"watts", "W"},     {"watt", "W"},     {"w", "W"}}};
+    {{"lbs", "lb"},   {"lb.", "lb"},      {"lbs.", "lb"},      {"pound", "lb"}, {"pounds", "lb"}, {"#", "lb"},
+     {"ounce", "oz"}, {"ounces", "oz"},   {"oz.", "oz"},       {"kgs", "kg"},   {"kg.", "kg"},    {"kilo", "kg"},
+     {"kilos", "kg"}, {"kilogram", "kg"}, {"kilograms", "kg"}, {"gram", "g"},   {"grams", "g"},   {"gr", "g"},
+     {"\"", "in"},    {"''", "in"},       {"in.", "in"},       {"inch", "in"},  {"inches", "in"}, {"ins", "in"},
+     {"'", "ft"},     {"ft.", "ft"},      {"foot", "ft"},      {"feet", "ft"},  {"cms", "cm"},    {"cm.", "cm"},
+     {"mms", "mm"},   {"mtr", "m"},       {"metre", "m"},      {"metres", "m"}, {"meter", "m"},   {"meters", "m"},
+     {"yards", "yd"}, {"watts", "W"},     {"watt", "W"},       {"w", "W"}}};
 
 bool digit(char c) { return c >= '0' && c <= '9'; }
 
 void replace_all(std::string& text, std::string_view what, std::string_view by) {
-  for (std::size_t at = 0; (at = text.find(what, at)) != std::string::npos; at += by.size()) text.replace(at, what.size(), by);
+  for (std::size_t at = 0; (at = text.find(what, at)) != std::string::npos; at += by.size())
+    text.replace(at, what.size(), by);
 }
 
 /// "1 250", "1.250.000": up to three digits, then threes, with one sign between. A number without signs is, too.
@@ -81,7 +97,8 @@ std::string take_number(std::string_view text, std::size_t& at, Decimals decimal
     const bool between = i > first && digit(text[i - 1]) && i + 1 < text.size() && digit(text[i + 1]);
     if (!between) return false;
     if (text[i] == '.' || text[i] == ',') return true;
-    const bool three = i + 3 < text.size() && digit(text[i + 2]) && digit(text[i + 3]) && (i + 4 >= text.size() || (!digit(text[i + 4]) && text[i + 4] != '/'));
+    const bool three = i + 3 < text.size() && digit(text[i + 2]) && digit(text[i + 3]) &&
+                       (i + 4 >= text.size() || (!digit(text[i + 4]) && text[i + 4] != '/'));
     return (text[i] == ' ' || text[i] == '\'') && three;
   };
   while (end < text.size() && belongs(end)) ++end;
@@ -95,12 +112,15 @@ std::string take_number(std::string_view text, std::size_t& at, Decimals decimal
   const bool alone = at < text.size() && text[at] == '/';
   std::size_t top = alone ? first : text.find_first_not_of(' ', at);
   const std::size_t slash = text.find('/', top == std::string_view::npos ? text.size() : top);
-  if (top == std::string_view::npos || slash == std::string_view::npos || slash == top || slash + 1 >= text.size()) return number;
+  if (top == std::string_view::npos || slash == std::string_view::npos || slash == top || slash + 1 >= text.size())
+    return number;
   const std::string_view over = text.substr(top, slash - top);
   std::size_t after = slash + 1;
   while (after < text.size() && digit(text[after])) ++after;
-  if (!std::all_of(over.begin(), over.end(), digit) || after == slash + 1 || over.size() > 3 || after - slash > 4) return number;
-  const int above = std::stoi(std::string(over)), under = std::stoi(std::string(text.substr(slash + 1, after - slash - 1)));
+  if (!std::all_of(over.begin(), over.end(), digit) || after == slash + 1 || over.size() > 3 || after - slash > 4)
+    return number;
+  const int above = std::stoi(std::string(over)),
+            under = std::stoi(std::string(text.substr(slash + 1, after - slash - 1)));
   if (above >= under || !sign.empty()) return {};
   at = after;
   const std::string value = plain((alone ? 0 : std::stod(number)) + static_cast<double>(above) / under, 6);

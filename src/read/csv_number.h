@@ -20,7 +20,7 @@ std::string plain_signs(std::string_view cell);
 
 /// "1,250.5 lbs" as number and unit words in turn, each number with a point and no thousands.
 struct CellNumber {
-  std::string text;   ///< "1250.5 lb", "6 ft 4 in", or "27" where there is no unit
+  std::string text;  ///< "1250.5 lb", "6 ft 4 in", or "27" where there is no unit
   bool has_unit = false;
   std::string guess;  ///< empty: nothing was taken for granted
   bool ok = false;

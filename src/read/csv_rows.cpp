@@ -17,7 +17,8 @@ namespace {
 bool blank(const std::string& text) { return plain_signs(text).empty(); }
 
 bool is_sum(const std::string& low) {
-  for (const char* word : {"total", "totals", "total:", "total weight", "grand total", "subtotal", "sub-total", "sum", "sum:"})
+  for (const char* word :
+       {"total", "totals", "total:", "total weight", "grand total", "subtotal", "sub-total", "sum", "sum:"})
     if (low == word) return true;
   return false;
 }
@@ -25,7 +26,7 @@ bool is_sum(const std::string& low) {
 /// One case as its rows gather.
 struct Gathered {
   IntakeRow row;
-  std::vector<std::pair<std::string, int>> contents;   ///< item, count
+  std::vector<std::pair<std::string, int>> contents;  ///< item, count
   Text contents_cell;
   std::string contents_column;
 };
@@ -44,7 +45,8 @@ class Rows {
 
   Intake read() {
     // What is typed goes before what is made: no code made for an earlier row may be one that a later row has.
-    for (std::size_t r = head_.row + 1; r < table_.rows.size(); ++r) codes_.take(CodeMaker::mended(cell(table_.rows[r], "code").value));
+    for (std::size_t r = head_.row + 1; r < table_.rows.size(); ++r)
+      codes_.take(CodeMaker::mended(cell(table_.rows[r], "code").value));
     for (std::size_t r = head_.row + 1; r < table_.rows.size(); ++r) read_row(table_.rows[r]);
     Intake out;
     out.file = table_.file->name;
@@ -67,7 +69,8 @@ class Rows {
     if (!c || c->key.empty()) return false;
     for (const char* part : {length_part, width_part, height_part, item_count_part})
       if (c->key == part) return true;
-    return std::any_of(keys_.begin(), keys_.end(), [&](const Key& key) { return key.name == c->key && has_numbers(key); });
+    return std::any_of(keys_.begin(), keys_.end(),
+                       [&](const Key& key) { return key.name == c->key && has_numbers(key); });
   }
 
   /// The cell under a key; empty where there is none.
@@ -85,7 +88,10 @@ class Rows {
   }
 
   std::string how() const {
-    const std::string parts = table_.delimiter == ';' ? "semicolons" : table_.delimiter == '\t' ? "tabs" : table_.delimiter == ',' ? "commas" : "parted by " + std::string(1, table_.delimiter);
+    const std::string parts = table_.delimiter == ';'    ? "semicolons"
+                              : table_.delimiter == '\t' ? "tabs"
+                              : table_.delimiter == ','  ? "commas"
+                                                         : "parted by " + std::string(1, table_.delimiter);
     return parts + ", " + table_.encoding + (decimals_ == Decimals::comma ? ", decimal comma" : ", decimal point");
   }
 
@@ -104,14 +110,17 @@ class Rows {
       ++filled;
       if (column(i) && utf8::lower(column(i)->head) == utf8::lower(row.cells[i].value)) ++like_head;
     }
-    const std::string first = utf8::lower(plain_signs(std::find_if(row.cells.begin(), row.cells.end(), [](const Text& c) { return !blank(c.value); })->value));
-    const auto said = static_cast<std::size_t>(std::count_if(head_.columns.begin(), head_.columns.end(), [](const IntakeColumn& c) { return !c.key.empty(); }));
+    const std::string first = utf8::lower(plain_signs(
+        std::find_if(row.cells.begin(), row.cells.end(), [](const Text& c) { return !blank(c.value); })->value));
+    const auto said = static_cast<std::size_t>(std::count_if(head_.columns.begin(), head_.columns.end(),
+                                                             [](const IntakeColumn& c) { return !c.key.empty(); }));
     if (like_head > 1 && like_head == filled)
       leave_out(row, "this row is the heads once more", "nothing to do; it is kept as a comment");
     else if (is_sum(first))
       leave_out(row, "this row is a sum, no " + section_, "nothing to do; it is kept as a comment");
     else if (filled == 1 && said >= 3 && blank(cell(row, "holds").value) && blank(cell(row, item_part).value))
-      leave_out(row, "this row says one thing alone, and was taken for a title", "give it a code or a form, if it is a " + section_ + "; it is kept as a comment");
+      leave_out(row, "this row says one thing alone, and was taken for a title",
+                "give it a code or a form, if it is a " + section_ + "; it is kept as a comment");
     else
       return false;
     return true;
@@ -122,7 +131,8 @@ class Rows {
     const Text code = cell(row, "code"), name = cell(row, "name");
     if (blank(code.value) && blank(name.value)) {
       if (open_ && (!blank(cell(row, "holds").value) || !blank(cell(row, item_part).value))) {
-        gathered_[*open_].row.guesses.push_back("line " + std::to_string(row.place.line) + " goes on with its contents");
+        gathered_[*open_].row.guesses.push_back("line " + std::to_string(row.place.line) +
+                                                " goes on with its contents");
         add_contents(row, gathered_[*open_]);
         keep_beside(row, gathered_[*open_].row);
         return;
@@ -158,7 +168,9 @@ class Rows {
       const IntakeColumn* c = column(i);
       if (c && (c->key == "code" || c->key == "name" || blank(row.cells[i].value))) continue;
       if (!c || c->key.empty()) continue;
-      if (c->key.find(':') == std::string::npos && !(c->key == "holds" && section_ == "case" && !row.cells[i].value.starts_with("["))) read_key(one.row, *c, row.cells[i]);
+      if (c->key.find(':') == std::string::npos &&
+          !(c->key == "holds" && section_ == "case" && !row.cells[i].value.starts_with("[")))
+        read_key(one.row, *c, row.cells[i]);
     }
     read_parts_of_size(row, one.row);
     if (section_ == "case" && one.row.text("form").empty()) guess_form(one.row);
@@ -192,7 +204,8 @@ class Rows {
     row.lines.push_back({"name", none ? code.value : name.value, "", none ? code : name, false});
   }
 
-  void refuse(IntakeRow& row, const std::string& head, const Text& cell, const std::string& cause, const std::string& hint) {
+  void refuse(IntakeRow& row, const std::string& head, const Text& cell, const std::string& cause,
+              const std::string& hint) {
     diagnostics_.warning(cell.place, cause, hint);
     row.beside.push_back(head + ": " + cell.value);
   }
@@ -213,7 +226,8 @@ class Rows {
     for (const char* part : {length_part, width_part, height_part}) {
       const Text typed = cell(row, part);
       if (blank(typed.value)) continue;
-      const auto at = std::find_if(head_.columns.begin(), head_.columns.end(), [&](const IntakeColumn& c) { return c.key == part; });
+      const auto at = std::find_if(head_.columns.begin(), head_.columns.end(),
+                                   [&](const IntakeColumn& c) { return c.key == part; });
       if (first.value.empty()) first = typed;
       cells += (cells.empty() ? "" : " x ") + typed.value;
       const ReadCell side = read_quantity_cell(typed.value, {Measure::length}, at->unit, decimals_);
@@ -242,7 +256,9 @@ class Rows {
     const std::string name = utf8::lower(row.text("name"));
     std::string form = "box";
     for (const auto& [kind, list] : words)
-      if (form == "box" && std::any_of(list.begin(), list.end(), [&](const char* word) { return name.find(word) != std::string::npos; })) form = kind;
+      if (form == "box" &&
+          std::any_of(list.begin(), list.end(), [&](const char* word) { return name.find(word) != std::string::npos; }))
+        form = kind;
     row.guesses.push_back("form " + form + (form == "box" ? "" : " from the name"));
     row.lines.push_back({"form", form, "", {form, row.place}, false});
   }
@@ -284,9 +300,12 @@ class Rows {
     if (blank(item.value)) return;
     ContentWords words{1, plain_signs(item.value), false};
     if (!blank(count.value)) {
-      const ReadCell read = read_cell(count.value, {"count", "whole number", false, false, {}, {}, {}, {}}, "", decimals_);
+      const ReadCell read =
+          read_cell(count.value, {"count", "whole number", false, false, {}, {}, {}, {}}, "", decimals_);
       const auto* number = read.value ? std::get_if<RawToml>(&*read.value) : nullptr;
-      if (!number || number->text == "0") return refuse(one.row, item.value, count, in_quotes(count.value) + " is no number of pieces", "write how many, for example 4");
+      if (!number || number->text == "0")
+        return refuse(one.row, item.value, count, in_quotes(count.value) + " is no number of pieces",
+                      "write how many, for example 4");
       words.count = std::stoi(number->text);
       words.counted = true;
     }
@@ -300,7 +319,8 @@ class Rows {
       if (headless(head_.columns, i))
         diagnostics_.warning(row.cells[i].place, in_quotes(row.cells[i].value) + " stands in a column without a head",
                              "put a number with a comma into quotes, or head the column; it is kept as a comment");
-      out.beside.push_back((c && !blank(c->head) ? c->head : "column " + std::to_string(i + 1)) + ": " + row.cells[i].value);
+      out.beside.push_back((c && !blank(c->head) ? c->head : "column " + std::to_string(i + 1)) + ": " +
+                           row.cells[i].value);
     }
   }
 
@@ -308,7 +328,8 @@ class Rows {
     if (one.contents.empty()) return;
     std::string text;
     for (const auto& [item, count] : one.contents)
-      text += (text.empty() ? "" : ", ") + std::string("{ item = \"") + item + "\", count = " + std::to_string(count) + " }";
+      text += (text.empty() ? "" : ", ") + std::string("{ item = \"") + item + "\", count = " + std::to_string(count) +
+              " }";
     one.row.lines.push_back({"holds", RawToml{"[" + text + "]"}, one.contents_column, one.contents_cell, false});
   }
 
@@ -334,7 +355,8 @@ Intake read_rows(const CsvTable& table, const std::string& section, const Kit& k
   CsvHead head = read_head(table, keys, wishes, diagnostics);
   if (diagnostics.errors() > before) return {};
   if (head.row + 1 >= table.rows.size()) {
-    diagnostics.error({table.file, 0, 0, 1}, "there is no row below the heads", "nothing is there to take in; check the file");
+    diagnostics.error({table.file, 0, 0, 1}, "there is no row below the heads",
+                      "nothing is there to take in; check the file");
     return {};
   }
   guesses = head.guesses;

@@ -114,7 +114,8 @@ char guess_delimiter(const SourceFile* file) {
   return best;
 }
 
-/// What a first line "sep=;" says; 0: nothing. The line is taken out of `text`, its end is not: lines keep their numbers.
+/// What a first line "sep=;" says; 0: nothing. The line is taken out of `text`, its end is not: lines keep their
+/// numbers.
 char said_delimiter(std::string& text) {
   if (!text.starts_with("sep=") || text.size() < 5) return 0;
   const std::size_t end = std::min(text.find_first_of("\r\n"), text.size());

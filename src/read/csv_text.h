@@ -20,7 +20,7 @@ struct CsvTable {
   const SourceFile* file = nullptr;
   char delimiter = ',';
   std::string encoding;
-  std::vector<CsvRow> rows;   ///< rows without any text are left out
+  std::vector<CsvRow> rows;  ///< rows without any text are left out
 };
 
 /// Rows of a spreadsheet saved as text: comma, semicolon or tab, whichever makes the rows alike (a first line

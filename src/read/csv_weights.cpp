@@ -11,7 +11,8 @@
 namespace dunnage {
 namespace {
 
-const std::vector<Key> weight_keys = {{"code", "text", true, false, {}, {}, {}, {}}, {"weighed", "mass", true, false, {}, {}, {}, {}}};
+const std::vector<Key> weight_keys = {{"code", "text", true, false, {}, {}, {}, {}},
+                                      {"weighed", "mass", true, false, {}, {}, {}, {}}};
 
 std::string as_the_kit_spells(const Catalogue& c, const std::string& typed) {
   const std::string low = utf8::lower(typed);
@@ -35,17 +36,20 @@ bool under_heads(const std::vector<Text>& row, const CsvHead& head, Diagnostics&
 
 }  // namespace
 
-std::vector<ScaleReading> read_weights(const CsvTable& table, const Catalogue& catalogue, const ColumnWishes& wishes, Diagnostics& diagnostics) {
+std::vector<ScaleReading> read_weights(const CsvTable& table, const Catalogue& catalogue, const ColumnWishes& wishes,
+                                       Diagnostics& diagnostics) {
   const std::size_t before = diagnostics.errors();
   const CsvHead head = read_head(table, weight_keys, wishes, diagnostics);
   if (diagnostics.errors() > before) return {};
   const auto column = [&](const char* key) {
-    const auto at = std::find_if(head.columns.begin(), head.columns.end(), [&](const IntakeColumn& c) { return c.key == key; });
+    const auto at =
+        std::find_if(head.columns.begin(), head.columns.end(), [&](const IntakeColumn& c) { return c.key == key; });
     return static_cast<std::size_t>(at - head.columns.begin());
   };
   const std::size_t code_at = column("code"), mass_at = column("weighed"), none = head.columns.size();
   if (code_at == none || mass_at == none) {
-    diagnostics.error({table.file, 0, 0, 1}, std::string("no column is headed as ") + (code_at == none ? "a code" : "a weight"),
+    diagnostics.error({table.file, 0, 0, 1},
+                      std::string("no column is headed as ") + (code_at == none ? "a code" : "a weight"),
                       "head the columns code and weight (lb), or say --column HEAD=code --column HEAD=weighed");
     return {};
   }
@@ -62,18 +66,25 @@ std::vector<ScaleReading> read_weights(const CsvTable& table, const Catalogue& c
     const std::string mass = mass_at < row.size() ? plain_signs(row[mass_at].value) : "";
     if (code.empty() && mass.empty()) continue;
     if (code.empty() || mass.empty()) {
-      diagnostics.warning(table.rows[r].place, code.empty() ? "this row has a mass and no code" : in_quotes(code) + " has no mass", "fill it in, or leave the row out");
+      diagnostics.warning(table.rows[r].place,
+                          code.empty() ? "this row has a mass and no code" : in_quotes(code) + " has no mass",
+                          "fill it in, or leave the row out");
       continue;
     }
     if (!under_heads(row, head, diagnostics)) continue;
     const ReadCell read = read_quantity_cell(mass, {Measure::mass}, head.columns[mass_at].unit, decimals);
-    const auto parsed = read.value ? parse_quantity(std::get<std::string>(*read.value), Measure::mass) : ParsedQuantity{std::nullopt, {read.cause, read.hint}};
+    const auto parsed = read.value ? parse_quantity(std::get<std::string>(*read.value), Measure::mass)
+                                   : ParsedQuantity{std::nullopt, {read.cause, read.hint}};
     if (!parsed.si)
       diagnostics.warning(row[mass_at].place, parsed.problem.cause, parsed.problem.hint);
     else if (!within(range::case_mass, *parsed.si))
-      diagnostics.warning(row[mass_at].place, in_quotes(mass) + " is out of range", std::string(range::case_mass.name) + ": " + words(range::case_mass));
+      diagnostics.warning(row[mass_at].place, in_quotes(mass) + " is out of range",
+                          std::string(range::case_mass.name) + ": " + words(range::case_mass));
     else
-      out.push_back({{as_the_kit_spells(catalogue, code), row[code_at].place}, {Mass::from_si(*parsed.si), row[mass_at].place}, std::get<std::string>(*read.value), read.guess});
+      out.push_back({{as_the_kit_spells(catalogue, code), row[code_at].place},
+                     {Mass::from_si(*parsed.si), row[mass_at].place},
+                     std::get<std::string>(*read.value),
+                     read.guess});
   }
   return out;
 }

@@ -9,9 +9,7 @@ namespace {
 
 constexpr int most = 9999;
 
-std::optional<Sourced<int>> read_socket(TableReader& section) {
-  return section.maybe_count("socket", 1, most);
-}
+std::optional<Sourced<int>> read_socket(TableReader& section) { return section.maybe_count("socket", 1, most); }
 
 Radio read_radio(TableReader& entry) {
   Radio radio;
@@ -88,9 +86,8 @@ Run read_run(TableReader& section) {
   run.length = section.quantity<Length>("length", range::run_length);
   run.count = section.count("count", 1, most, 1);
   section.entries("over", [&](TableReader& entry) { run.over.push_back(read_crossing(entry)); });
-  const bool summed =
-      !run.over.empty() && std::all_of(run.over.begin(), run.over.end(),
-                                       [](const Crossing& part) { return part.length.has_value(); });
+  const bool summed = !run.over.empty() && std::all_of(run.over.begin(), run.over.end(),
+                                                       [](const Crossing& part) { return part.length.has_value(); });
   if (!section.has("length") && !summed)
     section.error(section.place(), "[[run]] has no \"length\"",
                   "add length = \"50 ft\", or a length to every part of \"over\"");

@@ -22,9 +22,7 @@ FaceFile read_face(const toml::table& entry, const std::filesystem::path& folder
 }
 
 void check_roles(const std::vector<FaceFile>& faces, const std::string& list) {
-  const auto count = [&](const std::string& role) {
-    return std::ranges::count(faces, role, &FaceFile::role);
-  };
+  const auto count = [&](const std::string& role) { return std::ranges::count(faces, role, &FaceFile::role); };
   for (const FaceFile& face : faces) {
     if (count(face.role) > 1) throw WorldError(list + ": the role \"" + face.role + "\" is given twice");
     for (const std::string& role : face.fallback)

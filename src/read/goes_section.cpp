@@ -84,8 +84,7 @@ ConditionTable read_conditions(TableReader& table) {
   out.place = table.place();
   const std::vector<Text> keys = table.keys();
   if (keys.empty())
-    table.error(table.place(), "a rule of \"goes\" is empty",
-                "write what it depends on, or goes = \"always\"");
+    table.error(table.place(), "a rule of \"goes\" is empty", "write what it depends on, or goes = \"always\"");
   for (const Text& key : keys) {
     const FactKey split_key = split(key.value);
     const FactKind* kind = fact_kind(split_key.fact);
@@ -110,8 +109,8 @@ Goes read_goes(TableReader& section) {
   Goes goes;
   if (section.has("goes")) goes.place = section.place_of_value("goes");
   if (!section.has("goes") || section.is_text("goes")) {
-    goes.kind = section.word<Goes::Kind>(
-        "goes", {{"always", Goes::Kind::always}, {"asked", Goes::Kind::asked}}, Goes::Kind::unstated);
+    goes.kind = section.word<Goes::Kind>("goes", {{"always", Goes::Kind::always}, {"asked", Goes::Kind::asked}},
+                                         Goes::Kind::unstated);
     return goes;
   }
   goes.kind = Goes::Kind::when;
@@ -121,15 +120,9 @@ Goes read_goes(TableReader& section) {
 
 namespace {
 
-const WordTable<std::string> counted = {{"crew", "crew"},
-                                        {"volunteers", "volunteers"},
-                                        {"audience", "audience"},
-                                        {"input", "input"},
-                                        {"mix", "mix"},
-                                        {"run", "run"},
-                                        {"crossing", "crossing"},
-                                        {"hour", "hour"},
-                                        {"day", "day"}};
+const WordTable<std::string> counted = {
+    {"crew", "crew"}, {"volunteers", "volunteers"}, {"audience", "audience"}, {"input", "input"}, {"mix", "mix"},
+    {"run", "run"},   {"crossing", "crossing"},     {"hour", "hour"},         {"day", "day"}};
 const WordTable<std::string> crossers = {{"feet", "feet"}, {"wheels", "wheels"}};
 
 void read_every(TableReader& entry, Per& per) {

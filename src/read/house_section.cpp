@@ -8,8 +8,8 @@ namespace {
 HouseLift read_lift(TableReader& section) {
   HouseLift lift;
   lift.place = section.place();
-  lift.people = section.word<People>("people", {{"crew", People::crew}, {"volunteers", People::volunteers}},
-                                     People::volunteers);
+  lift.people =
+      section.word<People>("people", {{"crew", People::crew}, {"volunteers", People::volunteers}}, People::volunteers);
   lift.deck = section.quantity<Length>("deck", range::height);
   lift.aid = section.text_or("aid", lift.aid).value;
   lift.one = section.quantity<Mass>("one", range::case_mass);
@@ -56,8 +56,8 @@ House read_house(TableReader& section) {
   house.place = section.place();
   house.name = section.text("name");
   house.phone = section.text_or("phone");
-  house.units = section.word<UnitSystem>("units", {{"us", UnitSystem::us}, {"metric", UnitSystem::metric}},
-                                         UnitSystem::metric);
+  house.units =
+      section.word<UnitSystem>("units", {{"us", UnitSystem::us}, {"metric", UnitSystem::metric}}, UnitSystem::metric);
   const bool us = house.units == UnitSystem::us;
   house.paper = section.word<PaperSize>("paper", {{"letter", PaperSize::letter}, {"a4", PaperSize::a4}},
                                         us ? PaperSize::letter : PaperSize::a4);

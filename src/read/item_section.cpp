@@ -31,8 +31,7 @@ Item read_item(TableReader& section) {
   item.from_frequency = section.quantity<Frequency>("from", range::frequency);
   item.to_frequency = section.quantity<Frequency>("to", range::frequency);
   if (item.from_frequency && item.to_frequency && item.from_frequency->value > item.to_frequency->value)
-    section.error(item.to_frequency->place, "\"to\" is below \"from\"",
-                  "write the lower frequency under \"from\"");
+    section.error(item.to_frequency->place, "\"to\" is below \"from\"", "write the lower frequency under \"from\"");
   return item;
 }
 

@@ -29,19 +29,16 @@ void read_sections(TableReader& top, Growing& growing) {
   top.table("house", "[house]", [&](TableReader& section) {
     if (kit.house.place.known())
       section.diagnostics().error(section.place(), "[house] stands twice in this kit",
-                                  "put all its keys under one [house]", kit.house.place,
-                                  "it stands first here");
+                                  "put all its keys under one [house]", kit.house.place, "it stands first here");
     House house = read_house(section);
     if (!kit.house.place.known()) kit.house = std::move(house);
   });
   top.tables("item", "[[item]]", [&](TableReader& section) { kit.items.push_back(read_item(section)); });
   top.tables("case", "[[case]]", [&](TableReader& section) { kit.cases.push_back(read_case(section)); });
-  top.tables("unit", "[[unit]]",
-             [&](TableReader& section) { kit.changes.push_back(read_unit_change(section)); });
+  top.tables("unit", "[[unit]]", [&](TableReader& section) { kit.changes.push_back(read_unit_change(section)); });
   top.tables("structure", "[[structure]]",
              [&](TableReader& section) { kit.structures.push_back(read_structure(section)); });
-  top.tables("vehicle", "[[vehicle]]",
-             [&](TableReader& section) { kit.vehicles.push_back(read_vehicle(section)); });
+  top.tables("vehicle", "[[vehicle]]", [&](TableReader& section) { kit.vehicles.push_back(read_vehicle(section)); });
 }
 
 /// More pieces than any house owns are a slip of the keyboard, and would take all memory.
@@ -51,16 +48,15 @@ bool few_enough(const Kit& kit, Diagnostics& diagnostics) {
   for (const Case& box : kit.cases) {
     units += box.count;
     if (units <= most_units) continue;
-    diagnostics.error(box.code.place, "with this case the kit has more than " + std::to_string(most_units) + " pieces", "check each count");
+    diagnostics.error(box.code.place, "with this case the kit has more than " + std::to_string(most_units) + " pieces",
+                      "check each count");
     return false;
   }
   return true;
 }
 
 /// The place of the kit as a whole: the folder's name alone.
-Place folder_itself(const std::string& folder, Sources& sources) {
-  return {sources.add(folder, {}), 0, 0, 1};
-}
+Place folder_itself(const std::string& folder, Sources& sources) { return {sources.add(folder, {}), 0, 0, 1}; }
 
 /// The kit of files already parsed. Where a file could not be parsed (`complete` false) the mistakes of the
 /// others are told, but not what seems to be missing.
@@ -114,8 +110,7 @@ std::pair<std::string, std::string> refusal(const fs::path& folder) {
 
 }  // namespace
 
-std::optional<Kit> read_kit(const fs::path& folder, Sources& sources, Diagnostics& diagnostics,
-                            Place named_at) {
+std::optional<Kit> read_kit(const fs::path& folder, Sources& sources, Diagnostics& diagnostics, Place named_at) {
   const auto place = [&] { return named_at.known() ? named_at : folder_itself(folder.string(), sources); };
   if (const auto [cause, hint] = refusal(folder); !cause.empty()) {
     diagnostics.error(place(), cause, hint);
@@ -133,8 +128,8 @@ std::optional<Kit> read_kit(const fs::path& folder, Sources& sources, Diagnostic
   return read_parsed(folder.string(), parsed, parsed.size() == paths.size(), sources, diagnostics);
 }
 
-std::optional<Kit> read_kit_texts(const std::string& folder, const std::vector<NamedText>& files,
-                                  Sources& sources, Diagnostics& diagnostics) {
+std::optional<Kit> read_kit_texts(const std::string& folder, const std::vector<NamedText>& files, Sources& sources,
+                                  Diagnostics& diagnostics) {
   std::vector<TomlFile> parsed;
   for (const auto& [name, text] : files)
     if (auto file = parse_toml(name, text, sources, diagnostics)) parsed.push_back(std::move(*file));

@@ -23,13 +23,12 @@ std::optional<Kit> read_kit(const std::filesystem::path& folder, Sources& source
 
 /// The same from name and text, in the order given.
 using NamedText = std::pair<std::string, std::string>;
-std::optional<Kit> read_kit_texts(const std::string& folder, const std::vector<NamedText>& files,
-                                  Sources& sources, Diagnostics& diagnostics);
+std::optional<Kit> read_kit_texts(const std::string& folder, const std::vector<NamedText>& files, Sources& sources,
+                                  Diagnostics& diagnostics);
 
 /// Name and text of each file of a kit's folder, in order of name; empty where there is no folder or no such file.
 /// A file that cannot be read is told.
-std::vector<NamedText> load_kit_texts(const std::filesystem::path& folder, Sources& sources,
-                                      Diagnostics& diagnostics);
+std::vector<NamedText> load_kit_texts(const std::filesystem::path& folder, Sources& sources, Diagnostics& diagnostics);
 
 /// Every key that any file of a kit may have, as the reader asks for it.
 std::vector<Key> keys_of_a_kit();

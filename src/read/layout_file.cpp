@@ -51,8 +51,7 @@ void read_page(TableReader& page, Layout& layout) {
     layout.across = cards.count("across", 1, 20, 1);
     layout.down = cards.count("down", 1, 40, 1);
     layout.cut_marks = cards.flag("cut_marks", false);
-    if (const auto gutter = cards.quantity<Paper>("gutter", range::paper_length))
-      layout.gutter = gutter->value;
+    if (const auto gutter = cards.quantity<Paper>("gutter", range::paper_length)) layout.gutter = gutter->value;
   });
 }
 
@@ -66,8 +65,8 @@ void tell_doubles(const Layout& layout, Diagnostics& diagnostics) {
       if (id.empty()) continue;
       const auto [first, fresh] = seen.emplace(id, block.place);
       if (!fresh)
-        diagnostics.error(block.place, "the block \"" + id + "\" is placed twice", "keep one of the two",
-                          first->second, "first placed here");
+        diagnostics.error(block.place, "the block \"" + id + "\" is placed twice", "keep one of the two", first->second,
+                          "first placed here");
     }
   }
 }
@@ -78,8 +77,7 @@ void read_sections(TableReader& top, Layout& layout) {
   const TypeStyle head = read_style(top, "head", type);
   layout.title = read_style(top, "title", head);
   layout.running = read_style(top, "running", type);
-  top.tables("block", "[[block]]",
-             [&](TableReader& block) { layout.blocks.push_back(read_block(block, type, head)); });
+  top.tables("block", "[[block]]", [&](TableReader& block) { layout.blocks.push_back(read_block(block, type, head)); });
 }
 
 std::optional<Layout> from_file(std::string name, const TomlFile& file, Diagnostics& diagnostics) {
@@ -103,8 +101,8 @@ std::optional<Layout> read_layout(std::string name, std::string file, std::strin
   return parsed ? from_file(std::move(name), *parsed, diagnostics) : std::nullopt;
 }
 
-std::optional<Layout> load_layout(const std::filesystem::path& path, Sources& sources,
-                                  Diagnostics& diagnostics, Place named_at) {
+std::optional<Layout> load_layout(const std::filesystem::path& path, Sources& sources, Diagnostics& diagnostics,
+                                  Place named_at) {
   const auto parsed = load_toml(path, sources, diagnostics, named_at);
   return parsed ? from_file(path.stem().string(), *parsed, diagnostics) : std::nullopt;
 }

@@ -22,8 +22,8 @@ std::optional<Layout> read_layout(std::string name, std::string file, std::strin
 
 /// The same from a file; the layout's name is the file's without ".toml". A missing file is an error at
 /// `named_at`.
-std::optional<Layout> load_layout(const std::filesystem::path& path, Sources& sources,
-                                  Diagnostics& diagnostics, Place named_at = {});
+std::optional<Layout> load_layout(const std::filesystem::path& path, Sources& sources, Diagnostics& diagnostics,
+                                  Place named_at = {});
 
 /// Every key that a layout may have, as its reader asks for them.
 std::vector<Key> keys_of_a_layout();

@@ -14,7 +14,7 @@ namespace fs = std::filesystem;
 /// What a folder or file is by what stands in it; nothing is told of its mistakes.
 struct Looks {
   bool show = false, kit_file = false;
-  std::string kit;                   ///< of a show: the folder that it names
+  std::string kit;  ///< of a show: the folder that it names
 };
 
 Looks looks_of(const fs::path& path) {
@@ -63,9 +63,11 @@ Mistaken show_named_as_kit(const fs::path& path) {
   const std::string quoted = in_quotes(path.string());
   const Looks looks = looks_of(path);
   if (looks.show)
-    return {quoted + " is a show, and a kit is wanted",
-            "name its kit's folder: " + (looks.kit.empty() ? std::string("the one that kit = \"...\" names") : looks.kit)};
-  if (looks.kit_file) return {quoted + " is one file of a kit, and a kit is its whole folder", "name the folder: " + folder_of(path)};
+    return {
+        quoted + " is a show, and a kit is wanted",
+        "name its kit's folder: " + (looks.kit.empty() ? std::string("the one that kit = \"...\" names") : looks.kit)};
+  if (looks.kit_file)
+    return {quoted + " is one file of a kit, and a kit is its whole folder", "name the folder: " + folder_of(path)};
   return {};
 }
 

@@ -93,10 +93,8 @@ Load read_load(TableReader& section) {
 }  // namespace
 
 void read_power_and_load_sections(TableReader& top, Show& show) {
-  top.tables("supply", "[[supply]]",
-             [&](TableReader& section) { show.supplies.push_back(read_supply(section)); });
-  top.tables("circuit", "[[circuit]]",
-             [&](TableReader& section) { show.circuits.push_back(read_circuit(section)); });
+  top.tables("supply", "[[supply]]", [&](TableReader& section) { show.supplies.push_back(read_supply(section)); });
+  top.tables("circuit", "[[circuit]]", [&](TableReader& section) { show.circuits.push_back(read_circuit(section)); });
   top.tables("load", "[[load]]", [&](TableReader& section) { show.loads.push_back(read_load(section)); });
 }
 

@@ -54,9 +54,9 @@ bool References::one_of(const Text& typed, const std::vector<std::string>& known
 bool References::item(const Text& typed) const {
   if (catalogue_.item_index(typed.value) >= 0) return true;
   const bool is_case = catalogue_.case_index(typed.value) >= 0;
-  return one_of(typed, known().items, "no item has the code " + in_quotes(typed.value),
-                is_case ? "that is a case, and a case holds items only"
-                        : "add an [[item]] with this code, or correct it");
+  return one_of(
+      typed, known().items, "no item has the code " + in_quotes(typed.value),
+      is_case ? "that is a case, and a case holds items only" : "add an [[item]] with this code, or correct it");
 }
 
 bool References::box(const Text& typed) const {
@@ -68,9 +68,9 @@ bool References::box(const Text& typed) const {
 bool References::piece(const Text& typed) const {
   if (catalogue_.case_index(typed.value) >= 0 || catalogue_.unit_index(typed.value) >= 0) return true;
   const bool is_item = catalogue_.item_index(typed.value) >= 0;
-  return one_of(typed, known().pieces, "no case has the code " + in_quotes(typed.value),
-                is_item ? "that is an item; name the case it lives in"
-                        : "add a [[case]] with this code, or correct it");
+  return one_of(
+      typed, known().pieces, "no case has the code " + in_quotes(typed.value),
+      is_item ? "that is an item; name the case it lives in" : "add a [[case]] with this code, or correct it");
 }
 
 bool References::word(const Text& typed) const {
@@ -105,15 +105,14 @@ bool References::vehicle(const Text& typed) const {
                 "the kit's vehicles are: " + listed(vehicles_));
 }
 
-void References::once_each(const std::vector<Text>& names, const std::string& what,
-                           const std::string& hint) const {
+void References::once_each(const std::vector<Text>& names, const std::string& what, const std::string& hint) const {
   std::map<std::string, Place> first;
   for (const Text& name : names) {
     if (name.value.empty()) continue;
     const auto [at, fresh] = first.emplace(name.value, name.place);
     if (!fresh)
-      diagnostics_.error(name.place, "the " + what + " " + in_quotes(name.value) + " stands twice",
-                         hint, at->second, "it stands first here");
+      diagnostics_.error(name.place, "the " + what + " " + in_quotes(name.value) + " stands twice", hint, at->second,
+                         "it stands first here");
   }
 }
 

@@ -43,7 +43,9 @@ class References {
   const Catalogue& catalogue_;
   Diagnostics& diagnostics_;
   /// What may be named, sorted; made when a code is not found, which is seldom.
-  struct Known { std::vector<std::string> items, cases, pieces, words, words_and_units; };
+  struct Known {
+    std::vector<std::string> items, cases, pieces, words, words_and_units;
+  };
   const Known& known() const;
   mutable std::optional<Known> known_;
   std::vector<std::string> structures_, vehicles_;

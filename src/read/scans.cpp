@@ -19,7 +19,8 @@ namespace {
 /// Dates and times as phones and spreadsheets write them.
 const std::regex& stamp() {
   static const std::regex one(
-      "(?:[0-9]{4}[-/.][0-9]{1,2}[-/.][0-9]{1,2}|[0-9]{1,2}[-/.][0-9]{1,2}[-/.][0-9]{2,4})(?:[T, ]+[0-9]{1,2}:[0-9]{2}(?::[0-9]{2}(?:\\.[0-9]+)?)?(?: ?[AaPp]\\.?[Mm]\\.?)?(?:Z|[+-][0-9]{2}:?[0-9]{2})?)?"
+      "(?:[0-9]{4}[-/.][0-9]{1,2}[-/.][0-9]{1,2}|[0-9]{1,2}[-/.][0-9]{1,2}[-/.][0-9]{2,4})(?:[T, "
+      "]+[0-9]{1,2}:[0-9]{2}(?::[0-9]{2}(?:\\.[0-9]+)?)?(?: ?[AaPp]\\.?[Mm]\\.?)?(?:Z|[+-][0-9]{2}:?[0-9]{2})?)?"
       "|[0-9]{1,2}:[0-9]{2}(?::[0-9]{2}(?:\\.[0-9]+)?)?(?: ?[AaPp]\\.?[Mm]\\.?)?");
   return one;
 }
@@ -51,10 +52,17 @@ Line clean(const std::string& raw, std::uint32_t number) {
       line.text = stripped(rest);
     }
   }
-  static const std::regex at_end("(?:^|[ \\t,;|\"\\[(]+)(" + std::string("(?:[0-9]{4}[-/.][0-9]{1,2}[-/.][0-9]{1,2}|[0-9]{1,2}[-/.][0-9]{1,2}[-/.][0-9]{2,4})?[T, ]*[0-9]{1,2}:[0-9]{2}(?::[0-9]{2}(?:\\.[0-9]+)?)?(?: ?[AaPp]\\.?[Mm]\\.?)?(?:Z|[+-][0-9]{2}:?[0-9]{2})?") + ")[\\])\"]*$");
+  static const std::regex at_end(
+      "(?:^|[ \\t,;|\"\\[(]+)(" +
+      std::string(
+          "(?:[0-9]{4}[-/.][0-9]{1,2}[-/.][0-9]{1,2}|[0-9]{1,2}[-/.][0-9]{1,2}[-/.][0-9]{2,4})?[T, "
+          "]*[0-9]{1,2}:[0-9]{2}(?::[0-9]{2}(?:\\.[0-9]+)?)?(?: ?[AaPp]\\.?[Mm]\\.?)?(?:Z|[+-][0-9]{2}:?[0-9]{2})?") +
+      ")[\\])\"]*$");
   const std::size_t cut = line.text.size() > most ? line.text.size() - most : 0;
   const std::string tail = line.text.substr(cut);
-  if (line.time.empty() && std::regex_search(tail, m, at_end, cut > 0 ? std::regex_constants::match_not_bol : std::regex_constants::match_default)) {
+  if (line.time.empty() &&
+      std::regex_search(tail, m, at_end,
+                        cut > 0 ? std::regex_constants::match_not_bol : std::regex_constants::match_default)) {
     line.time = stripped(m[1]);
     line.text = stripped(line.text.substr(0, cut + static_cast<std::size_t>(m.position())));
   }
@@ -64,7 +72,9 @@ Line clean(const std::string& raw, std::uint32_t number) {
 /// Letters with a digit or a dash among them: what a code looks like, and no plain word.
 bool looks_like_code(const std::string& word) {
   const bool letter = !word.empty() && std::isalpha(static_cast<unsigned char>(word.front()));
-  return letter && word.find_first_not_of("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_") == std::string::npos &&
+  return letter &&
+         word.find_first_not_of("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_") ==
+             std::string::npos &&
          word.find_first_of("0123456789-_") != std::string::npos;
 }
 
@@ -79,7 +89,8 @@ std::string name_of(const Catalogue& c, int unit, const std::string& rest) {
 
 class Reader {
  public:
-  Reader(const Catalogue& c, const SourceFile* file, Stage stage, std::string list) : c_(c), file_(file), stage_(stage), list_(std::move(list)) {
+  Reader(const Catalogue& c, const SourceFile* file, Stage stage, std::string list)
+      : c_(c), file_(file), stage_(stage), list_(std::move(list)) {
     for (std::size_t u = 0; u < c.units.size(); ++u) units_[utf8::lower(c.units[u].code)] = static_cast<int>(u);
     for (const Case& box : c.kit.cases) known_.insert(utf8::lower(box.code.value));
     for (const auto& [code, unit] : units_) known_.insert(code);
@@ -103,7 +114,9 @@ class Reader {
 
  private:
   static std::string commas_apart(std::string text) {
-    std::replace_if(text.begin(), text.end(), [](char c) { return c == ',' || c == ';' || c == '|' || c == '\t' || c == '"'; }, ' ');
+    std::replace_if(
+        text.begin(), text.end(), [](char c) { return c == ',' || c == ';' || c == '|' || c == '\t' || c == '"'; },
+        ' ');
     return text;
   }
   bool known(const std::string& word) const { return known_.count(utf8::lower(word)) > 0; }
@@ -115,8 +128,15 @@ class Reader {
   void add(const std::string& typed, int unit, const Line& line, const std::string& note) {
     const std::string_view text = file_->line(line.number);
     const std::size_t at = text.find(typed);
-    const auto column = static_cast<std::uint32_t>(at == std::string_view::npos ? 1 : utf8::length(text.substr(0, at)) + 1);
-    scans.push_back({stage_, list_, typed, unit, line.time, note, {file_, line.number, column, static_cast<std::uint32_t>(typed.size())}});
+    const auto column =
+        static_cast<std::uint32_t>(at == std::string_view::npos ? 1 : utf8::length(text.substr(0, at)) + 1);
+    scans.push_back({stage_,
+                     list_,
+                     typed,
+                     unit,
+                     line.time,
+                     note,
+                     {file_, line.number, column, static_cast<std::uint32_t>(typed.size())}});
   }
 
   void of_code(const Line& line, const std::vector<std::string>& words) {
@@ -134,7 +154,8 @@ class Reader {
     }
     Line stamped = clean(rest, line.number);  // "BAG-1 16:10 wheel squeaks"
     if (stamped.time.empty()) stamped.time = line.time;
-    while (!stamped.text.empty() && std::string_view("-:( ").find(stamped.text.front()) != std::string_view::npos) stamped.text.erase(0, 1);
+    while (!stamped.text.empty() && std::string_view("-:( ").find(stamped.text.front()) != std::string_view::npos)
+      stamped.text.erase(0, 1);
     add(words.front(), first, stamped, stamped.text);
   }
 
@@ -192,7 +213,8 @@ std::vector<Scan> read_scans(const std::string& name, const std::string& bytes, 
     at = end + 1;
   }
   if (reader.scans.empty())
-    diagnostics.warning({file, 0, 0, 1}, "there is no scan in this list", "one code a line, or the whole text of each QR code");
+    diagnostics.warning({file, 0, 0, 1}, "there is no scan in this list",
+                        "one code a line, or the whole text of each QR code");
   return std::move(reader.scans);
 }
 

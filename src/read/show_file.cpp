@@ -24,8 +24,7 @@ void read_sections(TableReader& top, Show& show) {
   show.kit_folder = top.text("kit");
   read_overrides(top, "bring", show.bring);
   read_overrides(top, "leave", show.leave);
-  if (!top.table("show", "[show]", [&](TableReader& section) { read_show_facts(section, show); }) &&
-      !top.has("show"))
+  if (!top.table("show", "[show]", [&](TableReader& section) { read_show_facts(section, show); }) && !top.has("show"))
     top.error(top.place(), "the show has no [show]", "add [show] with title = \"...\" and date = 2027-06-19");
   read_site_sections(top, show);
   read_demand_sections(top, show);

@@ -52,8 +52,7 @@ ClockTime read_time(TableReader& section) {
   time.place = section.place();
   const Text at = section.text("at");
   if (!at.value.empty() && !is_clock_time(at.value))
-    section.error(at.place, in_quotes(at.value) + " is not a time",
-                  "write hours and minutes: at = \"14:30\"");
+    section.error(at.place, in_quotes(at.value) + " is not a time", "write hours and minutes: at = \"14:30\"");
   time.at = at.value;
   time.what = section.text("what");
   return time;
@@ -65,8 +64,7 @@ Forecast read_forecast(TableReader& section) {
   f.wind = section.quantity<Speed>("wind", range::wind);
   f.gust = section.quantity<Speed>("gust", range::wind);
   if (f.wind && f.gust && f.gust->value < f.wind->value)
-    section.error(f.gust->place, "the gust is below the wind",
-                  "a gust is the strongest of the wind: check both");
+    section.error(f.gust->place, "the gust is below the wind", "a gust is the strongest of the wind: check both");
   f.temperature = section.quantity<Temperature>("temperature", range::temperature);
   f.humidity = section.number("humidity", 0, 100);
   f.rain = section.number("rain", 0, 100);

@@ -41,8 +41,7 @@ void check_geometry(TableReader& top, const Stock& stock) {
   const Paper bottom = stock.top + stock.pitch_y * (stock.down - 1) + stock.label_height;
   if (right > stock.page_width + hair || bottom > stock.page_height + hair)
     top.error(top.place_of_value("page"), "the labels reach beyond the page",
-              "they end at " + plain(right / unit::paper_mm, 2) + " mm x " +
-                  plain(bottom / unit::paper_mm, 2) + " mm");
+              "they end at " + plain(right / unit::paper_mm, 2) + " mm x " + plain(bottom / unit::paper_mm, 2) + " mm");
 }
 
 void read_keys(TableReader& top, Stock& stock) {

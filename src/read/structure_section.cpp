@@ -63,8 +63,7 @@ void read_canopy(TableReader& section, Structure& s) {
   for (std::size_t i = 0; i < s.legs.size(); ++i)
     for (std::size_t j = 0; j < i; ++j)
       if (s.legs[i].value == s.legs[j].value)
-        section.diagnostics().error(s.legs[i].place,
-                                    "the leg " + in_quotes(s.legs[i].value) + " is named twice",
+        section.diagnostics().error(s.legs[i].place, "the leg " + in_quotes(s.legs[i].value) + " is named twice",
                                     "give each leg a name of its own", s.legs[j].place, "named first here");
   s.roof = section.word("roof", roofs, Roof::flat);
   read_sides(section, "plan", s.plan_length, s.plan_width);

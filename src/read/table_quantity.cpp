@@ -29,13 +29,11 @@ void TableReader::no_unit(const Node& node, std::string_view key, const Range& r
 
 bool TableReader::in_range(Place place, std::string_view key, double si, const Range& range) {
   if (within(range, si)) return true;
-  error(place, fmt::format("\"{}\" is out of range", key),
-        fmt::format("{}: {}", range.name, dunnage::words(range)));
+  error(place, fmt::format("\"{}\" is out of range", key), fmt::format("{}: {}", range.name, dunnage::words(range)));
   return false;
 }
 
-std::optional<Sourced<double>> TableReader::quantity_of(const Node& node, std::string_view key,
-                                                        const Range& range) {
+std::optional<Sourced<double>> TableReader::quantity_of(const Node& node, std::string_view key, const Range& range) {
   if (node.is_number()) {
     no_unit(node, key, range);
     return std::nullopt;
@@ -56,11 +54,10 @@ std::optional<Sourced<double>> TableReader::si(std::string_view key, const Range
   return node ? quantity_of(*node, key, range) : std::nullopt;
 }
 
-std::optional<Sourced<TableReader::Measured>> TableReader::measured(
-    std::string_view key, std::initializer_list<const Range*> ranges) {
+std::optional<Sourced<TableReader::Measured>> TableReader::measured(std::string_view key,
+                                                                    std::initializer_list<const Range*> ranges) {
   std::string kinds;
-  for (const Range* range : ranges)
-    kinds += (kinds.empty() ? "" : " or ") + std::string(name(range->measure));
+  for (const Range* range : ranges) kinds += (kinds.empty() ? "" : " or ") + std::string(name(range->measure));
   const Node* node = find(key, kinds);
   if (!node) return std::nullopt;
   const Range* chosen = *ranges.begin();

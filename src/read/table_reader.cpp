@@ -78,10 +78,8 @@ void TableReader::missing(std::string_view key, const std::string& example) {
   error(place_, section_ + " has no " + in_quotes(key), fmt::format("add {} = {}", key, example));
 }
 
-void TableReader::wrong_type(const Node& node, std::string_view key, const std::string& wanted,
-                             std::string hint) {
-  error(at(node), fmt::format("{} must be {}, not {}", in_quotes(key), wanted, kind_of(node)),
-        std::move(hint));
+void TableReader::wrong_type(const Node& node, std::string_view key, const std::string& wanted, std::string hint) {
+  error(at(node), fmt::format("{} must be {}, not {}", in_quotes(key), wanted, kind_of(node)), std::move(hint));
 }
 
 std::optional<Text> TableReader::text_of(const Node& node, std::string_view key) {
@@ -177,8 +175,7 @@ std::map<std::string, std::string> TableReader::texts_by_key(std::string_view ke
 
 std::optional<Sourced<bool>> TableReader::flag_of(const Node& node, std::string_view key) {
   if (const auto* value = node.as_boolean()) return Sourced<bool>{value->get(), at(node)};
-  wrong_type(node, key, "true or false",
-             fmt::format("write {} = true or {} = false, without quotes", key, key));
+  wrong_type(node, key, "true or false", fmt::format("write {} = true or {} = false, without quotes", key, key));
   return std::nullopt;
 }
 
@@ -203,8 +200,7 @@ Maybe<int> TableReader::maybe_count(std::string_view key, int low, int high) {
     return std::nullopt;
   }
   if (value->get() < low || value->get() > high) {
-    error(at(*node), in_quotes(key) + " is out of range",
-          fmt::format("a whole number from {} to {}", low, high));
+    error(at(*node), in_quotes(key) + " is out of range", fmt::format("a whole number from {} to {}", low, high));
     return std::nullopt;
   }
   return Sourced<int>{static_cast<int>(value->get()), at(*node)};
@@ -255,8 +251,7 @@ std::optional<Sourced<Date>> TableReader::date(std::string_view key) {
   if (!node) return std::nullopt;
   const auto* value = node->as_date();
   if (!value) {
-    wrong_type(*node, key, "a date",
-               fmt::format("write year, month, day without quotes: {} = 2027-06-19", key));
+    wrong_type(*node, key, "a date", fmt::format("write year, month, day without quotes: {} = 2027-06-19", key));
     return std::nullopt;
   }
   return Sourced<Date>{{value->get().year, value->get().month, value->get().day}, at(*node)};

@@ -71,8 +71,7 @@ class TableReader {
   };
   std::optional<Sourced<Measured>> measured(std::string_view key, std::initializer_list<const Range*> ranges);
   /// Lengths with x between, in one text.
-  std::optional<Sourced<std::vector<Length>>> lengths(std::string_view key, std::size_t count,
-                                                      const Range& range);
+  std::optional<Sourced<std::vector<Length>>> lengths(std::string_view key, std::size_t count, const Range& range);
   /// Length, width, height.
   Maybe<Size> size(std::string_view key, const Range& range);
 
@@ -137,8 +136,7 @@ class TableReader {
   bool in_range(Place place, std::string_view key, double si, const Range& range);
   void not_a_word(const Text& typed, std::string_view key, const std::vector<std::string>& known);
   /// Calls `take` for each entry of the list under `key`, or for the one value there.
-  void each(std::string_view key, bool one_allowed, std::string kind,
-            const std::function<void(const Node&)>& take);
+  void each(std::string_view key, bool one_allowed, std::string kind, const std::function<void(const Node&)>& take);
 
   const Reading& reading_;
   const toml::table& table_;

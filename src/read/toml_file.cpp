@@ -29,7 +29,8 @@ std::pair<std::string, std::string> refusal(const fs::path& path) {
   std::error_code error;
   const fs::file_status status = fs::status(path, error);
   const std::string quoted = "\"" + utf8::repaired(path.string()) + "\"";
-  if (utf8::first_fault(path.string())) return {"the name of the file " + quoted + " is not UTF-8", "give it another name"};
+  if (utf8::first_fault(path.string()))
+    return {"the name of the file " + quoted + " is not UTF-8", "give it another name"};
   if (status.type() == fs::file_type::not_found)
     return {"there is no file " + quoted, "check the name and the folder it is in"};
   if (error) return {quoted + " cannot be read: " + error.message(), "check who may read it"};
@@ -137,8 +138,7 @@ Place place_of(const toml::source_region& region, const SourceFile* file) {
   return place;
 }
 
-const SourceFile* load_text(const fs::path& path, Sources& sources, Diagnostics& diagnostics,
-                            Place named_at) {
+const SourceFile* load_text(const fs::path& path, Sources& sources, Diagnostics& diagnostics, Place named_at) {
   auto [cause, hint] = refusal(path);
   std::string text;
   if (cause.empty()) {
@@ -160,13 +160,11 @@ const SourceFile* load_text(const fs::path& path, Sources& sources, Diagnostics&
   return sources.add(path.string(), without_mark(std::move(text)));
 }
 
-std::optional<TomlFile> parse_toml(std::string name, std::string text, Sources& sources,
-                                   Diagnostics& diagnostics) {
+std::optional<TomlFile> parse_toml(std::string name, std::string text, Sources& sources, Diagnostics& diagnostics) {
   return parse(sources.add(std::move(name), without_mark(std::move(text))), diagnostics);
 }
 
-std::optional<TomlFile> load_toml(const fs::path& path, Sources& sources, Diagnostics& diagnostics,
-                                  Place named_at) {
+std::optional<TomlFile> load_toml(const fs::path& path, Sources& sources, Diagnostics& diagnostics, Place named_at) {
   const SourceFile* source = load_text(path, sources, diagnostics, named_at);
   if (!source) return std::nullopt;
   return parse(source, diagnostics);

@@ -26,12 +26,11 @@ const SourceFile* load_text(const std::filesystem::path& path, Sources& sources,
 
 /// Parses text that `sources` keeps under `name`. Broken UTF-8, an absurdly long dotted key and the first
 /// mistake of syntax are errors at their place, and nothing is returned. A byte order mark is dropped.
-std::optional<TomlFile> parse_toml(std::string name, std::string text, Sources& sources,
-                                   Diagnostics& diagnostics);
+std::optional<TomlFile> parse_toml(std::string name, std::string text, Sources& sources, Diagnostics& diagnostics);
 
 /// Both.
-std::optional<TomlFile> load_toml(const std::filesystem::path& path, Sources& sources,
-                                  Diagnostics& diagnostics, Place named_at = {});
+std::optional<TomlFile> load_toml(const std::filesystem::path& path, Sources& sources, Diagnostics& diagnostics,
+                                  Place named_at = {});
 
 /// Where a node or a key of a file was typed.
 Place place_of(const toml::source_region& region, const SourceFile* file);

@@ -12,7 +12,8 @@ namespace dunnage {
 namespace {
 
 bool bare(std::string_view key) {
-  return !key.empty() && key.find_first_not_of("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789_-") == std::string_view::npos;
+  return !key.empty() && key.find_first_not_of("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789_-") ==
+                             std::string_view::npos;
 }
 
 std::string list_text(const toml::array& list) {
@@ -44,11 +45,16 @@ std::string inline_text(const toml::node& node) {
   if (const auto* text = node.as_string()) return toml_quoted(text->get());
   if (const auto* flag = node.as_boolean()) return flag->get() ? "true" : "false";
   std::ostringstream out;
-  if (const auto* number = node.as_integer()) out << number->get();
-  else if (const auto* real = node.as_floating_point()) out << *real;
-  else if (const auto* date = node.as_date()) out << *date;
-  else if (const auto* time = node.as_time()) out << *time;
-  else if (const auto* both = node.as_date_time()) out << *both;
+  if (const auto* number = node.as_integer())
+    out << number->get();
+  else if (const auto* real = node.as_floating_point())
+    out << *real;
+  else if (const auto* date = node.as_date())
+    out << *date;
+  else if (const auto* time = node.as_time())
+    out << *time;
+  else if (const auto* both = node.as_date_time())
+    out << *both;
   return out.str();
 }
 

@@ -86,8 +86,7 @@ void read_use_sections(TableReader& top, Show& show) {
     use.at_place_typed = at.place;
     use.walls = section.texts("walls");
     use.under = section.word<Under>(
-        "under", {{"empty", Under::empty}, {"half full", Under::half_full}, {"full", Under::full}},
-        Under::not_stated);
+        "under", {{"empty", Under::empty}, {"half full", Under::half_full}, {"full", Under::full}}, Under::not_stated);
     use.ground = section.maybe_text("ground");
     section.entries("ballast", [&](TableReader& entry) {
       BallastLine line = read_ballast(entry);

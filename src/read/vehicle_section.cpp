@@ -9,12 +9,12 @@
 namespace dunnage {
 namespace {
 
-constexpr std::array<std::string_view, 9> keys_of_van = {"empty_front", "empty_rear",     "limit_front",
-                                                         "limit_rear",  "train",          "wheelbase",
+constexpr std::array<std::string_view, 9> keys_of_van = {"empty_front",    "empty_rear",   "limit_front",
+                                                         "limit_rear",     "train",        "wheelbase",
                                                          "front_to_cargo", "hitch_behind", "people_and_fuel"};
-constexpr std::array<std::string_view, 8> keys_of_trailer = {
-    "empty_axle",  "empty_tongue",     "limit_axle",        "tongue_from",
-    "tongue_to",   "coupling_to_axle", "coupling_to_cargo", "pulled_by"};
+constexpr std::array<std::string_view, 8> keys_of_trailer = {"empty_axle",        "empty_tongue", "limit_axle",
+                                                             "tongue_from",       "tongue_to",    "coupling_to_axle",
+                                                             "coupling_to_cargo", "pulled_by"};
 
 /// A key of the other kind would be read and never used.
 void check_keys(TableReader& section, Vehicle::Kind kind) {
@@ -57,14 +57,12 @@ void check_door(TableReader& entry, const DoorOpening& door, const Maybe<Size>& 
 
 void check_block(TableReader& entry, const CargoBlock& block, const Maybe<Size>& cargo) {
   if (!cargo) return;
-  const auto outside = [](Length from, Length side, Length room) {
-    return from >= room || from + side <= Length{};
-  };
+  const auto outside = [](Length from, Length side, Length room) { return from >= room || from + side <= Length{}; };
   if (outside(block.x, block.length, cargo->value.length) || outside(block.y, block.width, cargo->value.width) ||
       outside(block.z, block.height, cargo->value.height))
     entry.diagnostics().error(entry.place_of_value("at"), "the block lies outside the cargo space",
-                              "\"at\" is back from the bulkhead x from the left wall x up from the floor",
-                              cargo->place, "the cargo space");
+                              "\"at\" is back from the bulkhead x from the left wall x up from the floor", cargo->place,
+                              "the cargo space");
 }
 
 void read_room(TableReader& section, Vehicle& v) {
@@ -108,9 +106,7 @@ void read_room(TableReader& section, Vehicle& v) {
 }
 
 void read_masses(TableReader& section, Vehicle& v) {
-  const auto mass = [&section](std::string_view key) {
-    return section.quantity<Mass>(key, range::vehicle_mass);
-  };
+  const auto mass = [&section](std::string_view key) { return section.quantity<Mass>(key, range::vehicle_mass); };
   v.empty_front = mass("empty_front");
   v.empty_rear = mass("empty_rear");
   v.empty_axle = mass("empty_axle");
@@ -126,7 +122,8 @@ void read_masses(TableReader& section, Vehicle& v) {
   for (const auto& [key, axle] : {std::pair("empty_front", &v.empty_front), std::pair("empty_rear", &v.empty_rear),
                                   std::pair("empty_axle", &v.empty_axle)})
     if (*axle && (*axle)->value <= Mass{})
-      section.error((*axle)->place, in_quotes(key) + " is nothing", "each axle bears some of the empty vehicle: weigh it");
+      section.error((*axle)->place, in_quotes(key) + " is nothing",
+                    "each axle bears some of the empty vehicle: weigh it");
 }
 
 void read_hitch(TableReader& section, Vehicle& v) {
@@ -150,13 +147,12 @@ Vehicle read_vehicle(TableReader& section) {
   v.place = section.place();
   v.code = section.code("code");
   v.name = section.text_or("name", v.code.value);
-  const auto kind = section.word<Vehicle::Kind>(
-      "kind", {{"van", Vehicle::Kind::van}, {"trailer", Vehicle::Kind::trailer}});
+  const auto kind =
+      section.word<Vehicle::Kind>("kind", {{"van", Vehicle::Kind::van}, {"trailer", Vehicle::Kind::trailer}});
   if (kind) v.kind = kind->value;
   section.needs("kind");
   if (!section.has("kind"))
-    section.error(section.place(), section.section() + " has no \"kind\"",
-                  "add kind = \"van\" or kind = \"trailer\"");
+    section.error(section.place(), section.section() + " has no \"kind\"", "add kind = \"van\" or kind = \"trailer\"");
   read_room(section, v);
   read_masses(section, v);
   read_hitch(section, v);

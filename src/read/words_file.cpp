@@ -13,7 +13,8 @@ namespace {
 /// Where a line must begin with its figure, since it is read back from the QR code by that.
 void check_placeholders(TableReader& reader, const std::string& key, const Text& text) {
   if (key == "label.content" && !text.value.starts_with("{n}"))
-    reader.error(text.place, "the words \"label.content\" must begin with {n}", "a line of contents is told from others by its count in front");
+    reader.error(text.place, "the words \"label.content\" must begin with {n}",
+                 "a line of contents is told from others by its count in front");
 }
 
 using Take = std::function<void(const std::string& key, const Text& text)>;
@@ -63,9 +64,11 @@ void take_sentence(TableReader& reader, Sentences& sentences, const Text& englis
   if (own && !sentences.contains(english.value)) {
     std::vector<std::string> known;
     for (const auto& [pattern, said] : sentences) known.push_back(pattern);
-    reader.error(english.place, "no sheet prints the sentence \"" + english.value + "\"", did_you_mean(english.value, known));
+    reader.error(english.place, "no sheet prints the sentence \"" + english.value + "\"",
+                 did_you_mean(english.value, known));
   } else if (const std::string odd = odd_place(english.value, text.value); !odd.empty()) {
-    reader.error(text.place, odd + " is in one of the two sentences alone", "its places are those of: " + english.value);
+    reader.error(text.place, odd + " is in one of the two sentences alone",
+                 "its places are those of: " + english.value);
   } else {
     sentences[english.value] = text.value;
   }
@@ -99,8 +102,7 @@ std::optional<Words> from_file(const TomlFile& file, Diagnostics& diagnostics, W
 
 }  // namespace
 
-std::optional<Words> read_words(std::string file, std::string text, Sources& sources,
-                                Diagnostics& diagnostics) {
+std::optional<Words> read_words(std::string file, std::string text, Sources& sources, Diagnostics& diagnostics) {
   const auto parsed = parse_toml(std::move(file), std::move(text), sources, diagnostics);
   return parsed ? from_file(*parsed, diagnostics, {}, false) : std::nullopt;
 }

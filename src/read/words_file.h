@@ -12,10 +12,9 @@
 
 namespace dunnage {
 
-/// The words that a text says: `language`, [words] with keys that may be nested ("pull.title"), and [sentences] by their
-/// English text. Mistakes are told in `diagnostics`; nothing is returned when there is one.
-std::optional<Words> read_words(std::string file, std::string text, Sources& sources,
-                                Diagnostics& diagnostics);
+/// The words that a text says: `language`, [words] with keys that may be nested ("pull.title"), and [sentences] by
+/// their English text. Mistakes are told in `diagnostics`; nothing is returned when there is one.
+std::optional<Words> read_words(std::string file, std::string text, Sources& sources, Diagnostics& diagnostics);
 
 /// The same from a file.
 std::optional<Words> load_words(const std::filesystem::path& path, Sources& sources, Diagnostics& diagnostics,

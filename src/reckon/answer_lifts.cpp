@@ -20,9 +20,7 @@ Coupling coupling_of(const std::string& word) {
   return word == "good" ? Coupling::good : word == "poor" ? Coupling::poor : Coupling::fair;
 }
 
-Lifter lifter_of(const Inputs& in) {
-  return in.word("people", "volunteers") == "crew" ? Lifter::crew : Lifter::anyone;
-}
+Lifter lifter_of(const Inputs& in) { return in.word("people", "volunteers") == "crew" ? Lifter::crew : Lifter::anyone; }
 
 }  // namespace
 
@@ -56,8 +54,8 @@ void answer_lift(const Inputs& in, Answer& out, Problems&) {
     also(out, "lifting index", "not liftable by this method");
   }
   also(out, "multipliers",
-       fmt::format("H {:.2f}, V {:.2f}, D {:.2f}, A {:.2f}, F {:.2f}, C {:.2f}", f.horizontal, f.vertical,
-                   f.distance, f.asymmetry, f.frequency, f.coupling));
+       fmt::format("H {:.2f}, V {:.2f}, D {:.2f}, A {:.2f}, F {:.2f}, C {:.2f}", f.horizontal, f.vertical, f.distance,
+                   f.asymmetry, f.frequency, f.coupling));
   also(out, "filter, best zone", said(best_zone_limit(lifter_of(in)), in, Rounding::down).text());
 }
 

@@ -41,8 +41,8 @@ void answer_vehicle_axles(const Inputs& in, Answer& out, Problems& problems) {
     problems.push_back("front and rear: each axle bears some of the vehicle, so neither weighs 0");
     return;
   }
-  const AxleFigures f = axle_loads(in.get<Mass>("front"), in.get<Mass>("rear"), in.get<Length>("wheelbase"),
-                                   placed(in), in.get<Mass>("tongue"), in.get<Length>("hitch"));
+  const AxleFigures f = axle_loads(in.get<Mass>("front"), in.get<Mass>("rear"), in.get<Length>("wheelbase"), placed(in),
+                                   in.get<Mass>("tongue"), in.get<Length>("hitch"));
   result(out, said(f.rear, in, Rounding::up));
   also(out, "rear axle", said(f.rear, in, Rounding::up).text());
   also(out, "front axle", said(f.front, in, Rounding::up).text());
@@ -51,8 +51,7 @@ void answer_vehicle_axles(const Inputs& in, Answer& out, Problems& problems) {
   against(out, in, "limit-front", f.front, "front axle's limit");
   against(out, in, "limit-rear", f.rear, "rear axle's limit");
   against(out, in, "gross", f.total, "gross limit");
-  if (f.front < f.total * 0.2)
-    also(out, "steering", "less than 20 % on the steered axle: over limit (DGUV rule 70)");
+  if (f.front < f.total * 0.2) also(out, "steering", "less than 20 % on the steered axle: over limit (DGUV rule 70)");
 }
 
 void answer_tongue(const Inputs& in, Answer& out, Problems& problems) {
@@ -83,8 +82,7 @@ void answer_tie_downs(const Inputs& in, Answer& out, Problems& problems) {
   int number = least;
   if (in.has("strap")) {
     const std::string word = in.word("route", "over");
-    const TieDownRoute route =
-        word == "over" ? TieDownRoute::over_to_other_side : TieDownRoute::vehicle_to_cargo;
+    const TieDownRoute route = word == "over" ? TieDownRoute::over_to_other_side : TieDownRoute::vehicle_to_cargo;
     const Mass counted = working_load_counted(in.get<Mass>("strap"), route);
     if (counted <= Mass{}) {
       problems.push_back("strap: its working load limit must be above 0");

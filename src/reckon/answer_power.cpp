@@ -20,9 +20,9 @@ void answer_voltage_drop(const Inputs& in, Answer& out, Problems& problems) {
     problems.push_back("awg or section is needed, one of them, for example awg=12 or section=\"2.5 mm2\"");
     return;
   }
-  const auto drop = in.has("awg") ? voltage_drop_us(phases, in.word("awg", ""), current, length)
-                                  : voltage_drop_iec(phases, in.get<Area>("section"), current, length,
-                                                     in.number("factor", 0.8));
+  const auto drop = in.has("awg")
+                        ? voltage_drop_us(phases, in.word("awg", ""), current, length)
+                        : voltage_drop_iec(phases, in.get<Area>("section"), current, length, in.number("factor", 0.8));
   if (!drop) {
     problems.push_back("awg: sizes listed are 14 to 1 and 1/0 to 4/0; factor above 0 and at most 1");
     return;
@@ -43,8 +43,7 @@ void answer_voltage_drop(const Inputs& in, Answer& out, Problems& problems) {
 
 void answer_circuit(const Inputs& in, Answer& out, Problems& problems) {
   if (!in.has("continuous") && !in.has("other")) {
-    problems.push_back(
-        "continuous or other is needed: the loads in amperes, for example continuous=\"12 A\"");
+    problems.push_back("continuous or other is needed: the loads in amperes, for example continuous=\"12 A\"");
     return;
   }
   const Current need = circuit_need(in.get<Current>("other"), in.get<Current>("continuous"));

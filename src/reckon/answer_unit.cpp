@@ -16,7 +16,8 @@ void answer_unit(const Inputs& in, Answer& out, Problems& problems) {
     const auto si = parse_quantity(value, unit.measure).si;
     if (si && unit.symbol == to) {
       out.value = (*si - unit.offset) / unit.factor;
-      if (!(std::abs(out.value) < 1e15)) problems.push_back(fmt::format("value: \"{}\" is too much to be said in {}", value, to));
+      if (!(std::abs(out.value) < 1e15))
+        problems.push_back(fmt::format("value: \"{}\" is too much to be said in {}", value, to));
       out.unit = to;
       return;
     }

@@ -21,8 +21,7 @@ void answer_heat_index(const Inputs& in, Answer& out, Problems& problems) {
   result(out, said(*index, in, Rounding::up));
   also(out, "band in the shade", name(heat_band(*index)).english());
   const Temperature sun = Temperature::kelvin(index->in_kelvin() + full_sun_adds.si());
-  also(out, "in full sun, up to",
-       said(sun, in, Rounding::up).text() + ", " + name(heat_band(sun)).english());
+  also(out, "in full sun, up to", said(sun, in, Rounding::up).text() + ", " + name(heat_band(sun)).english());
 }
 
 void answer_wind_chill(const Inputs& in, Answer& out, Problems& problems) {
@@ -53,8 +52,7 @@ void answer_wbgt(const Inputs& in, Answer& out, Problems& problems) {
     return;
   }
   const auto verdict = [&](Temperature most) {
-    return said(most, in, Rounding::down).text() +
-           (wbgt <= most ? ", within limit" : ", over limit: less work");
+    return said(most, in, Rounding::down).text() + (wbgt <= most ? ", within limit" : ", over limit: less work");
   };
   also(out, "limit, used to the heat", verdict(limit->used_to_heat));
   also(out, "limit, not used to it", verdict(limit->not_used_to_heat));
@@ -82,12 +80,10 @@ void answer_lightning(const Inputs& in, Answer& out, Problems& problems) {
   if (in.has("count")) {
     const Duration count = in.get<Duration>("count");
     result(out, miles(flash_distance(count), Rounding::down));
-    also(out, "reading",
-         count <= shelter_count ? "shelter now" : "watch it; be in shelter before it is near");
+    also(out, "reading", count <= shelter_count ? "shelter now" : "watch it; be in shelter before it is near");
   }
   if (in.has("storm") && in.has("clear")) {
-    const Said from =
-        miles(clearing_distance(in.get<Speed>("storm"), in.get<Duration>("clear")), Rounding::up);
+    const Said from = miles(clearing_distance(in.get<Speed>("storm"), in.get<Duration>("clear")), Rounding::up);
     if (in.has("count"))
       also(out, "begin to clear when it is within", from.text());
     else

@@ -44,8 +44,7 @@ CanopyReading canopy_of(const Inputs& in, Answer& out, Problems& problems) {
   if (!reading.assumptions.empty())
     out.cautions.push_back(fmt::format("Assumed: {}.", strung(reading.assumptions, "; ").english()));
   if (reading.needs_maker_limit && !in.has("maker"))
-    out.cautions.push_back(
-        "No table covers this roof by itself: the maker's gust limit is needed and comes first.");
+    out.cautions.push_back("No table covers this roof by itself: the maker's gust limit is needed and comes first.");
   also(out, "uplift coefficient", plain(reading.force.up, 3));
   return reading;
 }
@@ -82,8 +81,7 @@ void answer_canopy_ballast(const Inputs& in, Answer& out, Problems& problems) {
   if (!problems.empty()) return;
   const Speed gust = in.get<Speed>("gust");
   result(out, said(ballast_per_leg(reading.stand, gust), in, Rounding::up));
-  also(out, "without factors",
-       said(ballast_per_leg(reading.stand, gust, no_factors), in, Rounding::up).text());
+  also(out, "without factors", said(ballast_per_leg(reading.stand, gust, no_factors), in, Rounding::up).text());
   const CanopyStand alone = uplift_alone(reading.stand);
   also(out, "for the uplift alone", said(ballast_per_leg(alone, gust), in, Rounding::up).text());
   also(out, "for the uplift alone, without factors",
@@ -93,8 +91,7 @@ void answer_canopy_ballast(const Inputs& in, Answer& out, Problems& problems) {
   if (const auto maker = in.maybe<Speed>("maker"); maker && gust > *maker)
     also(out, "maker's limit", "exceeded by this gust: down before, whatever the ballast");
   if (!in.has("ballast")) return;
-  if (const auto holds = held_gust(reading, in, {}))
-    also(out, "down at, with that ballast", level(*holds, in));
+  if (const auto holds = held_gust(reading, in, {})) also(out, "down at, with that ballast", level(*holds, in));
 }
 
 void answer_gust_from_ballast(const Inputs& in, Answer& out, Problems& problems) {
@@ -119,8 +116,7 @@ void answer_tower_tip(const Inputs& in, Answer& out, Problems& problems) {
   std::optional<Length> lever;
   if (in.has("feet") && in.has("radius"))
     lever = tipping_lever(static_cast<int>(in.number("feet", 3)), in.get<Length>("radius"));
-  if (in.has("base"))
-    lever = std::apply([](Length a, Length b) { return tipping_lever(a, b); }, in.sides("base"));
+  if (in.has("base")) lever = std::apply([](Length a, Length b) { return tipping_lever(a, b); }, in.sides("base"));
   if (!lever || *lever <= Length{}) {
     problems.push_back("base, or feet with radius, is needed, for example feet=3 radius=\"55 cm\"");
     return;
@@ -136,8 +132,7 @@ void answer_tower_tip(const Inputs& in, Answer& out, Problems& problems) {
   const Speed limit = in.has("maker") ? std::min(*tips, in.get<Speed>("maker")) : *tips;
   result(out, said(limit, in, Rounding::down));
   also(out, "down at", level(limit, in));
-  also(out, "tips, without factors, at",
-       said(*tipping_gust(head, holds, no_factors), in, Rounding::down).text());
+  also(out, "tips, without factors, at", said(*tipping_gust(head, holds, no_factors), in, Rounding::down).text());
   if (!in.has("gust")) return;
   const Moment over = overturning_moment(head, wind_pressure(in.get<Speed>("gust")));
   also(out, "more in the middle for that gust",
@@ -147,9 +142,8 @@ void answer_tower_tip(const Inputs& in, Answer& out, Problems& problems) {
 void answer_sliding(const Inputs& in, Answer& out, Problems& problems) {
   const auto known = in.has("ground") ? steel_friction(in.word("ground", "")) : std::nullopt;
   if (!in.has("friction") && !known) {
-    problems.push_back(in.has("ground")
-                           ? "no friction is published for this ground: pull a foot and give friction="
-                           : "friction or ground is needed, for example friction=0.2 or ground=concrete");
+    problems.push_back(in.has("ground") ? "no friction is published for this ground: pull a foot and give friction="
+                                        : "friction or ground is needed, for example friction=0.2 or ground=concrete");
     return;
   }
   const double friction = in.number("friction", known.value_or(0));
@@ -160,11 +154,9 @@ void answer_sliding(const Inputs& in, Answer& out, Problems& problems) {
   const Pressure q = wind_pressure(in.get<Speed>("gust"));
   const Force up = Force::from_si(q.si() * stand.wind.lift), side = Force::from_si(q.si() * stand.wind.side);
   result(out, said(mass_against_sliding(friction, up, side), in, Rounding::up));
-  also(out, "without factors",
-       said(mass_against_sliding(friction, up, side, no_factors), in, Rounding::up).text());
+  also(out, "without factors", said(mass_against_sliding(friction, up, side, no_factors), in, Rounding::up).text());
   if (in.has("mass"))
-    if (const auto slides = sliding_gust(stand, {}, friction))
-      also(out, "may slide from", level(*slides, in));
+    if (const auto slides = sliding_gust(stand, {}, friction)) also(out, "may slide from", level(*slides, in));
 }
 
 }  // namespace dunnage

@@ -44,8 +44,7 @@ Said said(Volume volume, const Inputs& in, Rounding way) {
                                      : said(volume / unit::litre, 1, "l", way);
 }
 Said said(Temperature t, const Inputs& in, Rounding way) {
-  return in.system == UnitSystem::us ? said(t.in_fahrenheit(), 1, "F", way)
-                                     : said(t.in_celsius(), 1, "C", way);
+  return in.system == UnitSystem::us ? said(t.in_fahrenheit(), 1, "F", way) : said(t.in_celsius(), 1, "C", way);
 }
 
 void result(Answer& answer, const Said& figure) {

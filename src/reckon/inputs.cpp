@@ -24,12 +24,11 @@ std::string_view trimmed(std::string_view text) {
 }
 
 void tell(Problems& problems, const AskedKey& key, const QuantityProblem& problem) {
-  problems.push_back(fmt::format("{}: {}{}", key.name, problem.cause,
-                                 problem.hint.empty() ? "" : " (" + problem.hint + ")"));
+  problems.push_back(
+      fmt::format("{}: {}{}", key.name, problem.cause, problem.hint.empty() ? "" : " (" + problem.hint + ")"));
 }
 
-std::optional<double> quantity(const AskedKey& key, const Range& range, std::string_view text,
-                               Problems& problems) {
+std::optional<double> quantity(const AskedKey& key, const Range& range, std::string_view text, Problems& problems) {
   const ParsedQuantity parsed = parse_quantity(text, range.measure);
   if (!parsed.si) {
     tell(problems, key, parsed.problem);
@@ -47,17 +46,14 @@ std::optional<double> number(const AskedKey& key, std::string_view text, Problem
   const std::string_view after =
       trimmed(rest.substr(error == std::errc() ? static_cast<std::size_t>(end - rest.data()) : 0));
   const bool whole = key.kind != AskedKey::Kind::whole || value == std::floor(value);
-  const bool clean =
-      after.empty() || (key.kind == AskedKey::Kind::number && (after == "%" || after == "deg"));
+  const bool clean = after.empty() || (key.kind == AskedKey::Kind::number && (after == "%" || after == "deg"));
   if (error != std::errc() || !std::isfinite(value) || !clean || !whole) {
     problems.push_back(fmt::format("{}: \"{}\" is not a {} (for example {})", key.name, text,
-                                   key.kind == AskedKey::Kind::whole ? "whole number" : "number",
-                                   key.example));
+                                   key.kind == AskedKey::Kind::whole ? "whole number" : "number", key.example));
     return std::nullopt;
   }
   if (value >= key.low && value <= key.high) return value;
-  problems.push_back(
-      fmt::format("{}: {} is outside {} to {}", key.name, text, plain(key.low, 4), plain(key.high, 4)));
+  problems.push_back(fmt::format("{}: {} is outside {} to {}", key.name, text, plain(key.low, 4), plain(key.high, 4)));
   return std::nullopt;
 }
 
@@ -168,8 +164,7 @@ Inputs read_inputs(const std::vector<AskedKey>& keys, const Typed& typed, Proble
   for (const AskedKey& key : keys) names.emplace_back(key.name);
   std::vector<std::string> seen;
   for (const auto& [name, text] : typed) {
-    const auto key =
-        std::find_if(keys.begin(), keys.end(), [&, &n = name](const AskedKey& k) { return k.name == n; });
+    const auto key = std::find_if(keys.begin(), keys.end(), [&, &n = name](const AskedKey& k) { return k.name == n; });
     if (key == keys.end()) {
       const std::string near = did_you_mean(name, names);
       problems.push_back(fmt::format("unknown key \"{}\"{}", name, near.empty() ? "" : ": " + near));

@@ -52,9 +52,7 @@ class Inputs {
   std::optional<Q> maybe(std::string_view key) const {
     return has(key) ? std::optional<Q>(Q::from_si(value(key).number)) : std::nullopt;
   }
-  double number(std::string_view key, double otherwise) const {
-    return has(key) ? value(key).number : otherwise;
-  }
+  double number(std::string_view key, double otherwise) const { return has(key) ? value(key).number : otherwise; }
   std::string word(std::string_view key, std::string_view otherwise) const {
     return has(key) ? value(key).text : std::string(otherwise);
   }

@@ -43,11 +43,14 @@ int begin_kit(const BeginOptions& options, Desk& desk) {
   Diagnostics diagnostics;
   std::vector<std::pair<fs::path, std::string>> files;
   for (const char* name : names)
-    if (auto text = load_bytes((from / name).string(), sources, diagnostics)) files.emplace_back(options.folder / name, std::move(*text));
-  if (diagnostics.has_errors()) throw WorldError("the program's own files are not where they should be: " + from.string());
+    if (auto text = load_bytes((from / name).string(), sources, diagnostics))
+      files.emplace_back(options.folder / name, std::move(*text));
+  if (diagnostics.has_errors())
+    throw WorldError("the program's own files are not where they should be: " + from.string());
   write_new_files(files);
   for (const auto& [path, text] : files) desk.out << path.string() << '\n';
-  desk.out << "Next: dunnage check " << (options.folder / "show.toml").string() << "\nThen change the kit to what you own, or fetch it from a spreadsheet with dunnage import.\n";
+  desk.out << "Next: dunnage check " << (options.folder / "show.toml").string()
+           << "\nThen change the kit to what you own, or fetch it from a spreadsheet with dunnage import.\n";
   return 0;
 }
 

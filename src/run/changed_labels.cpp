@@ -14,17 +14,20 @@ namespace {
 
 std::vector<Handling> handling_by_unit(const Catalogue& c) {
   std::vector<Handling> out;
-  for (int u = 0; u < static_cast<int>(c.units.size()); ++u) out.push_back(handling_of(c.case_at(u), c.mass_of(u), c.kit.house.lift));
+  for (int u = 0; u < static_cast<int>(c.units.size()); ++u)
+    out.push_back(handling_of(c.case_at(u), c.mass_of(u), c.kit.house.lift));
   return out;
 }
 
 }  // namespace
 
-std::optional<std::vector<int>> changed_labels(const Catalogue& now, const std::vector<int>& units, const std::filesystem::path& before, Desk& desk) {
+std::optional<std::vector<int>> changed_labels(const Catalogue& now, const std::vector<int>& units,
+                                               const std::filesystem::path& before, Desk& desk) {
   Loaded old;
   if (!load_kit(before, old, desk.err)) return std::nullopt;
   std::vector<int> out;
-  for (const LabelChange& change : label_changes(now, handling_by_unit(now), old.catalogue, handling_by_unit(old.catalogue))) {
+  for (const LabelChange& change :
+       label_changes(now, handling_by_unit(now), old.catalogue, handling_by_unit(old.catalogue))) {
     if (std::find(units.begin(), units.end(), change.unit) == units.end()) continue;
     desk.out << fmt::format("{:<12} {}\n", now.units[static_cast<std::size_t>(change.unit)].code, change.what);
     out.push_back(change.unit);

@@ -102,8 +102,8 @@ void look_at_kit(Letters& letters, const Kit& kit) {
 }
 
 void look_at_site(Letters& letters, const Site& site) {
-  for (const std::string& text : {site.address, site.gate, site.emergency_address, site.hospital, site.radio_channel,
-                                  site.curfew})
+  for (const std::string& text :
+       {site.address, site.gate, site.emergency_address, site.hospital, site.radio_channel, site.curfew})
     letters.look_in(text, site.place);
   letters.look(site.permits);
   letters.look(site.ground);
@@ -127,7 +127,8 @@ void look_at_stage(Letters& letters, const Show& show) {
   }
   for (const Mix& mix : show.mixes) {
     letters.look(mix.output);
-    for (const Maybe<std::string>* text : {&mix.wedge, &mix.pack, &mix.speaker, &mix.prop, &mix.box}) letters.look(*text);
+    for (const Maybe<std::string>* text : {&mix.wedge, &mix.pack, &mix.speaker, &mix.prop, &mix.box})
+      letters.look(*text);
     for (const std::string& text : {mix.who, mix.note}) letters.look_in(text, mix.place);
   }
   for (const Run& run : show.runs) {

@@ -27,7 +27,8 @@ int check_show(const CheckOptions& options, Desk& desk) {
     Loaded older;
     if (!load_show(options.against, older, desk.err)) return 1;
     const Plan was = plan_show(older.catalogue, older.show);
-    desk.out << changes(change_of({&older.catalogue, &older.show, &was}, {&loaded.catalogue, &loaded.show, &plan}), was, plan, units);
+    desk.out << changes(change_of({&older.catalogue, &older.show, &was}, {&loaded.catalogue, &loaded.show, &plan}), was,
+                        plan, units);
     return exit_code(plan, findings);
   }
   desk.out << (options.json ? plan_json(loaded.catalogue, plan, findings, units)
@@ -62,7 +63,8 @@ int say_why(const WhyOptions& options, Desk& desk) {
     for (const CaseUnit& unit : c.units) known.push_back(unit.code);
     for (const Vehicle& vehicle : c.kit.vehicles) known.push_back(vehicle.code.value);
     const std::string guess = did_you_mean(options.code, known);
-    throw UsageError("the kit has no case or vehicle \"" + options.code + "\"" + (guess.empty() ? "; see `dunnage list cases`" : ": " + guess));
+    throw UsageError("the kit has no case or vehicle \"" + options.code + "\"" +
+                     (guess.empty() ? "; see `dunnage list cases`" : ": " + guess));
   }
   const Plan plan = plan_show(c, loaded.show);
   const auto [first, last] = box >= 0 ? c.units_of[static_cast<std::size_t>(box)] : std::pair(one, one + 1);

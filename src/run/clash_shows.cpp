@@ -48,8 +48,9 @@ int clash_shows(const ClashOptions& options, Desk& desk) {
   const std::vector<Clash> found = clashes(planned);
   for (const Clash& clash : found)
     desk.out << fmt::format("{} ({}): {} and {} both want it from {} to {}; {}\n", clash.code, clash.name,
-                            shows[clash.first]->show.title.value, shows[clash.second]->show.title.value, clash.from.iso(),
-                            clash.to.iso(), clash.instead.empty() ? "nothing else owned would do" : clash.instead + " would do");
+                            shows[clash.first]->show.title.value, shows[clash.second]->show.title.value,
+                            clash.from.iso(), clash.to.iso(),
+                            clash.instead.empty() ? "nothing else owned would do" : clash.instead + " would do");
   if (found.empty()) desk.out << "No case is wanted by two of these shows at the same time.\n";
   return found.empty() ? 0 : 2;
 }

@@ -41,13 +41,22 @@ void add_print(CLI::App& app, Typed& t) {
   CLI::App* c = app.add_subcommand("print", "Print the packet of a show: one PDF a sheet");
   c->add_option("SHOW", t.print.show, "the show file")->required();
   c->add_option("--out", t.print.out, "folder to put the paper in (default: named after the show)");
-  c->add_option("--only", t.print.only, "only these sheets, by name: see `dunnage list docs`")->delimiter(',')->take_all()->expected(1)->allow_extra_args(false);
+  c->add_option("--only", t.print.only, "only these sheets, by name: see `dunnage list docs`")
+      ->delimiter(',')
+      ->take_all()
+      ->expected(1)
+      ->allow_extra_args(false);
   c->add_option("--for", t.print.team, "only what this team pulls");
   c->add_flag("--one-file", t.print.one_file, "all sheets in one PDF");
-  c->add_flag("--duplex", t.print.duplex, "for printing on both sides: each recipient's part begins on a sheet of its own");
+  c->add_flag("--duplex", t.print.duplex,
+              "for printing on both sides: each recipient's part begins on a sheet of its own");
   c->add_option("--paper", t.paper, "a4 or letter (default: the house's)");
   c->add_option("--units", t.print_units, "metric or us (default: the house's)");
-  c->add_option("--lang", t.print.languages, "language of the printed words, or two that stand on one sheet: en,es")->delimiter(',')->take_all()->expected(1)->allow_extra_args(false);
+  c->add_option("--lang", t.print.languages, "language of the printed words, or two that stand on one sheet: en,es")
+      ->delimiter(',')
+      ->take_all()
+      ->expected(1)
+      ->allow_extra_args(false);
 }
 
 void add_check(CLI::App& app, Typed& t) {
@@ -75,12 +84,17 @@ void add_label(CLI::App& app, Typed& t) {
   c->add_option("--since", t.label.since, "another copy of the kit: only what is new or changed since");
   c->add_option("--stock", t.label.stock, "the label stock: see `dunnage list stocks`");
   c->add_option("--start-at", t.label.start_at, "first free label on a begun sheet, from 1")->transform(without_zeros);
-  c->add_option("--copies", t.label.copies, "how many of each: a trunk wants one on each side")->transform(without_zeros);
+  c->add_option("--copies", t.label.copies, "how many of each: a trunk wants one on each side")
+      ->transform(without_zeros);
   c->add_option("--out", t.label.out, "the PDF to write (default: case-label.pdf)");
   c->add_option("--offset", t.offset, "shift everything right and down, for a printer that misses: \"1 mm, -0.5 mm\"");
   c->add_flag("--test-sheet", t.label.test_sheet, "print the stock's outline and rulers that show the offset");
   c->add_option("--units", t.label_units, "metric or us (default: the house's)");
-  c->add_option("--lang", t.label.languages, "language of the printed words, or two: en,es")->delimiter(',')->take_all()->expected(1)->allow_extra_args(false);
+  c->add_option("--lang", t.label.languages, "language of the printed words, or two: en,es")
+      ->delimiter(',')
+      ->take_all()
+      ->expected(1)
+      ->allow_extra_args(false);
 }
 
 void add_rest(CLI::App& app, Typed& t) {
@@ -88,9 +102,13 @@ void add_rest(CLI::App& app, Typed& t) {
   reckon->add_option("QUESTION", t.reckon.question, "what to work out; without one, the list");
   reckon->add_option("KEY=VALUE", t.pairs, "what is known, for example mass=\"60 lb\"");
   reckon->add_flag("--json", t.reckon.json, "the answer for another program to read");
-  CLI::App* list = app.add_subcommand("list", "List docs, stocks, units, rules, layouts, keys, or the cases and items of a kit");
-  list->add_option("WHAT", t.list.what, "docs, stocks, units, rules, layouts, cases, items, or kit-keys, show-keys, layout-keys, stock-keys")->required();
-  list->add_option("KIT", t.list.kit, "the kit folder, for cases and items; for stocks and layouts, to list the house's own too");
+  CLI::App* list =
+      app.add_subcommand("list", "List docs, stocks, units, rules, layouts, keys, or the cases and items of a kit");
+  list->add_option("WHAT", t.list.what,
+                   "docs, stocks, units, rules, layouts, cases, items, or kit-keys, show-keys, layout-keys, stock-keys")
+      ->required();
+  list->add_option("KIT", t.list.kit,
+                   "the kit folder, for cases and items; for stocks and layouts, to list the house's own too");
   list->add_flag("--csv", t.list.csv, "cases or items as a spreadsheet, which import takes back unchanged");
   list->add_flag("--json", t.list.json, "keys as a JSON Schema, for an editor");
   CLI::App* help = app.add_subcommand("help", "Explain a topic: units, conditions, labels, layouts, safety");
@@ -140,7 +158,8 @@ void check_words(const CLI::App& app, const std::vector<std::string>& arguments)
 }
 
 template <class E>
-std::optional<E> one_of(const std::string& option, const std::string& typed, const std::vector<std::pair<std::string, E>>& words) {
+std::optional<E> one_of(const std::string& option, const std::string& typed,
+                        const std::vector<std::pair<std::string, E>>& words) {
   if (typed.empty()) return std::nullopt;
   std::vector<std::string> known;
   for (const auto& [word, value] : words) {
@@ -148,11 +167,14 @@ std::optional<E> one_of(const std::string& option, const std::string& typed, con
     known.push_back(word);
   }
   const std::string guess = did_you_mean(typed, known);
-  throw UsageError(option + " is one of " + in_list(known) + ", not \"" + typed + "\"" + (guess.empty() ? "" : ": " + guess));
+  throw UsageError(option + " is one of " + in_list(known) + ", not \"" + typed + "\"" +
+                   (guess.empty() ? "" : ": " + guess));
 }
 
-const std::vector<std::pair<std::string, UnitSystem>> unit_words = {{"metric", UnitSystem::metric}, {"us", UnitSystem::us}};
-const std::vector<std::pair<std::string, PaperSize>> paper_words = {{"a4", PaperSize::a4}, {"letter", PaperSize::letter}};
+const std::vector<std::pair<std::string, UnitSystem>> unit_words = {{"metric", UnitSystem::metric},
+                                                                    {"us", UnitSystem::us}};
+const std::vector<std::pair<std::string, PaperSize>> paper_words = {{"a4", PaperSize::a4},
+                                                                    {"letter", PaperSize::letter}};
 
 void split_pairs(const std::vector<std::string>& typed, ReckonOptions& out) {
   for (const std::string& pair : typed) {
@@ -204,7 +226,8 @@ Options finish(const std::string& command, Typed& t) {
   }
   if (command == "list") {
     if (t.list.csv && t.list.what != "cases" && t.list.what != "items") throw UsageError("--csv is of cases and items");
-    if (t.list.json && !t.list.what.ends_with("-keys")) throw UsageError("--json is of kit-keys, show-keys, layout-keys and stock-keys");
+    if (t.list.json && !t.list.what.ends_with("-keys"))
+      throw UsageError("--json is of kit-keys, show-keys, layout-keys and stock-keys");
     return t.list;
   }
   return t.help;
@@ -237,8 +260,8 @@ void build(CLI::App& app, Typed& typed) {
 
 OptionWords option_words(const CLI::Option& option) {
   const bool place = option.get_positional();
-  return {place ? option.get_name(true, false) : "--" + option.get_lnames().front(), option.get_description(), option.get_items_expected_max() > 0,
-          option.get_required(), option.get_items_expected_max() > 1};
+  return {place ? option.get_name(true, false) : "--" + option.get_lnames().front(), option.get_description(),
+          option.get_items_expected_max() > 0, option.get_required(), option.get_items_expected_max() > 1};
 }
 
 /// `help print` says what `print --help` does, unless a topic is called so; empty: it is not asked.
@@ -261,7 +284,8 @@ CommandTable command_table() {
   for (const CLI::App* command : app.get_subcommands({})) {
     CommandWords words{command->get_name(), command->get_description(), {}, {}};
     for (const CLI::Option* option : command->get_options())
-      if (!option->check_name("--help")) (option->get_positional() ? words.places : words.options).push_back(option_words(*option));
+      if (!option->check_name("--help"))
+        (option->get_positional() ? words.places : words.options).push_back(option_words(*option));
     table.commands.push_back(std::move(words));
   }
   return table;

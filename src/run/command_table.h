@@ -8,7 +8,7 @@
 namespace dunnage {
 
 struct OptionWords {
-  std::string name;          ///< "--out", or "SHOW" for what has its place
+  std::string name;  ///< "--out", or "SHOW" for what has its place
   std::string says;
   bool takes_value = false;
   bool needed = false;

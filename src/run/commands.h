@@ -13,7 +13,7 @@ namespace dunnage {
 
 /// Where a command finds its data and says its say.
 struct Desk {
-  std::filesystem::path share;   ///< layouts, words, stocks, fonts
+  std::filesystem::path share;  ///< layouts, words, stocks, fonts
   std::ostream& out;
   std::ostream& err;
   bool err_is_terminal = false;  ///< a person is watching: a bar shows how far a long run is

@@ -21,7 +21,10 @@ std::string option_names(const CommandWords& command) {
 }
 
 /// Lists that `dunnage list` and `dunnage help` know, and other closed sets of words.
-struct Closed { const char* command; const char* words; };
+struct Closed {
+  const char* command;
+  const char* words;
+};
 constexpr Closed closed[] = {{"list", "docs stocks units rules layouts cases items kit-keys show-keys"},
                              {"help", "units conditions labels layouts safety import tally editor man"},
                              {"complete", "bash zsh fish"}};
@@ -40,10 +43,13 @@ std::string bash(const CommandTable& table) {
          "_dunnage() {\n"
          "  local word=\"${COMP_WORDS[COMP_CWORD]}\" options=\"\" words=\"\"\n"
          "  if [ \"$COMP_CWORD\" -eq 1 ]; then\n"
-         "    COMPREPLY=($(compgen -W \"" + names(table.commands) + " --help --version\" -- \"$word\"))\n"
+         "    COMPREPLY=($(compgen -W \"" +
+         names(table.commands) +
+         " --help --version\" -- \"$word\"))\n"
          "    return\n"
          "  fi\n"
-         "  case \"${COMP_WORDS[1]}\" in\n" + cases +
+         "  case \"${COMP_WORDS[1]}\" in\n" +
+         cases +
          "  esac\n"
          "  case \"$word\" in\n"
          "    -*) COMPREPLY=($(compgen -W \"$options --help\" -- \"$word\")) ;;\n"
@@ -69,13 +75,18 @@ std::string zsh(const CommandTable& table) {
     commands += "    " + in_single(one.name + ":" + one.says) + "\n";
     cases += "    " + one.name + ")\n      _arguments -s";
     for (const OptionWords& option : one.options)
-      cases += " \\\n        " + in_single(fmt::format("{}{}[{}]{}", option.repeats ? "*" : "", option.name, option.says, option.takes_value ? ":value:_files" : ""), "");
+      cases += " \\\n        " + in_single(fmt::format("{}{}[{}]{}", option.repeats ? "*" : "", option.name,
+                                                       option.says, option.takes_value ? ":value:_files" : ""),
+                                           "");
     const std::string words = words_of(one.name);
-    cases += " \\\n        '*:argument:" + (words.empty() ? std::string("_files") : "(" + words + ")") + "'\n      ;;\n";
+    cases +=
+        " \\\n        '*:argument:" + (words.empty() ? std::string("_files") : "(" + words + ")") + "'\n      ;;\n";
   }
   return "#compdef dunnage\n"
          "_dunnage() {\n"
-         "  local -a commands\n  commands=(\n" + commands + "  )\n"
+         "  local -a commands\n  commands=(\n" +
+         commands +
+         "  )\n"
          "  if (( CURRENT == 2 )); then\n"
          "    _describe command commands\n"
          "    return\n"
@@ -83,7 +94,8 @@ std::string zsh(const CommandTable& table) {
          "  local command=$words[2]\n"
          "  shift words\n"
          "  (( CURRENT-- ))\n"
-         "  case $command in\n" + cases +
+         "  case $command in\n" +
+         cases +
          "  esac\n"
          "}\n"
          "compdef _dunnage dunnage\n";
@@ -94,9 +106,11 @@ std::string fish(const CommandTable& table) {
   for (const CommandWords& one : table.commands) {
     out += fmt::format("complete -c dunnage -n __fish_use_subcommand -f -a {} -d {}\n", one.name, in_single(one.says));
     for (const OptionWords& option : one.options)
-      out += fmt::format("complete -c dunnage -n '__fish_seen_subcommand_from {}' -l {}{} -d {}\n", one.name, option.name.substr(2), option.takes_value ? " -r" : "", in_single(option.says));
+      out += fmt::format("complete -c dunnage -n '__fish_seen_subcommand_from {}' -l {}{} -d {}\n", one.name,
+                         option.name.substr(2), option.takes_value ? " -r" : "", in_single(option.says));
     const std::string words = words_of(one.name);
-    if (!words.empty()) out += fmt::format("complete -c dunnage -n '__fish_seen_subcommand_from {}' -f -a '{}'\n", one.name, words);
+    if (!words.empty())
+      out += fmt::format("complete -c dunnage -n '__fish_seen_subcommand_from {}' -f -a '{}'\n", one.name, words);
   }
   return out;
 }
@@ -105,10 +119,14 @@ std::string fish(const CommandTable& table) {
 std::string for_man(const std::string& text) {
   std::string out;
   for (const char c : text) {
-    if (c == '\\') out += "\\e";
-    else if (c == '-') out += "\\-";
-    else if ((c == '.' || c == '\'') && (out.empty() || out.back() == '\n')) out += std::string("\\&") + c;
-    else out += c;
+    if (c == '\\')
+      out += "\\e";
+    else if (c == '-')
+      out += "\\-";
+    else if ((c == '.' || c == '\'') && (out.empty() || out.back() == '\n'))
+      out += std::string("\\&") + c;
+    else
+      out += c;
   }
   return out;
 }
@@ -120,10 +138,13 @@ std::string completion(const CommandTable& table, const std::string& shell) {
 }
 
 std::string manual_page(const CommandTable& table, const std::string& version) {
-  std::string out = ".TH DUNNAGE 1 \"\" \"dunnage " + version + "\" \"User Commands\"\n.SH NAME\ndunnage \\- plan what a sound crew must bring, and print the paper\n.SH SYNOPSIS\n";
+  std::string out = ".TH DUNNAGE 1 \"\" \"dunnage " + version +
+                    "\" \"User Commands\"\n.SH NAME\ndunnage \\- plan what a sound crew must bring, and print the "
+                    "paper\n.SH SYNOPSIS\n";
   for (const CommandWords& one : table.commands) {
     out += ".B dunnage " + for_man(one.name) + "\n";
-    for (const OptionWords& place : one.places) out += (place.needed ? ".I " : ".RI [ ") + for_man(place.name) + (place.needed ? "" : " ]") + "\n";
+    for (const OptionWords& place : one.places)
+      out += (place.needed ? ".I " : ".RI [ ") + for_man(place.name) + (place.needed ? "" : " ]") + "\n";
     if (!one.options.empty()) out += ".RI [ options ]\n";
     out += ".br\n";
   }
@@ -132,9 +153,12 @@ std::string manual_page(const CommandTable& table, const std::string& version) {
     out += ".SS " + for_man(one.name) + "\n" + for_man(one.says) + ".\n";
     for (const auto* list : {&one.places, &one.options})
       for (const OptionWords& option : *list)
-        out += ".TP\n" + std::string(list == &one.places ? ".I " : ".B ") + for_man(option.name) + (option.takes_value && list == &one.options ? " \\fIvalue\\fR" : "") + "\n" + for_man(option.says) + "\n";
+        out += ".TP\n" + std::string(list == &one.places ? ".I " : ".B ") + for_man(option.name) +
+               (option.takes_value && list == &one.options ? " \\fIvalue\\fR" : "") + "\n" + for_man(option.says) +
+               "\n";
   }
-  return out + ".SH EXIT STATUS\n" + for_man(table.exits) + "\n.SH SEE ALSO\n.B dunnage help\nlists the topics that the program itself explains.\n";
+  return out + ".SH EXIT STATUS\n" + for_man(table.exits) +
+         "\n.SH SEE ALSO\n.B dunnage help\nlists the topics that the program itself explains.\n";
 }
 
 }  // namespace dunnage

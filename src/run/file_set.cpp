@@ -56,9 +56,11 @@ void refuse_to_replace(const fs::path& target, const Sources& sources) {
   if (!fs::is_regular_file(fs::symlink_status(target, ignored))) return;
   for (const SourceFile& source : sources.files())
     if (fs::equivalent(target, source.name, ignored))
-      throw UsageError(target.string() + " is one of the files that were read, and a PDF would take its place; choose another name");
+      throw UsageError(target.string() +
+                       " is one of the files that were read, and a PDF would take its place; choose another name");
   if (!is_our_paper(target))
-    throw UsageError(target.string() + " is there already and was not printed by this program; choose another name, or remove it");
+    throw UsageError(target.string() +
+                     " is there already and was not printed by this program; choose another name, or remove it");
 }
 
 FileSet::FileSet(fs::path folder) : lock_(std::move(folder)), folder_(lock_.folder()) { clear_temporaries(); }

@@ -34,7 +34,9 @@ class FileSet {
   void tell_removed(std::ostream& err) const;
 
  private:
-  struct File { std::string name, bytes; };
+  struct File {
+    std::string name, bytes;
+  };
   void clear_temporaries();
   FolderLock lock_;
   std::filesystem::path folder_;

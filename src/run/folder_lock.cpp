@@ -20,8 +20,10 @@ constexpr const char* lock_name = ".dunnage-lock";
 /// Whether the open file still stands under that name: a run that ends takes its lock away, perhaps between our opening
 /// and our locking it, and a third run would then lock another file.
 bool is_file(int open, const fs::path& path) {
-  struct stat ours {}, there {};
-  return ::fstat(open, &ours) == 0 && ::lstat(path.c_str(), &there) == 0 && ours.st_dev == there.st_dev && ours.st_ino == there.st_ino;
+  struct stat ours {
+  }, there{};
+  return ::fstat(open, &ours) == 0 && ::lstat(path.c_str(), &there) == 0 && ours.st_dev == there.st_dev &&
+         ours.st_ino == there.st_ino;
 }
 
 }  // namespace

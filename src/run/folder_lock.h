@@ -7,8 +7,8 @@
 
 namespace dunnage {
 
-/// Holds a folder (made if need be) against a second run until it goes out of scope; takes folders that it made and that
-/// stayed empty away again. Throws WorldError where the folder cannot be made or written, or another run holds it.
+/// Holds a folder (made if need be) against a second run until it goes out of scope; takes folders that it made and
+/// that stayed empty away again. Throws WorldError where the folder cannot be made or written, or another run holds it.
 /// On a network file system without `flock` it holds nothing.
 class FolderLock {
  public:

@@ -32,7 +32,8 @@ namespace {
 /// A file or folder that came with the program.
 void need_own(const fs::path& path) {
   std::error_code ignored;
-  if (!fs::exists(path, ignored)) throw WorldError("the program's own files are not where they should be: " + path.string());
+  if (!fs::exists(path, ignored))
+    throw WorldError("the program's own files are not where they should be: " + path.string());
 }
 
 /// Where a house keeps what it prints otherwise; nowhere without a kit.
@@ -48,7 +49,8 @@ fs::path own_file(const std::string& kit_folder, const std::string& what, const 
 }
 
 /// That, else ours.
-fs::path style_file(const fs::path& share, const std::string& kit_folder, const std::string& what, const std::string& name) {
+fs::path style_file(const fs::path& share, const std::string& kit_folder, const std::string& what,
+                    const std::string& name) {
   const fs::path own = own_file(kit_folder, what, name);
   return own.empty() ? share / "layouts" / what / (name + ".toml") : own;
 }
@@ -58,8 +60,8 @@ constexpr std::size_t most_languages = 2;  // a third would crowd out the other 
 void check_languages(const std::vector<std::string>& wanted, const std::vector<std::string>& have) {
   for (const std::string& language : wanted)
     if (std::find(have.begin(), have.end(), language) == have.end())
-      throw UsageError("there are no printed words in \"" + language + "\"; there are: " +
-                       fmt::format("{}", fmt::join(have, ", ")));
+      throw UsageError("there are no printed words in \"" + language +
+                       "\"; there are: " + fmt::format("{}", fmt::join(have, ", ")));
   if (wanted.size() > most_languages)
     throw UsageError("at most two languages have room on one sheet; print the packet again for a third");
   if (wanted.size() == most_languages && wanted.front() == wanted.back())
@@ -97,8 +99,8 @@ std::string names_of(const std::vector<Words>& languages) {
   return out;
 }
 
-Layout load_layout_for(const fs::path& share, const std::string& kit_folder, const std::string& name,
-                       Sources& sources, Diagnostics& diagnostics) {
+Layout load_layout_for(const fs::path& share, const std::string& kit_folder, const std::string& name, Sources& sources,
+                       Diagnostics& diagnostics) {
   const fs::path file = style_file(share, kit_folder, "", name);
   if (own_file(kit_folder, "", name).empty()) need_own(file);
   auto layout = load_layout(file, sources, diagnostics);

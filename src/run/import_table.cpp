@@ -34,11 +34,13 @@ struct Standing {
 bool load_standing(const fs::path& folder, Sources& sources, Standing& out, std::ostream& err) {
   Diagnostics diagnostics, told;
   out.files = load_kit_texts(folder, sources, diagnostics);
-  auto kit = out.files.empty() ? std::optional<Kit>(Kit{}) : read_kit_texts(folder.string(), out.files, sources, diagnostics);
+  auto kit =
+      out.files.empty() ? std::optional<Kit>(Kit{}) : read_kit_texts(folder.string(), out.files, sources, diagnostics);
   for (const Diagnostic& d : diagnostics.all())
     if (d.severity == Severity::error && d.place.line > 0) told.error(d.place, d.cause, d.hint, d.other, d.other_says);
   if (told.has_errors() || !kit) {
-    err << render(told.has_errors() ? told : diagnostics, sources) << "The kit must be in order before anything is added to it.\n";
+    err << render(told.has_errors() ? told : diagnostics, sources)
+        << "The kit must be in order before anything is added to it.\n";
     return false;
   }
   out.kit = std::move(*kit);
@@ -50,9 +52,14 @@ std::string house_text(const Intake& intake) {
   std::size_t us = 0, metric = 0;
   for (const IntakeRow& row : intake.rows)
     for (const IntakeLine& line : row.lines)
-      if (const auto* text = std::get_if<std::string>(&line.value); text && (line.key == "weighed" || line.key == "size" || line.key == "empty"))
-        (text->ends_with("lb") || text->ends_with("in") || text->ends_with("ft") || text->ends_with("oz") ? us : metric) += 1;
-  return std::string("# Made by dunnage import: change it to your own.\n[house]\nname = \"Our sound crew\"\nphone = \"your number\"\nunits = \"") +
+      if (const auto* text = std::get_if<std::string>(&line.value);
+          text && (line.key == "weighed" || line.key == "size" || line.key == "empty"))
+        (text->ends_with("lb") || text->ends_with("in") || text->ends_with("ft") || text->ends_with("oz") ? us
+                                                                                                          : metric) +=
+            1;
+  return std::string(
+             "# Made by dunnage import: change it to your own.\n[house]\nname = \"Our sound crew\"\nphone = \"your "
+             "number\"\nunits = \"") +
          (us > metric ? "us" : "metric") + "\"\n";
 }
 
@@ -65,7 +72,8 @@ LineOrigin origin_of(const Place& place, const std::string& name, const IntakeTe
 /// Takes out what a message is about, and tells it where it stands in the spreadsheet.
 void refuse(Intake& intake, LineOrigin origin, const Diagnostic& d, Diagnostics& told) {
   IntakeRow& row = intake.rows[static_cast<std::size_t>(origin.row)];
-  if (origin.line < 0 || row.lines[static_cast<std::size_t>(origin.line)].key == "code" || row.lines[static_cast<std::size_t>(origin.line)].key == "name") {
+  if (origin.line < 0 || row.lines[static_cast<std::size_t>(origin.line)].key == "code" ||
+      row.lines[static_cast<std::size_t>(origin.line)].key == "name") {
     if (!row.refused) told.warning(row.place, "this row is left out: " + d.cause, d.hint);
     row.refused = true;
     return;
@@ -83,14 +91,16 @@ std::vector<std::string> document_names() {
 
 /// The text of the new file, once the kit reads without a mistake in it. Errors that are about nothing in the new file
 /// are in `left`: they were there before.
-IntakeText settle(Intake& intake, const std::vector<NamedText>& others, const std::string& name, Diagnostics& told, std::string& left) {
+IntakeText settle(Intake& intake, const std::vector<NamedText>& others, const std::string& name, Diagnostics& told,
+                  std::string& left) {
   for (;;) {
     IntakeText text = intake_text(intake);
     Sources sources;
     Diagnostics diagnostics;
     std::vector<NamedText> files = others;
     files.emplace_back(name, text.text);
-    if (auto kit = read_kit_texts("kit", files, sources, diagnostics)) cross_check(make_catalogue(std::move(*kit)), nullptr, diagnostics, document_names());
+    if (auto kit = read_kit_texts("kit", files, sources, diagnostics))
+      cross_check(make_catalogue(std::move(*kit)), nullptr, diagnostics, document_names());
     bool changed = false;
     Diagnostics rest;
     for (const Diagnostic& d : diagnostics.all()) {
@@ -114,7 +124,9 @@ void report(const Intake& intake, const std::vector<std::string>& guesses, std::
   out << fmt::format("{}: {}\n", intake.file, intake.how);
   for (const IntakeColumn& column : intake.columns)
     if (!column.head.empty())
-      out << fmt::format("  {:<24} {}{}\n", "\"" + column.head + "\"", column.key.empty() ? "no key: kept as comments" : "-> " + column.key, column.unit.empty() ? "" : ", in " + column.unit);
+      out << fmt::format("  {:<24} {}{}\n", "\"" + column.head + "\"",
+                         column.key.empty() ? "no key: kept as comments" : "-> " + column.key,
+                         column.unit.empty() ? "" : ", in " + column.unit);
   for (const std::string& guess : guesses) out << "guessed: " << guess << '\n';
   for (const IntakeRow& row : intake.rows) {
     if (row.guesses.empty() || row.refused) continue;
@@ -131,7 +143,8 @@ fs::path new_file_for(const ImportOptions& options) {
     if (plain || !stem.empty()) stem += plain ? c : '-';
   }
   while (stem.ends_with('-')) stem.pop_back();
-  const bool numbered = stem.size() == 4 && (stem.starts_with("com") || stem.starts_with("lpt")) && stem.back() >= '0' && stem.back() <= '9';
+  const bool numbered = stem.size() == 4 && (stem.starts_with("com") || stem.starts_with("lpt")) &&
+                        stem.back() >= '0' && stem.back() <= '9';
   const bool device = numbered || stem == "con" || stem == "prn" || stem == "aux" || stem == "nul";
   const bool ours = stem == "house";  // which an import may have to make
   if (stem.empty() || device || ours) stem += stem.empty() ? "spreadsheet" : "-spreadsheet";
@@ -139,11 +152,14 @@ fs::path new_file_for(const ImportOptions& options) {
 }
 
 std::size_t count_of(const Intake& intake, const std::string& section) {
-  return static_cast<std::size_t>(std::count_if(intake.rows.begin(), intake.rows.end(), [&](const IntakeRow& row) { return row.section == section && !row.refused; }));
+  return static_cast<std::size_t>(std::count_if(intake.rows.begin(), intake.rows.end(), [&](const IntakeRow& row) {
+    return row.section == section && !row.refused;
+  }));
 }
 
 /// Reads the spreadsheet; false where it cannot be, which is told.
-bool read_sheet(const ImportOptions& options, const Kit& kit, Sources& sources, Intake& intake, std::vector<std::string>& guesses, Diagnostics& told) {
+bool read_sheet(const ImportOptions& options, const Kit& kit, Sources& sources, Intake& intake,
+                std::vector<std::string>& guesses, Diagnostics& told) {
   const auto bytes = load_bytes(options.file.string(), sources, told);
   if (!bytes) return false;
   const CsvTable table = read_csv(options.file.string(), *bytes, sources, told);
@@ -152,7 +168,8 @@ bool read_sheet(const ImportOptions& options, const Kit& kit, Sources& sources, 
 }
 
 /// Writes the new files, or shows what they would be.
-void finish(const ImportOptions& options, std::vector<std::pair<fs::path, std::string>> files, const Intake& intake, std::ostream& out) {
+void finish(const ImportOptions& options, std::vector<std::pair<fs::path, std::string>> files, const Intake& intake,
+            std::ostream& out) {
   const std::string found = fmt::format("{} cases, {} items", count_of(intake, "case"), count_of(intake, "item"));
   const auto& [target, text] = files.back();
   if (options.dry_run) {
@@ -176,7 +193,8 @@ int import_table(const ImportOptions& options, Desk& desk) {
   if (!options.dry_run) clear_unfinished({options.kit / "house.toml", target}, desk.err);
   if (!load_standing(options.kit, sources, standing, desk.err)) return 1;
   if (!options.dry_run && fs::exists(fs::symlink_status(target)))
-    throw UsageError(target.string() + " is there already; move it away, or rename the spreadsheet. Nothing was written");
+    throw UsageError(target.string() +
+                     " is there already; move it away, or rename the spreadsheet. Nothing was written");
   Intake intake;
   std::vector<std::string> guesses;
   std::string left, text;
@@ -186,7 +204,8 @@ int import_table(const ImportOptions& options, Desk& desk) {
     if (!standing.house) {
       written.emplace_back(options.kit / "house.toml", house_text(intake));
       others.emplace_back(written.back().first.string(), written.back().second);
-      guesses.push_back("the kit has no [house]: " + written.back().first.string() + " is made, to be changed to your own");
+      guesses.push_back("the kit has no [house]: " + written.back().first.string() +
+                        " is made, to be changed to your own");
     }
     text = settle(intake, others, target.string(), told, left).text;
   }

@@ -33,7 +33,8 @@ std::string mark_of(const std::string& path) {
 bool says(const Catalogue& c, const std::string& code, Mass mass) {
   const int unit = c.unit_index(code), box = c.case_index(code);
   if (unit < 0 && box < 0) return false;
-  const Maybe<Mass>& weighed = unit >= 0 ? c.units[static_cast<std::size_t>(unit)].weighed : c.kit.cases[static_cast<std::size_t>(box)].weighed;
+  const Maybe<Mass>& weighed =
+      unit >= 0 ? c.units[static_cast<std::size_t>(unit)].weighed : c.kit.cases[static_cast<std::size_t>(box)].weighed;
   return weighed && std::abs(weighed->value.si() - mass.si()) < 1e-6;
 }
 
@@ -57,7 +58,8 @@ std::string fault_of(const Catalogue& before, const WeighEdit& edit, const std::
     if (!says(after, change.code, change.mass)) return in_quotes(change.code) + " would not weigh " + change.after;
   for (const ScaleReading& reading : readings) {
     const bool same = std::find(edit.same.begin(), edit.same.end(), reading.code.value) != edit.same.end();
-    if (same && !says(after, reading.code.value, reading.mass.value)) return in_quotes(reading.code.value) + " would not weigh " + reading.typed;
+    if (same && !says(after, reading.code.value, reading.mass.value))
+      return in_quotes(reading.code.value) + " would not weigh " + reading.typed;
   }
   return {};
 }
@@ -98,13 +100,17 @@ int import_weights(const ImportOptions& options, Desk& desk) {
   const WeighEdit edit = weigh_edit(loaded.catalogue, readings, told);
   const std::string fault = edit.files.empty() ? "" : fault_of(loaded.catalogue, edit, readings);
   if (!fault.empty()) {
-    told.error({readings.front().code.place.file, 0, 0, 1}, "the masses cannot be written into the kit for you: " + fault, "write them into the kit yourself");
+    told.error({readings.front().code.place.file, 0, 0, 1},
+               "the masses cannot be written into the kit for you: " + fault, "write them into the kit yourself");
     return nothing_written(told, loaded, desk);
   }
   for (const ScaleReading& reading : readings)
-    if (!reading.guess.empty()) desk.out << fmt::format("guessed: line {} ({}): weighed: {}\n", reading.mass.place.line, reading.code.value, reading.guess);
+    if (!reading.guess.empty())
+      desk.out << fmt::format("guessed: line {} ({}): weighed: {}\n", reading.mass.place.line, reading.code.value,
+                              reading.guess);
   for (const WeighChange& change : edit.changes)
-    desk.out << fmt::format("{:<12} {} -> {}  ({})\n", change.code, change.before.empty() ? "not weighed" : change.before, change.after, change.place.words());
+    desk.out << fmt::format("{:<12} {} -> {}  ({})\n", change.code,
+                            change.before.empty() ? "not weighed" : change.before, change.after, change.place.words());
   if (!edit.same.empty()) desk.out << fmt::format("as before: {}\n", fmt::join(edit.same, ", "));
   desk.err << render(told, loaded.sources);
   if (files && !edit.files.empty()) write_over(*files, edit, desk.err);

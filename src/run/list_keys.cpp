@@ -15,7 +15,8 @@ namespace {
 
 std::string kind_words(const Key& key) {
   std::string out = key.kind.empty() ? "any" : key.kind;
-  if (!key.words.empty()) out = fmt::format("{}{}", key.kind == "list of texts" ? "list of: " : "", fmt::join(key.words, " | "));
+  if (!key.words.empty())
+    out = fmt::format("{}{}", key.kind == "list of texts" ? "list of: " : "", fmt::join(key.words, " | "));
   if (key.kind == "list of sections" && !key.words.empty()) out += " | list of sections";
   if (key.needed) out += ", needed";
   return out;
@@ -31,9 +32,14 @@ void list(const std::vector<Key>& keys, std::size_t depth, std::ostream& out) {
 }  // namespace
 
 int list_keys(const ListOptions& options, Desk& desk) {
-  struct Kind { const char *what, *title; std::vector<Key> (*keys)(); };
-  constexpr Kind kinds[] = {{"kit-keys", "A file of a kit", keys_of_a_kit}, {"show-keys", "A show", keys_of_a_show},
-                            {"layout-keys", "A layout", keys_of_a_layout}, {"stock-keys", "A stock of labels", keys_of_a_stock}};
+  struct Kind {
+    const char *what, *title;
+    std::vector<Key> (*keys)();
+  };
+  constexpr Kind kinds[] = {{"kit-keys", "A file of a kit", keys_of_a_kit},
+                            {"show-keys", "A show", keys_of_a_show},
+                            {"layout-keys", "A layout", keys_of_a_layout},
+                            {"stock-keys", "A stock of labels", keys_of_a_stock}};
   for (const Kind& kind : kinds) {
     if (options.what != kind.what) continue;
     if (options.json)

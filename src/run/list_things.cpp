@@ -30,8 +30,8 @@ Words english(Desk& desk) {
 int list_docs(const ListOptions&, Desk& desk) {
   const Words words = english(desk);
   for (const DocumentKind& kind : document_kinds())
-    desk.out << fmt::format("{:<14} {}, for {}{}\n", kind.name, words(std::string(kind.title)), words(std::string(kind.hand)),
-                            kind.in_packet ? "" : " (only when asked for)");
+    desk.out << fmt::format("{:<14} {}, for {}{}\n", kind.name, words(std::string(kind.title)),
+                            words(std::string(kind.hand)), kind.in_packet ? "" : " (only when asked for)");
   return 0;
 }
 
@@ -62,8 +62,9 @@ int list_units(const ListOptions&, Desk& desk) {
 
 int list_rules(const ListOptions&, Desk& desk) {
   for (const Rule& rule : rules())
-    desk.out << fmt::format("{}\n  covers: {}\n  formula: {}\n  source: {} ({})\n  leaves out: {}\n  who decides: {}\n", rule.name,
-                            rule.covers, rule.formula, rule.source, rule.edition, rule.leaves_out, rule.decides);
+    desk.out << fmt::format("{}\n  covers: {}\n  formula: {}\n  source: {} ({})\n  leaves out: {}\n  who decides: {}\n",
+                            rule.name, rule.covers, rule.formula, rule.source, rule.edition, rule.leaves_out,
+                            rule.decides);
   return 0;
 }
 
@@ -83,7 +84,8 @@ int list_cases(const ListOptions& options, Desk& desk) {
     const UnitMass mass = c.mass_of(static_cast<int>(u));
     const std::string printed = print(mass.mass, c.kit.house.units, Rounding::up).text();
     desk.out << fmt::format("{:<12} {:<36} {:>9}{} {}\n", c.units[u].code, c.case_at(static_cast<int>(u)).name.value,
-                            mass.known ? printed : "not given", mass.known && mass.estimated ? " est." : "     ", c.units[u].home);
+                            mass.known ? printed : "not given", mass.known && mass.estimated ? " est." : "     ",
+                            c.units[u].home);
   }
   return 0;
 }
@@ -93,18 +95,19 @@ int list_items(const ListOptions& options, Desk& desk) {
   if (options.csv) return list_as_csv(options, "item", desk);
   Loaded loaded;
   if (!load_kit(options.kit, loaded, desk.err)) return 1;
-  for (const Item& item : loaded.catalogue.kit.items) desk.out << fmt::format("{:<12} {}\n", item.code.value, item.name.value);
+  for (const Item& item : loaded.catalogue.kit.items)
+    desk.out << fmt::format("{:<12} {}\n", item.code.value, item.name.value);
   return 0;
 }
 
-const std::vector<std::pair<std::string, Lister>> listers = {{"docs", list_docs},   {"stocks", list_stocks},
-                                                             {"units", list_units}, {"rules", list_rules},
-                                                             {"layouts", list_layouts}, {"cases", list_cases},
-                                                             {"items", list_items}, {"kit-keys", list_keys}, {"show-keys", list_keys},
-                                                             {"layout-keys", list_keys}, {"stock-keys", list_keys}};
+const std::vector<std::pair<std::string, Lister>> listers = {
+    {"docs", list_docs},       {"stocks", list_stocks},    {"units", list_units},    {"rules", list_rules},
+    {"layouts", list_layouts}, {"cases", list_cases},      {"items", list_items},    {"kit-keys", list_keys},
+    {"show-keys", list_keys},  {"layout-keys", list_keys}, {"stock-keys", list_keys}};
 
 int help_units(Desk& desk) {
-  desk.out << "Write every quantity with its unit, in quotes: mass = \"27 lb\", size = \"29 x 21 x 18 in\", \"6 ft 4 in\".\n\n";
+  desk.out << "Write every quantity with its unit, in quotes: mass = \"27 lb\", size = \"29 x 21 x 18 in\", \"6 ft 4 "
+              "in\".\n\n";
   list_units({}, desk);
   desk.out << "\nRanges; a value outside is taken for a slip of the hand:\n";
   for (const Range* range : range::all()) desk.out << fmt::format("  {:<34} {}\n", range->name, words(*range));
@@ -112,36 +115,43 @@ int help_units(Desk& desk) {
 }
 
 int help_conditions(Desk& desk) {
-  desk.out << "goes = \"always\", \"asked\" (only when something asks for it), or a table of facts of the show, all of which must\n"
-              "hold; in a list of tables any one will do. A list of values: any of them. NAME_from and NAME_to: at least, at most.\n\n";
-  for (const FactKind& kind : fact_kinds()) desk.out << fmt::format("  {:<12} stated by {}\n", kind.name, kind.state_it);
+  desk.out << "goes = \"always\", \"asked\" (only when something asks for it), or a table of facts of the show, all of "
+              "which must\n"
+              "hold; in a list of tables any one will do. A list of values: any of them. NAME_from and NAME_to: at "
+              "least, at most.\n\n";
+  for (const FactKind& kind : fact_kinds())
+    desk.out << fmt::format("  {:<12} stated by {}\n", kind.name, kind.state_it);
   return 0;
 }
 
 int help_labels(Desk& desk) {
-  desk.out << "dunnage label KIT prints a label for every unit; name codes to print only those. Print at 100 %, never \"fit to\n"
-              "page\". --test-sheet prints the stock's outlines and rulers: the number at the cut edge is the --offset of that\n"
+  desk.out << "dunnage label KIT prints a label for every unit; name codes to print only those. Print at 100 %, never "
+              "\"fit to\n"
+              "page\". --test-sheet prints the stock's outlines and rulers: the number at the cut edge is the --offset "
+              "of that\n"
               "printer. --copies 2 or 4 for a trunk that wants a label on each side.\n\nStocks:\n";
   return list_stocks({}, desk);
 }
 
 int help_layouts(Desk& desk) {
-  desk.out << "Each sheet has a layout file that says where things stand and how large. Copy one into the folder layouts/ of your\n"
-              "kit and change it there; the same name takes the place of ours. A mistake in it is told with its line.\n\nLayouts:\n";
+  desk.out << "Each sheet has a layout file that says where things stand and how large. Copy one into the folder "
+              "layouts/ of your\n"
+              "kit and change it there; the same name takes the place of ours. A mistake in it is told with its "
+              "line.\n\nLayouts:\n";
   return list_layouts({}, desk);
 }
 
 int help_safety(Desk& desk) {
-  desk.out << "Every figure is for planning. It never replaces the maker's limits, local codes, the authority, or a competent\n"
+  desk.out << "Every figure is for planning. It never replaces the maker's limits, local codes, the authority, or a "
+              "competent\n"
               "person on the spot. What was not given is printed as \"not checked\".\n\nRules:\n";
   return list_rules({}, desk);
 }
 
-const std::vector<std::pair<std::string, int (*)(Desk&)>> topics = {{"units", help_units},     {"conditions", help_conditions},
-                                                                    {"labels", help_labels},   {"layouts", help_layouts},
-                                                                    {"safety", help_safety},
-                                                                    {"import", help_import},   {"tally", help_tally},
-                                                                    {"editor", help_editor},   {"man", help_man}};
+const std::vector<std::pair<std::string, int (*)(Desk&)>> topics = {
+    {"units", help_units},     {"conditions", help_conditions}, {"labels", help_labels},
+    {"layouts", help_layouts}, {"safety", help_safety},         {"import", help_import},
+    {"tally", help_tally},     {"editor", help_editor},         {"man", help_man}};
 
 /// `more` are further words that one may have meant.
 template <class T>
@@ -153,7 +163,8 @@ const T& pick(const std::vector<std::pair<std::string, T>>& table, const std::st
     names.push_back(name);
   }
   const std::string guess = did_you_mean(word, names);
-  throw UsageError(what + " \"" + word + "\"" + (guess.empty() ? "; there are " + fmt::format("{}", fmt::join(names, ", ")) : ": " + guess));
+  throw UsageError(what + " \"" + word + "\"" +
+                   (guess.empty() ? "; there are " + fmt::format("{}", fmt::join(names, ", ")) : ": " + guess));
 }
 
 }  // namespace

@@ -26,8 +26,8 @@ struct Loaded {
 bool load_show(const std::filesystem::path& file, Loaded& loaded, std::ostream& err);
 bool load_kit(const std::filesystem::path& folder, Loaded& loaded, std::ostream& err);
 
-/// What goes, and what stands where in its vehicles, as judged. Whatever went in no typed vehicle is in the one where it
-/// stands.
+/// What goes, and what stands where in its vehicles, as judged. Whatever went in no typed vehicle is in the one where
+/// it stands.
 Plan plan_whole(const Catalogue& catalogue, const Show& show);
 
 /// Exit code of a plan that was made: 2 when something is over, was not checked, or is short; else 0.

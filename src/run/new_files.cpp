@@ -40,25 +40,29 @@ void clear_unfinished(const std::vector<fs::path>& files, std::ostream& err) {
   std::error_code ignored;
   // A file is put in place as a second name of its temporary: while both stand, the run had not ended.
   const auto placed = [&](const fs::path& path) { return fs::equivalent(path, temporary(path), ignored); };
-  const bool ended = std::any_of(files.begin(), files.end(), [&](const fs::path& path) { return stands(path) && !placed(path); });
+  const bool ended =
+      std::any_of(files.begin(), files.end(), [&](const fs::path& path) { return stands(path) && !placed(path); });
   for (const fs::path& path : files) {
     if (!stands(temporary(path))) continue;
     if (!ended && placed(path)) fs::remove(path, ignored);
-    if (fs::remove(temporary(path), ignored)) err << "removed " << temporary(path).string() << ", left by a run that was cut short\n";
+    if (fs::remove(temporary(path), ignored))
+      err << "removed " << temporary(path).string() << ", left by a run that was cut short\n";
     fs::remove(path.parent_path(), ignored);  // only where it is empty
   }
 }
 
 void write_new_files(const std::vector<std::pair<fs::path, std::string>>& files) {
   for (const auto& [path, bytes] : files)
-    if (fs::exists(fs::symlink_status(path))) throw UsageError(path.string() + " is there already; nothing was written");
+    if (fs::exists(fs::symlink_status(path)))
+      throw UsageError(path.string() + " is there already; nothing was written");
   std::vector<fs::path> placed;
   std::string failed;
   try {
     for (const auto& [path, bytes] : files) write_temporary(path, bytes);
     // A link does not replace what another program put there meanwhile, as a rename would.
     for (const auto& [path, bytes] : files) {
-      if (::link(temporary(path).c_str(), path.c_str()) != 0) throw WorldError("cannot put " + path.string() + " in place: " + std::strerror(errno));
+      if (::link(temporary(path).c_str(), path.c_str()) != 0)
+        throw WorldError("cannot put " + path.string() + " in place: " + std::strerror(errno));
       placed.push_back(path);
     }
   } catch (const WorldError& e) {

@@ -14,11 +14,11 @@
 namespace dunnage {
 
 struct PrintOptions {
-  std::filesystem::path show, out;          ///< out empty: a folder named after the show
+  std::filesystem::path show, out;  ///< out empty: a folder named after the show
   std::vector<std::string> only;
   std::string team;
   bool one_file = false;
-  bool duplex = false;                      ///< each recipient's part begins on a right-hand page
+  bool duplex = false;  ///< each recipient's part begins on a right-hand page
   std::optional<PaperSize> paper;
   std::optional<UnitSystem> units;
   std::vector<std::string> languages;
@@ -35,13 +35,13 @@ struct WhyOptions {
   std::string code;
 };
 struct LabelOptions {
-  std::filesystem::path kit, out;           ///< out empty: case-label.pdf
-  std::filesystem::path since;              ///< another copy of the kit: only what is new or changed since
-  std::vector<std::string> codes;           ///< of cases or units; empty: every unit
-  std::string stock;                        ///< empty: the house's
+  std::filesystem::path kit, out;  ///< out empty: case-label.pdf
+  std::filesystem::path since;     ///< another copy of the kit: only what is new or changed since
+  std::vector<std::string> codes;  ///< of cases or units; empty: every unit
+  std::string stock;               ///< empty: the house's
   int start_at = 1, copies = 1;
-  std::pair<Paper, Paper> offset;           ///< right and down, of everything printed
-  bool test_sheet = false;                  ///< the stock's outline and rulers in place of labels
+  std::pair<Paper, Paper> offset;  ///< right and down, of everything printed
+  bool test_sheet = false;         ///< the stock's outline and rulers in place of labels
   std::optional<UnitSystem> units;
   std::vector<std::string> languages;
 };
@@ -51,13 +51,13 @@ struct BeginOptions {
 };
 struct ImportOptions {
   std::filesystem::path file, kit;
-  std::string as = "case";                  ///< section that a row becomes: "case" or "item"
+  std::string as = "case";                                   ///< section that a row becomes: "case" or "item"
   std::vector<std::pair<std::string, std::string>> columns;  ///< head, key
   std::vector<std::pair<std::string, std::string>> units;    ///< key, unit
   bool weights = false, dry_run = false;
 };
 struct TallyOptions {
-  std::filesystem::path show, sheet;        ///< sheet empty: none is written
+  std::filesystem::path show, sheet;  ///< sheet empty: none is written
   std::vector<std::filesystem::path> out, loaded, back;
   bool json = false;
 };
@@ -65,7 +65,7 @@ struct CompleteOptions {
   std::string shell;
 };
 struct ReckonOptions {
-  std::string question;                     ///< empty: the list
+  std::string question;  ///< empty: the list
   std::vector<std::pair<std::string, std::string>> inputs;
   bool json = false;
 };
@@ -75,14 +75,15 @@ struct ListOptions {
   bool csv = false, json = false;
 };
 struct HelpOptions {
-  std::string topic;                        ///< empty: the topics
+  std::string topic;  ///< empty: the topics
 };
 /// Something to say and nothing to do: --help, --version.
 struct SayOptions {
   std::string text;
 };
 
-using Options = std::variant<PrintOptions, CheckOptions, ClashOptions, WhyOptions, LabelOptions, ReckonOptions, ListOptions,
-                             HelpOptions, BeginOptions, ImportOptions, TallyOptions, CompleteOptions, SayOptions>;
+using Options =
+    std::variant<PrintOptions, CheckOptions, ClashOptions, WhyOptions, LabelOptions, ReckonOptions, ListOptions,
+                 HelpOptions, BeginOptions, ImportOptions, TallyOptions, CompleteOptions, SayOptions>;
 
 }  // namespace dunnage

@@ -36,7 +36,8 @@ std::vector<int> units_for(const Catalogue& c, const std::vector<std::string>& c
       for (const Case& k : c.kit.cases) known.push_back(k.code.value);
       for (const CaseUnit& unit : c.units) known.push_back(unit.code);
       const std::string guess = did_you_mean(code, known);
-      throw UsageError("the kit has no case \"" + code + "\"" + (guess.empty() ? "; see `dunnage list cases`" : ": " + guess));
+      throw UsageError("the kit has no case \"" + code + "\"" +
+                       (guess.empty() ? "; see `dunnage list cases`" : ": " + guess));
     }
     const auto [first, last] = box >= 0 ? c.units_of[static_cast<std::size_t>(box)] : std::pair(one, one + 1);
     for (int u = first; u < last; ++u) out.push_back(u);
@@ -85,7 +86,9 @@ class LabelRun {
 
  private:
   Document document(const std::vector<int>& units) const {
-    const auto in = [&](const Words& words) { return case_labels(catalogue_, handling_, units, words, system_, revision_); };
+    const auto in = [&](const Words& words) {
+      return case_labels(catalogue_, handling_, units, words, system_, revision_);
+    };
     return words_.size() < 2 ? in(words_.front()) : in_two_languages(in(words_.front()), in(words_.back()));
   }
 
@@ -100,10 +103,13 @@ class LabelRun {
 void check_number(std::size_t labels, const Stock& stock) {
   const std::size_t pages = labels / static_cast<std::size_t>(std::max(1, labels_on_page(stock)));
   if (pages > most_pages)
-    throw UsageError(fmt::format("that would be {} labels on {} pages, and one run prints at most {}: name the cases, a few hundred at a time", labels, pages, most_pages));
+    throw UsageError(fmt::format(
+        "that would be {} labels on {} pages, and one run prints at most {}: name the cases, a few hundred at a time",
+        labels, pages, most_pages));
 }
 
-/// The stock as a printer that misses must be told of it. Throws UsageError where a label's content would leave the page.
+/// The stock as a printer that misses must be told of it. Throws UsageError where a label's content would leave the
+/// page.
 Stock shifted(Stock stock, std::pair<Paper, Paper> by) {
   const auto stays = [&](Paper first, Paper pitch, int count, Paper side, Paper page) {
     const Paper slack = 1e-6 * unit::paper_mm;
@@ -113,8 +119,10 @@ Stock shifted(Stock stock, std::pair<Paper, Paper> by) {
   stock.top += by.second;
   if (!stays(stock.left, stock.pitch_x, stock.across, stock.label_width, stock.page_width) ||
       !stays(stock.top, stock.pitch_y, stock.down, stock.label_height, stock.page_height))
-    throw UsageError(fmt::format("--offset: so far off, part of a label would leave the page; stock {} has {} mm to spare within each label's edge",
-                                 stock.name, plain(stock.inner / unit::paper_mm, 1)));
+    throw UsageError(
+        fmt::format("--offset: so far off, part of a label would leave the page; stock {} has {} mm to spare within "
+                    "each label's edge",
+                    stock.name, plain(stock.inner / unit::paper_mm, 1)));
   return stock;
 }
 
@@ -157,7 +165,8 @@ int print_labels(const LabelOptions& options, Desk& desk) {
     desk.out << fmt::format("{}  test sheet of stock {} ({})\n", file.string(), stock.name, stock.says);
     return 0;
   }
-  const Layout layout = style.has_errors() ? Layout{} : load_layout_for(desk.share, c.kit.folder, stock.layout, loaded.sources, style);
+  const Layout layout =
+      style.has_errors() ? Layout{} : load_layout_for(desk.share, c.kit.folder, stock.layout, loaded.sources, style);
   check_letters(c, nullptr, names_of(words), faces, style);
   check_codes(c, units, style);
   SealedPages pages;
@@ -165,7 +174,8 @@ int print_labels(const LabelOptions& options, Desk& desk) {
   if (!style.has_errors()) {
     check_number(units.size() * static_cast<std::size_t>(options.copies), stock);
     if (options.start_at > labels_on_page(stock))
-      throw UsageError(fmt::format("--start-at {} is beyond the sheet: {} has {} labels on one", options.start_at, stock.name, labels_on_page(stock)));
+      throw UsageError(fmt::format("--start-at {} is beyond the sheet: {} has {} labels on one", options.start_at,
+                                   stock.name, labels_on_page(stock)));
     std::vector<LayoutProblem> problems;
     LabelSheets sheets(layout, stock, options.start_at, options.copies, faces, problems, pages);
     pages_used = LabelRun(c, words, options.units.value_or(c.kit.house.units), revision).run(units, sheets);
@@ -181,8 +191,9 @@ int print_labels(const LabelOptions& options, Desk& desk) {
   };
   desk.out << fmt::format("{}  {} on {}, stock {} ({})\n", file.string(),
                           counted(units.size() * static_cast<std::size_t>(options.copies), "label", "labels"),
-                          stock.roll ? counted(static_cast<std::size_t>(pages_used), "length of roll", "lengths of roll")
-                                     : counted(static_cast<std::size_t>(pages_used), "sheet", "sheets"),
+                          stock.roll
+                              ? counted(static_cast<std::size_t>(pages_used), "length of roll", "lengths of roll")
+                              : counted(static_cast<std::size_t>(pages_used), "sheet", "sheets"),
                           stock.name, stock.says);
   for (const Words& one : words)
     if (!one.read_by_native)

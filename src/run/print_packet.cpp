@@ -33,7 +33,8 @@ std::vector<std::string> older_sheets(const fs::path& folder, const std::vector<
   known.emplace_back("packet");
   for (const std::string& name : known) {
     const std::string file = name + ".pdf";
-    if (std::find(written.begin(), written.end(), file) == written.end() && fs::exists(folder / file)) out.push_back(file);
+    if (std::find(written.begin(), written.end(), file) == written.end() && fs::exists(folder / file))
+      out.push_back(file);
   }
   return out;
 }
@@ -47,16 +48,18 @@ void tell_written(const std::vector<Sheet>& sheets, const std::vector<std::strin
     const std::size_t pages = sheets[i].pages;
     all += duplex ? (pages + 1) / 2 : pages;
     if (i > 0 && names[i] == names[i - 1])
-      desk.out << fmt::format("{:{}}  {} ({})\n", "", (folder / names[i]).string().size(), on_one_line(sheets[i].document.title), counted(pages, "page"));
+      desk.out << fmt::format("{:{}}  {} ({})\n", "", (folder / names[i]).string().size(),
+                              on_one_line(sheets[i].document.title), counted(pages, "page"));
     else
-      desk.out << fmt::format("{}  {}, for {} ({})\n", (folder / names[i]).string(), on_one_line(sheets[i].document.title),
-                            words(std::string(sheets[i].kind->hand)), counted(pages, "page"));
+      desk.out << fmt::format("{}  {}, for {} ({})\n", (folder / names[i]).string(),
+                              on_one_line(sheets[i].document.title), words(std::string(sheets[i].kind->hand)),
+                              counted(pages, "page"));
   }
   desk.out << fmt::format("{} of paper{}.\n", counted(all, "sheet"), duplex ? ", printed on both sides" : "");
   for (const Sheet& sheet : sheets)
     if (sheet.layout.most_pages > 0 && sheet.longest > sheet.layout.most_pages)
-      desk.err << fmt::format("note: {} takes {} pages, and its layout means it for {} at most (most_pages)\n", sheet.kind->name,
-                              sheet.longest, sheet.layout.most_pages);
+      desk.err << fmt::format("note: {} takes {} pages, and its layout means it for {} at most (most_pages)\n",
+                              sheet.kind->name, sheet.longest, sheet.layout.most_pages);
   for (const std::string& name : older_sheets(folder, names))
     desk.err << "note: " << (folder / name).string() << " is from an earlier run; this one did not make it\n";
 }
@@ -86,7 +89,9 @@ std::vector<Layout> layouts_for(const std::vector<const DocumentKind*>& kinds, L
   return out;
 }
 
-struct FileToBe { std::string name, bytes; };
+struct FileToBe {
+  std::string name, bytes;
+};
 
 /// Lays a sheet out into `pages`.
 void set_sheet(Sheet& sheet, PaperSize paper, bool duplex, const Faces& faces, std::vector<LayoutProblem>& problems,
@@ -147,21 +152,33 @@ int print_packet(const PrintOptions& options, Desk& desk) {
   const std::vector<const DocumentKind*> kinds = sheets_asked_for(options, house);
 
   Diagnostics style;
-  const std::vector<Words> words = load_words_for(desk.share, options.languages, loaded.catalogue.kit, loaded.sources, style);
+  const std::vector<Words> words =
+      load_words_for(desk.share, options.languages, loaded.catalogue.kit, loaded.sources, style);
   std::vector<Layout> layouts = layouts_for(kinds, loaded, style, desk);
   const Faces faces(read_faces(desk.share / "fonts"));
   check_letters(loaded.catalogue, &loaded.show, names_of(words), faces, style);
   if (style.has_errors()) return refuse(style, loaded, desk);
-  for (const std::string& told : strange_files(desk.share, loaded.catalogue.kit.folder)) desk.err << "warning: " << told << "\n";
+  for (const std::string& told : strange_files(desk.share, loaded.catalogue.kit.folder))
+    desk.err << "warning: " << told << "\n";
 
   const Plan plan = plan_whole(loaded.catalogue, loaded.show);
   const Findings findings = check_all(loaded.catalogue, loaded.show, plan);
   const std::string how = fmt::format("{} {} {}", units == UnitSystem::us, paper == PaperSize::a4, names_of(words));
-  const std::string revision = revision_of(loaded.sources, how, loaded.show.revision ? loaded.show.revision->value : "");
+  const std::string revision =
+      revision_of(loaded.sources, how, loaded.show.revision ? loaded.show.revision->value : "");
   std::vector<Context> contexts;
   for (const Words& one : words)
-    contexts.push_back({loaded.catalogue, loaded.show, plan, findings, one, units, std::string(meter_of(house)), revision,
-                        options.team, {}, {}});
+    contexts.push_back({loaded.catalogue,
+                        loaded.show,
+                        plan,
+                        findings,
+                        one,
+                        units,
+                        std::string(meter_of(house)),
+                        revision,
+                        options.team,
+                        {},
+                        {}});
   std::vector<Sheet> sheets = make_sheets(kinds, layouts, contexts);
   const std::vector<Skipped>& skipped = contexts.front().skipped;
   if (sheets.empty()) throw UsageError("none of the sheets asked for would help anybody: " + skipped.front().reason);

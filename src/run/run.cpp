@@ -9,8 +9,8 @@
 
 namespace dunnage {
 
-int run(const std::vector<std::string>& arguments, const std::filesystem::path& share, std::ostream& out, std::ostream& err,
-        bool err_is_terminal) {
+int run(const std::vector<std::string>& arguments, const std::filesystem::path& share, std::ostream& out,
+        std::ostream& err, bool err_is_terminal) {
   Desk desk{share, out, err, err_is_terminal};
   struct {
     Desk& desk;
@@ -37,7 +37,8 @@ int run(const std::vector<std::string>& arguments, const std::filesystem::path& 
   try {
     for (const std::string& argument : arguments)
       if (utf8::first_fault(argument))
-        throw UsageError("\"" + utf8::repaired(argument) + "\" is not UTF-8; if it names a file, give the file another name");
+        throw UsageError("\"" + utf8::repaired(argument) +
+                         "\" is not UTF-8; if it names a file, give the file another name");
     return std::visit(command, read_command_line(arguments));
   } catch (const UsageError& e) {
     err << "error: " << e.what() << '\n';

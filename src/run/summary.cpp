@@ -57,7 +57,10 @@ std::string totals(const Plan& plan, UnitSystem units) {
 }
 
 /// Findings that say the same of several subjects; the place is the first's.
-struct Alike { const Finding* first; std::string subjects; };
+struct Alike {
+  const Finding* first;
+  std::string subjects;
+};
 
 std::vector<Alike> open_findings(const Findings& findings) {
   std::vector<Alike> out;
@@ -104,7 +107,8 @@ std::string reason_lines(const std::vector<Reason>& reasons) {
 std::string summary(const Catalogue&, const Plan& plan, const Findings& findings, UnitSystem units) {
   std::string out = totals(plan, units) + cover_words(plan.cover, units);
   for (const Shortage& s : plan.shortages)
-    out += fmt::format("short: {} of {} {}, as {}{}{}\n", amount_words(s, s.missing, units), amount_words(s, s.wanted, units), s.what, s.because.english(),
+    out += fmt::format("short: {} of {} {}, as {}{}{}\n", amount_words(s, s.missing, units),
+                       amount_words(s, s.wanted, units), s.what, s.because.english(),
                        s.nearest.empty() ? "" : "; " + s.nearest.english(), at(s.place));
   int within = 0, elsewhere = 0;
   for (const Finding& f : findings.list) {
@@ -112,7 +116,8 @@ std::string summary(const Catalogue&, const Plan& plan, const Findings& findings
     elsewhere += f.outcome == Outcome::does_not_apply;
   }
   for (const Alike& alike : open_findings(findings))
-    out += fmt::format("{}: {}{}{}: {}{}\n", name(alike.first->outcome), alike.first->rule, alike.subjects.empty() ? "" : ", ", alike.subjects, alike.first->says.english(),
+    out += fmt::format("{}: {}{}{}: {}{}\n", name(alike.first->outcome), alike.first->rule,
+                       alike.subjects.empty() ? "" : ", ", alike.subjects, alike.first->says.english(),
                        at(alike.first->place));
   for (const Sentence& remark : plan.remarks) out += "remark: " + remark.english() + "\n";
   return out + fmt::format("{} checks within limit, {} that do not apply.\n", within, elsewhere);
@@ -148,8 +153,9 @@ std::string changes(const Change& change, const Plan& before, const Plan& now, U
   const Sent was = sum_of(before, units), is = sum_of(now, units);
   Printed gap = is.mass;
   gap.value = std::abs(is.mass.value - was.mass.value);
-  return out + fmt::format("In all {} {} ({}{} -> {}{}).\n", gap.text(), is.mass.value < was.mass.value ? "lighter" : "heavier",
-                           was.mass.text(), was.remarks(), is.mass.text(), is.remarks());
+  return out + fmt::format("In all {} {} ({}{} -> {}{}).\n", gap.text(),
+                           is.mass.value < was.mass.value ? "lighter" : "heavier", was.mass.text(), was.remarks(),
+                           is.mass.text(), is.remarks());
 }
 
 }  // namespace dunnage

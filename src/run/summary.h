@@ -5,9 +5,9 @@
 #include <string>
 
 #include "model/catalogue.h"
-#include "model/planned.h"
 #include "model/finding.h"
 #include "model/plan.h"
+#include "model/planned.h"
 
 namespace dunnage {
 
@@ -17,7 +17,8 @@ std::string summary(const Catalogue& catalogue, const Plan& plan, const Findings
 /// Why a unit goes, or why it stays, as sentences with the places that were typed.
 std::string reasons(const Catalogue& catalogue, const Plan& plan, int unit, UnitSystem units);
 
-/// Added, gone, more, fewer, a line each, and by how much mass, both masses as the summary has them; or that nothing changed.
+/// Added, gone, more, fewer, a line each, and by how much mass, both masses as the summary has them; or that nothing
+/// changed.
 std::string changes(const Change& change, const Plan& before, const Plan& now, UnitSystem units);
 
 }  // namespace dunnage

@@ -2,6 +2,7 @@
 // `dunnage tally`: what was scanned, held against what the show sends.
 #include <fmt/format.h>
 
+#include "base/error.h"
 #include "check/rules.h"
 #include "compare/tally.h"
 #include "document/return_sheet.h"
@@ -11,7 +12,6 @@
 #include "read/csv_text.h"
 #include "read/faces_file.h"
 #include "read/scans.h"
-#include "base/error.h"
 #include "run/commands.h"
 #include "run/file_set.h"
 #include "run/house_style.h"
@@ -22,8 +22,11 @@ namespace dunnage {
 namespace {
 
 std::string seen_words(const Seen& seen) {
-  return fmt::format("{} in list {}{} ({})", seen.stage == Stage::out ? "going out" : seen.stage == Stage::loaded ? "loaded" : "back", seen.list,
-                     seen.time.empty() ? "" : ", " + seen.time, seen.place.words());
+  return fmt::format("{} in list {}{} ({})",
+                     seen.stage == Stage::out      ? "going out"
+                     : seen.stage == Stage::loaded ? "loaded"
+                                                   : "back",
+                     seen.list, seen.time.empty() ? "" : ", " + seen.time, seen.place.words());
 }
 
 class Report {
@@ -31,14 +34,18 @@ class Report {
   Report(const Catalogue& c, const Tally& tally) : c_(c), tally_(tally) {}
 
   std::string text() {
-    out_ = fmt::format("{}: {} of {} are in, from {} scans\n", name(tally_.stage), tally_.expected.size() - tally_.missing.size(), tally_.expected.size(), tally_.scans);
+    out_ = fmt::format("{}: {} of {} are in, from {} scans\n", name(tally_.stage),
+                       tally_.expected.size() - tally_.missing.size(), tally_.expected.size(), tally_.scans);
     missing();
     head("not clear, and not counted", tally_.unclear.size());
     for (const UnknownCode& one : tally_.unclear)
-      line(one.units.empty() ? fmt::format("{}: \"{}\": did you mean \"{}\"?", one.place.words(), one.typed, one.nearest)
-                             : fmt::format("{}: \"{}\" is one of {}: which?", one.place.words(), one.typed, fmt::join(one.units, ", ")));
+      line(one.units.empty()
+               ? fmt::format("{}: \"{}\": did you mean \"{}\"?", one.place.words(), one.typed, one.nearest)
+               : fmt::format("{}: \"{}\" is one of {}: which?", one.place.words(), one.typed,
+                             fmt::join(one.units, ", ")));
     head("extra: not in the plan", tally_.extra.size());
-    for (std::size_t i = 0; i < tally_.extra.size(); ++i) line(unit(tally_.extra[i]) + ": seen " + seen_words(tally_.extra_seen[i]));
+    for (std::size_t i = 0; i < tally_.extra.size(); ++i)
+      line(unit(tally_.extra[i]) + ": seen " + seen_words(tally_.extra_seen[i]));
     head("seen in two lists", tally_.twice.size());
     for (const auto& [one, places] : tally_.twice) {
       std::string where;
@@ -57,14 +64,18 @@ class Report {
     if (count > 0) out_ += fmt::format("{} ({}):\n", title, count);
   }
   void line(const std::string& text) { out_ += "  " + text + "\n"; }
-  std::string unit(int one) const { return c_.units[static_cast<std::size_t>(one)].code + "  " + c_.case_at(one).name.value; }
+  std::string unit(int one) const {
+    return c_.units[static_cast<std::size_t>(one)].code + "  " + c_.case_at(one).name.value;
+  }
 
   void missing() {
     head("missing", tally_.missing.size());
     for (const MissingUnit& one : tally_.missing)
       line(fmt::format("{}: {}{}{}", unit(one.unit), one.last ? "last seen " + seen_words(*one.last) : "never seen",
                        one.pulled_by.empty() ? "" : "; pulled by " + one.pulled_by,
-                       one.like < 0 ? "" : "; " + c_.units[static_cast<std::size_t>(one.like)].code + ", one like it, was seen and was not in the plan"));
+                       one.like < 0 ? ""
+                                    : "; " + c_.units[static_cast<std::size_t>(one.like)].code +
+                                          ", one like it, was seen and was not in the plan"));
   }
 
   const Catalogue& c_;
@@ -73,27 +84,33 @@ class Report {
 };
 
 /// Every list of a stage that was named. A list that cannot be read is told.
-void read_lists(const std::vector<std::filesystem::path>& files, Stage stage, Loaded& loaded, Diagnostics& told, std::vector<Scan>& scans, std::vector<Stage>& stages) {
+void read_lists(const std::vector<std::filesystem::path>& files, Stage stage, Loaded& loaded, Diagnostics& told,
+                std::vector<Scan>& scans, std::vector<Stage>& stages) {
   for (const std::filesystem::path& file : files) {
     const auto bytes = load_bytes(file.string(), loaded.sources, told);
     if (!bytes) continue;
     stages.push_back(stage);
-    for (Scan& scan : read_scans(file.string(), *bytes, stage, loaded.catalogue, loaded.sources, told)) scans.push_back(std::move(scan));
+    for (Scan& scan : read_scans(file.string(), *bytes, stage, loaded.catalogue, loaded.sources, told))
+      scans.push_back(std::move(scan));
   }
 }
 
 /// The return sheet with what was scanned. False where its layout has mistakes, which are told.
-bool write_sheet(const TallyOptions& options, Loaded& loaded, const Plan& plan, const Findings& findings, const Tally& result, Desk& desk) {
+bool write_sheet(const TallyOptions& options, Loaded& loaded, const Plan& plan, const Findings& findings,
+                 const Tally& result, Desk& desk) {
   const House& house = loaded.catalogue.kit.house;
   Diagnostics style;
-  const std::string revision = revision_of(loaded.sources, "tally", loaded.show.revision ? loaded.show.revision->value : "");
+  const std::string revision =
+      revision_of(loaded.sources, "tally", loaded.show.revision ? loaded.show.revision->value : "");
   const std::vector<Words> words = load_words_for(desk.share, {}, loaded.catalogue.kit, loaded.sources, style);
   const Layout layout = load_layout_for(desk.share, loaded.catalogue.kit.folder, "return-sheet", loaded.sources, style);
   const Faces faces(read_faces(desk.share / "fonts"));
   if (!style.has_errors()) {
-    Context context{loaded.catalogue, loaded.show, plan, findings, words.front(), house.units, house.meter, revision, {}, {}, {}, &result};
+    Context context{loaded.catalogue, loaded.show, plan, findings, words.front(), house.units, house.meter,
+                    revision,         {},          {},   {},       &result};
     const Made made = return_sheet(context);
-    if (const auto* skipped = std::get_if<Skipped>(&made)) throw UsageError("there is no return sheet: " + skipped->reason);
+    if (const auto* skipped = std::get_if<Skipped>(&made))
+      throw UsageError("there is no return sheet: " + skipped->reason);
     const auto [width, height] = sides(house.paper);
     std::vector<LayoutProblem> problems;
     const Pages pages = lay_out(std::get<Document>(made), layout, width, height, faces, problems);
@@ -122,12 +139,15 @@ int tally_show(const TallyOptions& options, Desk& desk) {
   read_lists(options.out, Stage::out, loaded, told, scans, stages);
   read_lists(options.loaded, Stage::loaded, loaded, told, scans, stages);
   read_lists(options.back, Stage::back, loaded, told, scans, stages);
-  if (stages.empty() && !told.has_errors()) throw UsageError("name at least one list of scans: --out, --loaded or --back FILE");
+  if (stages.empty() && !told.has_errors())
+    throw UsageError("name at least one list of scans: --out, --loaded or --back FILE");
   desk.err << render(told, loaded.sources);
   if (told.has_errors()) return 1;
   const Plan plan = plan_whole(loaded.catalogue, loaded.show);
   const Tally result = tally(loaded.catalogue, plan, scans, stages);
-  if (!options.sheet.empty() && !write_sheet(options, loaded, plan, check_all(loaded.catalogue, loaded.show, plan), result, desk)) return 1;
+  if (!options.sheet.empty() &&
+      !write_sheet(options, loaded, plan, check_all(loaded.catalogue, loaded.show, plan), result, desk))
+    return 1;
   desk.out << (options.json ? tally_json(loaded.catalogue, result) : Report(loaded.catalogue, result).text());
   if (!options.sheet.empty() && !options.json) desk.out << options.sheet.string() << "  return sheet, filled in\n";
   return result.missing.empty() ? 0 : 2;

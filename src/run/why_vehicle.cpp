@@ -20,8 +20,10 @@ std::string share_words(const Catalogue& catalogue, const Plan& plan, const Vehi
     known = known && row.mass_known;
   }
   const std::string& name = vehicle.name.value;
-  if (pieces == 0) return fmt::format("{} ({}) stays at home: nothing that goes is meant for it.\n", vehicle.code.value, name);
-  std::string out = fmt::format("{} ({}) goes with {}, {}{}", vehicle.code.value, name, pieces == 1 ? "1 piece" : fmt::format("{} pieces", pieces),
+  if (pieces == 0)
+    return fmt::format("{} ({}) stays at home: nothing that goes is meant for it.\n", vehicle.code.value, name);
+  std::string out = fmt::format("{} ({}) goes with {}, {}{}", vehicle.code.value, name,
+                                pieces == 1 ? "1 piece" : fmt::format("{} pieces", pieces),
                                 print(mass, units, Rounding::up).text(), known ? "" : " and more: a mass is not given");
   for (const VehicleLoading& v : plan.loading->vehicles)
     if (v.vehicle == vehicle.code.value && !v.left.empty()) {
@@ -41,12 +43,15 @@ std::string suffice_words(const Catalogue& catalogue, const Plan& plan, const Lo
   std::vector<std::string> unknown;
   for (const PlanRow& row : plan.rows)
     if (row.goes && !row.mass_known) unknown.push_back(catalogue.units[static_cast<std::size_t>(row.unit)].code);
-  if (!unknown.empty()) return fmt::format("Which vehicles suffice was not checked: no mass is given of {}.\n", fmt::join(unknown, ", "));
+  if (!unknown.empty())
+    return fmt::format("Which vehicles suffice was not checked: no mass is given of {}.\n", fmt::join(unknown, ", "));
   for (const Vehicle& v : catalogue.kit.vehicles)
     if (v.cargo && !v.payload && !v.gross)
-      return fmt::format("Which vehicles suffice was not checked: neither payload nor gross is given of {}.\n", v.code.value);
+      return fmt::format("Which vehicles suffice was not checked: neither payload nor gross is given of {}.\n",
+                         v.code.value);
   if (loading.suffice.empty()) return "No set of the kit's vehicles was found that takes all that goes.\n";
-  std::string out = "By room and mass these take all that goes, whatever the kit and the show say, the lightest first:\n";
+  std::string out =
+      "By room and mass these take all that goes, whatever the kit and the show say, the lightest first:\n";
   for (const std::vector<std::string>& set : loading.suffice) out += fmt::format("  {}\n", fmt::join(set, " and "));
   return out;
 }

@@ -21,8 +21,7 @@ Brush& Brush::to(Point at) {
 }
 
 Brush& Brush::curve(Point b1, Point b2, Point end) {
-  path().steps.push_back(
-      {Figure::Step::Kind::curve, b1.first, b1.second, b2.first, b2.second, end.first, end.second});
+  path().steps.push_back({Figure::Step::Kind::curve, b1.first, b1.second, b2.first, b2.second, end.first, end.second});
   return *this;
 }
 
@@ -65,8 +64,8 @@ Brush& Brush::arrow(Point tail, Point tip, double shaft, double head, double gre
   const auto at = [&](double along, double aside) {
     return Point{tail.first + ux * along - uy * aside, tail.second + uy * along + ux * aside};
   };
-  return polygon({at(0, shaft / 2), at(back, shaft / 2), at(back, head / 2), at(length, 0),
-                  at(back, -head / 2), at(back, -shaft / 2), at(0, -shaft / 2)},
+  return polygon({at(0, shaft / 2), at(back, shaft / 2), at(back, head / 2), at(length, 0), at(back, -head / 2),
+                  at(back, -shaft / 2), at(0, -shaft / 2)},
                  grey);
 }
 

@@ -33,9 +33,7 @@ Generator::Ecc level(char correction) {
   return Generator::Ecc::MEDIUM;
 }
 
-int format_bits(char correction) {
-  return correction == 'L' ? 1 : correction == 'M' ? 0 : correction == 'Q' ? 3 : 2;
-}
+int format_bits(char correction) { return correction == 'L' ? 1 : correction == 'M' ? 0 : correction == 'Q' ? 3 : 2; }
 
 Modules modules_of(const Generator& made) {
   Modules out(static_cast<std::size_t>(made.getSize()), ModuleRow{});
@@ -50,8 +48,7 @@ std::vector<qrcodegen::QrSegment> segments(std::string_view text) {
   bool ascii = true;
   for (char c : text) ascii = ascii && static_cast<unsigned char>(c) < 0x80;
   if (!ascii) parts.push_back(qrcodegen::QrSegment::makeEci(kUtf8));
-  for (auto& part : qrcodegen::QrSegment::makeSegments(std::string(text).c_str()))
-    parts.push_back(std::move(part));
+  for (auto& part : qrcodegen::QrSegment::makeSegments(std::string(text).c_str())) parts.push_back(std::move(part));
   return parts;
 }
 
@@ -67,14 +64,12 @@ std::vector<std::string_view> lines_of(std::string_view text) {
 
 std::string counted(std::string_view more, int n) {
   std::string words(more);
-  if (const std::size_t at = words.find("{n}"); at != std::string::npos)
-    words.replace(at, 3, std::to_string(n));
+  if (const std::size_t at = words.find("{n}"); at != std::string::npos) words.replace(at, 3, std::to_string(n));
   return words;
 }
 
 /// The text without `dropped` lines before the last `keep_last`.
-std::string shortened(const std::vector<std::string_view>& lines, int dropped, int keep_last,
-                      std::string_view more) {
+std::string shortened(const std::vector<std::string_view>& lines, int dropped, int keep_last, std::string_view more) {
   std::string text;
   const int total = static_cast<int>(lines.size()), gap = total - keep_last - dropped;
   const auto add = [&](std::string_view line) {

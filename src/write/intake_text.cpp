@@ -10,7 +10,8 @@ std::string spelled(const IntakeValue& value) {
   if (const auto* text = std::get_if<std::string>(&value)) return toml_quoted(*text);
   if (const auto* raw = std::get_if<RawToml>(&value)) return raw->text;
   std::string out;
-  for (const std::string& one : std::get<std::vector<std::string>>(value)) out += (out.empty() ? "" : ", ") + toml_quoted(one);
+  for (const std::string& one : std::get<std::vector<std::string>>(value))
+    out += (out.empty() ? "" : ", ") + toml_quoted(one);
   return "[" + out + "]";
 }
 
@@ -39,7 +40,8 @@ class Writer {
     if (!row.lines.empty()) line(lead + "[[" + row.section + "]]", {index, -1});
     for (std::size_t i = 0; i < row.lines.size(); ++i) {
       const IntakeLine& one = row.lines[i];
-      line(on_one_line((one.refused && !row.refused ? "# " : lead) + one.key + " = " + spelled(one.value)), {index, static_cast<int>(i)});
+      line(on_one_line((one.refused && !row.refused ? "# " : lead) + one.key + " = " + spelled(one.value)),
+           {index, static_cast<int>(i)});
     }
     for (const std::string& text : row.beside) line("# " + on_one_line(text));
   }

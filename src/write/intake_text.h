@@ -10,11 +10,14 @@
 namespace dunnage {
 
 /// What stands on one line: -1 where it is of no row, or of the row as a whole.
-struct LineOrigin { int row = -1; int line = -1; };
+struct LineOrigin {
+  int row = -1;
+  int line = -1;
+};
 
 struct IntakeText {
   std::string text;
-  std::vector<LineOrigin> lines;   ///< by line number less one
+  std::vector<LineOrigin> lines;  ///< by line number less one
 };
 
 /// What was refused stands as a comment, and so does what has no key.

@@ -43,7 +43,8 @@ std::optional<Place> inline_units(const SourceFile& file) {
     const std::size_t key = line.find_first_not_of(" \t\"'");
     if (key == std::string::npos || !line.substr(key).starts_with("unit")) continue;
     const std::size_t sign = line.find_first_not_of(" \t\"'", key + 4);
-    if (sign != std::string::npos && line[sign] == '=') return Place{&file, number, static_cast<std::uint32_t>(key + 1), 4};
+    if (sign != std::string::npos && line[sign] == '=')
+      return Place{&file, number, static_cast<std::uint32_t>(key + 1), 4};
   }
   return std::nullopt;
 }
@@ -63,7 +64,8 @@ class Editor {
   void set_unit(const Case& box, const std::string& code, const ScaleReading& reading) {
     const UnitChange* own = change_of(code);
     const auto now = of_case_.find(&box);
-    const bool like_case = now != of_case_.end() ? alike(now->second, reading.mass.value) : box.weighed && alike(box.weighed->value, reading.mass.value);
+    const bool like_case = now != of_case_.end() ? alike(now->second, reading.mass.value)
+                                                 : box.weighed && alike(box.weighed->value, reading.mass.value);
     if (like_case && !(own && own->weighed))
       out_.same.push_back(code);
     else if (own)
@@ -96,19 +98,23 @@ class Editor {
   void add_unit(const Case& box, const std::string& code, const ScaleReading& reading) {
     const SourceFile* file = box.code.place.file;
     if (const auto list = inline_units(*file)) {
-      cannot_write(reading, "write { code = " + toml_quoted(code) + ", weighed = " + toml_quoted(reading.typed) + " } into this list yourself: " + list->words());
+      cannot_write(reading, "write { code = " + toml_quoted(code) + ", weighed = " + toml_quoted(reading.typed) +
+                                " } into this list yourself: " + list->words());
       return;
     }
     const std::string end = line_end_of(*file);
     std::string text = file->text.empty() || file->text.back() == '\n' || tails_[file] ? "" : end;
     tails_[file] = true;
-    text += end + "[[unit]]" + end + "code = " + toml_quoted(code) + end + "weighed = " + toml_quoted(reading.typed) + end;
+    text +=
+        end + "[[unit]]" + end + "code = " + toml_quoted(code) + end + "weighed = " + toml_quoted(reading.typed) + end;
     edits_[file].push_back({file->text.size(), 0, text});
     out_.changes.push_back({code, typed_before(box.weighed), reading.typed, reading.mass.value, box.code.place});
   }
 
   void cannot_write(const ScaleReading& reading, const std::string& hint) {
-    diagnostics_.warning(reading.code.place, "the mass of " + in_quotes(reading.code.value) + " cannot be written into the kit for you", hint);
+    diagnostics_.warning(reading.code.place,
+                         "the mass of " + in_quotes(reading.code.value) + " cannot be written into the kit for you",
+                         hint);
   }
 
   /// False where the text cannot be edited, which is told.
@@ -119,7 +125,8 @@ class Editor {
     }
     const auto edit = now ? replace(now->place, reading.typed) : insert(code_place, reading.typed);
     if (!edit) {
-      cannot_write(reading, "write weighed = " + toml_quoted(reading.typed) + " there yourself: " + (now ? now->place : code_place).words());
+      cannot_write(reading, "write weighed = " + toml_quoted(reading.typed) +
+                                " there yourself: " + (now ? now->place : code_place).words());
       return false;
     }
     edits_[code_place.file].push_back(*edit);
@@ -146,7 +153,8 @@ class Editor {
   /// A line of its own after the line of the code; only where that line holds nothing else.
   std::optional<TextEdit> insert(const Place& code, const std::string& typed) const {
     const std::string& text = code.file->text;
-    const std::size_t at = byte_of(code), begin = text.rfind('\n', at) == std::string::npos ? 0 : text.rfind('\n', at) + 1;
+    const std::size_t at = byte_of(code),
+                      begin = text.rfind('\n', at) == std::string::npos ? 0 : text.rfind('\n', at) + 1;
     const std::size_t line_end = std::min(text.find('\n', at), text.size());
     const std::string before = text.substr(begin, at - begin);
     const std::size_t key = before.find_first_not_of(" \t");
@@ -166,11 +174,12 @@ class Editor {
   WeighEdit out_;
   std::map<const SourceFile*, std::vector<TextEdit>> edits_;
   std::map<const SourceFile*, bool> tails_;
-  std::map<const Case*, Mass> of_case_;   ///< what a case weighs by these readings
+  std::map<const Case*, Mass> of_case_;  ///< what a case weighs by these readings
 };
 
 /// Readings that can be used: one a code, of codes that the kit has.
-std::vector<const ScaleReading*> usable(const Catalogue& c, const std::vector<ScaleReading>& readings, Diagnostics& diagnostics) {
+std::vector<const ScaleReading*> usable(const Catalogue& c, const std::vector<ScaleReading>& readings,
+                                        Diagnostics& diagnostics) {
   std::vector<std::string> known;
   for (const Case& box : c.kit.cases) known.push_back(box.code.value);
   for (const CaseUnit& unit : c.units) known.push_back(unit.code);
@@ -181,14 +190,16 @@ std::vector<const ScaleReading*> usable(const Catalogue& c, const std::vector<Sc
     const std::string& code = reading.code.value;
     if (std::find(known.begin(), known.end(), code) == known.end()) {
       const std::string guess = did_you_mean(code, known);
-      diagnostics.warning(reading.code.place, "the kit has no case " + in_quotes(code), guess.empty() ? "see `dunnage list cases KIT`" : guess);
+      diagnostics.warning(reading.code.place, "the kit has no case " + in_quotes(code),
+                          guess.empty() ? "see `dunnage list cases KIT`" : guess);
       continue;
     }
     const auto [at, fresh] = first.emplace(code, &reading);
     if (fresh) {
       out.push_back(&reading);
     } else if (!alike(at->second->mass.value, reading.mass.value)) {
-      diagnostics.warning(reading.mass.place, in_quotes(code) + " was weighed twice, " + at->second->typed + " and " + reading.typed,
+      diagnostics.warning(reading.mass.place,
+                          in_quotes(code) + " was weighed twice, " + at->second->typed + " and " + reading.typed,
                           "take one of the rows out; neither is written");
       twice.insert(code);
     }

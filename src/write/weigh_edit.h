@@ -14,15 +14,15 @@ namespace dunnage {
 
 struct WeighChange {
   std::string code;
-  std::string before, after;   ///< before empty: none was given
-  Mass mass;                   ///< after
-  Place place;                 ///< in the kit
+  std::string before, after;  ///< before empty: none was given
+  Mass mass;                  ///< after
+  Place place;                ///< in the kit
 };
 
 struct WeighEdit {
-  std::map<std::string, std::string> files;   ///< new text of each file that changes, by name
-  std::vector<WeighChange> changes;           ///< of cases, then of units, each in the order of the readings
-  std::vector<std::string> same;              ///< codes that already have that mass
+  std::map<std::string, std::string> files;  ///< new text of each file that changes, by name
+  std::vector<WeighChange> changes;          ///< of cases, then of units, each in the order of the readings
+  std::vector<std::string> same;             ///< codes that already have that mass
 };
 
 /// A case's own code sets its `weighed`, that of its [[unit]] where a case of one has one there; a unit's code its

@@ -25,7 +25,8 @@ TEST_CASE("a sentence is said in English, and in a language as far as that has i
 TEST_CASE("a place takes a name, a number or another sentence") {
   CHECK(said("{} of {}", 3, said("{} pieces", 8)).english() == "3 of 8 pieces");
   CHECK(said("{} of {}", 3, said("{} pieces", 8)).in(spanish) == "de 8 piezas van 3");
-  CHECK(said("{} of {}", std::string("{}"), std::string("{1}")).in(spanish) == "de {1} van {}");  // as typed by somebody
+  CHECK(said("{} of {}", std::string("{}"), std::string("{1}")).in(spanish) ==
+        "de {1} van {}");  // as typed by somebody
 }
 
 TEST_CASE("sentences follow each other, and lists are strung") {

@@ -46,16 +46,13 @@ TEST_CASE("Quantities are read in both systems") {
 }
 
 TEST_CASE("What is no quantity is answered with the cause and the remedy") {
-  CHECK(problem("27", Measure::mass) ==
-        "the number has no unit | write a unit, for example 27 lb or 12.5 kg");
+  CHECK(problem("27", Measure::mass) == "the number has no unit | write a unit, for example 27 lb or 12.5 kg");
   CHECK(problem("heavy", Measure::mass) ==
         "\"heavy\" is not a mass | write a number and a unit, for example 27 lb or 12.5 kg");
-  CHECK(problem("", Measure::area) ==
-        "\"\" is not an area | write a number and a unit, for example 4 ft2 or 0.4 m2");
+  CHECK(problem("", Measure::area) == "\"\" is not an area | write a number and a unit, for example 4 ft2 or 0.4 m2");
   CHECK(problem("27 KG", Measure::mass) == "\"KG\" is not a unit of mass | did you mean \"kg\"?");
   CHECK(problem("27 lbs", Measure::mass) == "\"lbs\" is not a unit of mass | write \"lb\"");
-  CHECK(problem("27 stone", Measure::mass) ==
-        "\"stone\" is not a unit of mass | units of mass: kg, g, t, lb, oz");
+  CHECK(problem("27 stone", Measure::mass) == "\"stone\" is not a unit of mass | units of mass: kg, g, t, lb, oz");
   CHECK(problem("27 ft", Measure::mass) ==
         "\"ft\" is a unit of length, not of mass | write a mass, for example 27 lb or 12.5 kg");
   CHECK(problem("1,200 lb", Measure::mass) ==
@@ -80,8 +77,7 @@ TEST_CASE("Lengths with x between share the last unit") {
 
 TEST_CASE("Every unit reads back what it is") {
   for (const UnitName& unit : unit_names())
-    CHECK(parsed(("2 " + std::string(unit.symbol)).c_str(), unit.measure) ==
-          Approx(2 * unit.factor + unit.offset));
+    CHECK(parsed(("2 " + std::string(unit.symbol)).c_str(), unit.measure) == Approx(2 * unit.factor + unit.offset));
 }
 
 TEST_CASE("A range names a unit, and holds its own bounds") {
@@ -105,8 +101,8 @@ TEST_CASE("Masses print in whole pounds or half kilograms") {
   CHECK(print(83.9 * unit::pound, us, Rounding::down).text() == "83 lb");
   CHECK(print(12.1 * unit::kilogram, metric, Rounding::up).text() == "12.5 kg");
   CHECK(print(12.9 * unit::kilogram, metric, Rounding::down).text() == "12.5 kg");
-  CHECK(print(0.1 * unit::kilogram + 0.2 * unit::kilogram + 0.2 * unit::kilogram, metric, Rounding::up)
-            .text() == "0.5 kg");
+  CHECK(print(0.1 * unit::kilogram + 0.2 * unit::kilogram + 0.2 * unit::kilogram, metric, Rounding::up).text() ==
+        "0.5 kg");
 }
 
 TEST_CASE("Other figures print as a crew reads them") {

@@ -132,9 +132,10 @@ std::ofstream open(const fs::path& file) {
 void write(const fs::path& file, const std::string& text) { open(file) << text; }
 
 void write_case(std::ofstream& out, int n) {
-  out << fmt::format("\n[[case]]\ncode = \"{}\"\nname = \"{}\"\nlooks = \"{}\"\nhome = \"Hall 1\"\nplace = \"stage\"\n"
-                     "weighed = \"{} lb\"\nform = \"trunk\"\ngrips = 4\n",
-                     trunk_code(n), trunk_name(n), trunk_looks(n), trunk_pounds(n));
+  out << fmt::format(
+      "\n[[case]]\ncode = \"{}\"\nname = \"{}\"\nlooks = \"{}\"\nhome = \"Hall 1\"\nplace = \"stage\"\n"
+      "weighed = \"{} lb\"\nform = \"trunk\"\ngrips = 4\n",
+      trunk_code(n), trunk_name(n), trunk_looks(n), trunk_pounds(n));
 }
 
 }  // namespace
@@ -172,18 +173,21 @@ void write_input_world(const fs::path& folder, int inputs) {
   std::ofstream kit = open(folder / "kit" / "cases.toml");
   kit << "[[item]]\ncode = \"MIC\"\nname = \"Vocal mic\"\nmass = \"0.7 lb\"\nserves = [\"vocal\"]\n"
          "[[item]]\ncode = \"STAND\"\nname = \"Tall stand\"\nmass = \"6 lb\"\nserves = [\"tall\"]\n"
-         "[[item]]\ncode = \"LINE\"\nname = \"Mic cable\"\nmass = \"2 lb\"\nserves = [\"mic-cable\"]\nlength = \"30 ft\"\n";
+         "[[item]]\ncode = \"LINE\"\nname = \"Mic cable\"\nmass = \"2 lb\"\nserves = [\"mic-cable\"]\nlength = \"30 "
+         "ft\"\n";
   for (int n = 1; n <= (inputs + 7) / 8; ++n) {
     write_case(kit, n);
-    kit << "goes = \"always\"\nholds = [{ item = \"MIC\", count = 8 }, { item = \"STAND\", count = 8 }, { item = \"LINE\", "
+    kit << "goes = \"always\"\nholds = [{ item = \"MIC\", count = 8 }, { item = \"STAND\", count = 8 }, { item = "
+           "\"LINE\", "
            "count = 8 }]\n";
   }
   std::ofstream show = open(folder / "show.toml");
   show << show_head;
   for (int n = 1; n <= inputs; ++n)
-    show << fmt::format("\n[[input]]\nchannel = {}\nperformer = \"Band {}\"\nsource = \"Voice {}\"\npickup = \"vocal\"\n"
-                        "stand = \"tall\"\ncable = \"25 ft\"\n",
-                        n, (n + 7) / 8, n);
+    show << fmt::format(
+        "\n[[input]]\nchannel = {}\nperformer = \"Band {}\"\nsource = \"Voice {}\"\npickup = \"vocal\"\n"
+        "stand = \"tall\"\ncable = \"25 ft\"\n",
+        n, (n + 7) / 8, n);
 }
 
 }  // namespace dunnage::bench

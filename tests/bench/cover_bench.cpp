@@ -59,7 +59,8 @@ Kit random_kit(Dice& dice, int cases, bool mixed) {
     const auto& items = theme[static_cast<std::size_t>(dice.roll(0, 4))];
     std::vector<std::pair<std::string, int>> holds;
     for (int n = dice.roll(1, 5); n > 0; --n)
-      holds.emplace_back(items[static_cast<std::size_t>(dice.roll(0, static_cast<int>(items.size()) - 1))], dice.roll(1, 6));
+      holds.emplace_back(items[static_cast<std::size_t>(dice.roll(0, static_cast<int>(items.size()) - 1))],
+                         dice.roll(1, 6));
     add_case(kit, fmt::format("C-{}", k), dice.roll(20, 600) / 10.0, holds);
   }
   return kit;
@@ -82,7 +83,8 @@ Show random_show(Dice& dice, int inputs) {
 }
 
 void run_series(const char* title, bool mixed) {
-  fmt::print("cover, {}\n{:>4} {:>6} {:>8} {:>7} {:>7} {:>6}\n", title, "seed", "units", "mass kg", "proved", "nodes", "CPU s");
+  fmt::print("cover, {}\n{:>4} {:>6} {:>8} {:>7} {:>7} {:>6}\n", title, "seed", "units", "mass kg", "proved", "nodes",
+             "CPU s");
   double worst = 0;
   int proved = 0;
   for (unsigned seed = 1; seed <= 20; ++seed) {
@@ -94,8 +96,9 @@ void run_series(const char* title, bool mixed) {
     const double seconds = static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
     worst = std::max(worst, seconds);
     proved += plan.cover.proved;
-    fmt::print("{:>4} {:>6} {:>8.1f} {:>7} {:>7} {:>6.2f}{}\n", seed, plan.pulled().size(), plan.cover.mass / unit::kilogram,
-               plan.cover.proved ? "yes" : "no", plan.cover.nodes, seconds, plan.shortages.empty() ? "" : "  (short)");
+    fmt::print("{:>4} {:>6} {:>8.1f} {:>7} {:>7} {:>6.2f}{}\n", seed, plan.pulled().size(),
+               plan.cover.mass / unit::kilogram, plan.cover.proved ? "yes" : "no", plan.cover.nodes, seconds,
+               plan.shortages.empty() ? "" : "  (short)");
     std::fflush(stdout);
   }
   fmt::print("proved {} of 20; worst {:.2f} CPU s\n", proved, worst);

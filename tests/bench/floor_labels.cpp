@@ -12,7 +12,9 @@ using qrcodegen::QrCode;
 
 namespace {
 
-struct Faces { HPDF_Font narrow, narrow_bold, code; };
+struct Faces {
+  HPDF_Font narrow, narrow_bold, code;
+};
 
 std::string line_words(int n, int line) {
   return fmt::format("{} x {}", thing_count(n, line), thing_name(thing_number(n, line)));
@@ -34,8 +36,9 @@ void draw_code(HPDF_Page page, int n) {
       int end = x;
       while (end < code.getSize() && code.getModule(end, y)) ++end;
       if (end > x)
-        HPDF_Page_Rectangle(page, static_cast<HPDF_REAL>(left + module * x), static_cast<HPDF_REAL>(top - module * (y + 1)),
-                            static_cast<HPDF_REAL>(module * (end - x)), static_cast<HPDF_REAL>(module));
+        HPDF_Page_Rectangle(page, static_cast<HPDF_REAL>(left + module * x),
+                            static_cast<HPDF_REAL>(top - module * (y + 1)), static_cast<HPDF_REAL>(module * (end - x)),
+                            static_cast<HPDF_REAL>(module));
       x = end + 1;
     }
   HPDF_Page_Fill(page);
@@ -65,8 +68,7 @@ int main(int, char** arguments) {
   const int labels = std::atoi(arguments[2]);
   HPDF_Doc document = begin_floor();
   const auto face = [&](const char* file) { return floor_face(document, fonts, file); };
-  const Faces faces{face("NotoSans-Condensed.ttf"), face("NotoSans-CondensedBold.ttf"),
-                    face("JetBrainsMono-Bold.ttf")};
+  const Faces faces{face("NotoSans-Condensed.ttf"), face("NotoSans-CondensedBold.ttf"), face("JetBrainsMono-Bold.ttf")};
   for (int n = 1; n <= labels; ++n) draw_label(floor_page(document, 288, 432), faces, n);
   HPDF_SaveToFile(document, arguments[3]);
   HPDF_Free(document);

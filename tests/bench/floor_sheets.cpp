@@ -10,7 +10,9 @@ namespace {
 
 constexpr float left = 22.7F, right = 589.3F, top = 769.3F, first_row = 716, row_height = 20.7F;
 
-struct Faces { HPDF_Font narrow, narrow_bold, code, text_bold, text; };
+struct Faces {
+  HPDF_Font narrow, narrow_bold, code, text_bold, text;
+};
 
 float row_y(int row) { return first_row - row_height * static_cast<float>(row); }
 
@@ -26,8 +28,7 @@ void draw_lines(HPDF_Page page) {
   }
   HPDF_Page_Stroke(page);
   HPDF_Page_SetLineWidth(page, 0.8F);
-  for (int row = 0; row < rows_on_page; ++row)
-    HPDF_Page_Rectangle(page, left, row_y(row) - 6, 14.2F, 14.2F);
+  for (int row = 0; row < rows_on_page; ++row) HPDF_Page_Rectangle(page, left, row_y(row) - 6, 14.2F, 14.2F);
   HPDF_Page_Stroke(page);
 }
 
@@ -78,8 +79,8 @@ int main(int, char** arguments) {
   const int pages = std::atoi(arguments[2]);
   HPDF_Doc document = begin_floor();
   const auto face = [&](const char* file) { return floor_face(document, fonts, file); };
-  const Faces faces{face("NotoSans-Condensed.ttf"), face("NotoSans-CondensedBold.ttf"),
-                    face("JetBrainsMono-Bold.ttf"), face("NotoSans-Bold.ttf"), face("NotoSans-Regular.ttf")};
+  const Faces faces{face("NotoSans-Condensed.ttf"), face("NotoSans-CondensedBold.ttf"), face("JetBrainsMono-Bold.ttf"),
+                    face("NotoSans-Bold.ttf"), face("NotoSans-Regular.ttf")};
   for (int number = 1; number <= pages; ++number) {
     HPDF_Page page = floor_page(document, 612, 792);
     draw_head(page, faces, number, pages);

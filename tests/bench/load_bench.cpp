@@ -44,7 +44,8 @@ double run_set(const std::string& folder, const std::string& set, int step) {
 }
 
 void run_shows() {
-  fmt::print("\nshows of a van and a trailer, {} of each size\nunits   CPU ms (mean)   most   left out\n", random_shows);
+  fmt::print("\nshows of a van and a trailer, {} of each size\nunits   CPU ms (mean)   most   left out\n",
+             random_shows);
   for (const int units : {15, 30, 60, 120, 240}) {
     double sum = 0, most = 0;
     std::size_t left = 0;

@@ -21,7 +21,9 @@ namespace fs = std::filesystem;
 
 namespace {
 
-struct Cost { double cpu = 0, megabytes = 0; };
+struct Cost {
+  double cpu = 0, megabytes = 0;
+};
 
 struct Bench {
   std::string program, floors, fonts, project;
@@ -78,8 +80,8 @@ void against(const std::string& name, const Cost& ours, const Cost& floor, const
              const fs::path& our_file, const fs::path& floor_file) {
   line(name + ", floor", floor, floor_file, "");
   line(name + ", dunnage", ours, our_file,
-       fmt::format("{:.2f} x floor (target {:.2f}); {:.1f} KB a page beyond the input (target 8)", ours.cpu / floor.cpu, target,
-                   (ours.megabytes - held.megabytes) * 1024 / pages));
+       fmt::format("{:.2f} x floor (target {:.2f}); {:.1f} KB a page beyond the input (target 8)", ours.cpu / floor.cpu,
+                   target, (ours.megabytes - held.megabytes) * 1024 / pages));
 }
 
 void sheets(const Bench& b) {
@@ -88,7 +90,9 @@ void sheets(const Bench& b) {
   const std::string show = (world / "show.toml").string();
   const Cost drawn = run({b.floors + "/floor_sheets", b.fonts, "2000", floor.string()}, 3);
   const Cost printed = run({b.program, "print", show, "--only", "pull-sheet", "--out", ours.string()}, 3);
-  against("W1, 2,000 pull sheets", printed, drawn, run({b.program, "print", show, "--only", "cover", "--out", (b.work / "w1-cover").string()}, 1), 2000, 1.0, ours, floor);
+  against("W1, 2,000 pull sheets", printed, drawn,
+          run({b.program, "print", show, "--only", "cover", "--out", (b.work / "w1-cover").string()}, 1), 2000, 1.0,
+          ours, floor);
 }
 
 void labels(const Bench& b) {
@@ -110,7 +114,10 @@ void packet(const Bench& b) {
   line("outdoor show, check alone", run({b.program, "check", show}, 7), std::string("-"), "target 0.025");
 }
 
-struct Point { double n; Cost cost; };
+struct Point {
+  double n;
+  Cost cost;
+};
 
 /// The slope of the straight line through the points on logarithmic paper.
 double exponent(const std::vector<Point>& points, std::size_t from) {
@@ -122,8 +129,8 @@ double exponent(const std::vector<Point>& points, std::size_t from) {
   return (count * xy - x * y) / (count * xx - x * x);
 }
 
-void growth(const Bench& b, const std::string& what, const std::vector<int>& sizes,
-            void (*make)(const fs::path&, int), std::vector<std::string> (*command)(const Bench&, const fs::path&)) {
+void growth(const Bench& b, const std::string& what, const std::vector<int>& sizes, void (*make)(const fs::path&, int),
+            std::vector<std::string> (*command)(const Bench&, const fs::path&)) {
   std::vector<Point> points;
   for (const int n : sizes) {
     const fs::path world = b.work / "growth";
@@ -139,7 +146,8 @@ void growth(const Bench& b, const std::string& what, const std::vector<int>& siz
 
 void label_growth(const Bench& b) {
   growth(b, "labels", {1000, 10'000, 100'000}, write_label_world, [](const Bench& bench, const fs::path& world) {
-    return std::vector<std::string>{bench.program, "label", (world / "kit").string(), "--out", (world / "l.pdf").string()};
+    return std::vector<std::string>{bench.program, "label", (world / "kit").string(), "--out",
+                                    (world / "l.pdf").string()};
   });
 }
 
@@ -149,21 +157,25 @@ void kit_growth(const Bench& b) {
     return std::vector<std::string>{bench.program, "check", (world / "show.toml").string()};
   });
   growth(b, "cases on pull sheets", {100, 1000, 10'000, 100'000}, make, [](const Bench& bench, const fs::path& world) {
-    return std::vector<std::string>{bench.program, "print", (world / "show.toml").string(), "--only", "pull-sheet", "--out",
-                                    (world / "out").string()};
+    return std::vector<std::string>{bench.program, "print", (world / "show.toml").string(), "--only",
+                                    "pull-sheet",  "--out", (world / "out").string()};
   });
 }
 
 void input_growth(const Bench& b) {
   growth(b, "inputs", {8, 16, 32, 64, 128, 256, 512}, write_input_world, [](const Bench& bench, const fs::path& world) {
-    return std::vector<std::string>{bench.program, "print", (world / "show.toml").string(), "--one-file", "--out",
-                                    (world / "out").string()};
+    return std::vector<std::string>{bench.program, "print", (world / "show.toml").string(),
+                                    "--one-file",  "--out", (world / "out").string()};
   });
 }
 
-struct Part { const char* name; void (*run)(const Bench&); };
-constexpr Part parts[] = {{"sheets", sheets},        {"labels", labels},         {"packet", packet},
-                          {"label-growth", label_growth}, {"kit-growth", kit_growth}, {"input-growth", input_growth}};
+struct Part {
+  const char* name;
+  void (*run)(const Bench&);
+};
+constexpr Part parts[] = {{"sheets", sheets},         {"labels", labels},
+                          {"packet", packet},         {"label-growth", label_growth},
+                          {"kit-growth", kit_growth}, {"input-growth", input_growth}};
 
 }  // namespace
 

@@ -61,7 +61,8 @@ TEST_CASE("No forecast gust: not checked, but still the level at which it must b
   s.show.forecast.reset();
   const Finding f = s.one("canopy-ballast");
   CHECK(f.outcome == Outcome::not_checked);
-  CHECK(f.says.english() == "No forecast gust, so the ballast asked was not worked out: ask the weather office. Down at 26 mph gust.");
+  CHECK(f.says.english() ==
+        "No forecast gust, so the ballast asked was not worked out: ask the weather office. Down at 26 mph gust.");
   CHECK(s.canopy().down_at);
   CHECK_FALSE(s.canopy().legs[0].required_known);
 }
@@ -89,7 +90,8 @@ TEST_CASE("The maker's limit is never exceeded, and is asked for where no table 
         "The forecast gust of 26 mph is above the maker's limit of 25 mph: leave it down, no ballast cures that.");
   s.kit.structures[0].maker_gust.reset();
   CHECK(s.one("canopy-ballast").outcome == Outcome::not_checked);
-  CHECK(s.one("canopy-ballast").says.english() == "No table covers this roof and the maker's gust limit is not given: ask the maker; until then it stays "
+  CHECK(s.one("canopy-ballast").says.english() ==
+        "No table covers this roof and the maker's gust limit is not given: ask the maker; until then it stays "
         "down.");
   s.kit.structures[0].roof = Roof::two_slope;
   CHECK(s.one("canopy-ballast").outcome == Outcome::within);
@@ -122,7 +124,8 @@ TEST_CASE("A wall raises blockage and tilts: the level falls, and taking it down
 TEST_CASE("Sliding: checked on known ground, not checked on grass") {
   SmallShow s;
   s.bags_a_leg = 3;
-  CHECK(s.one("canopy-sliding").says.english() == "Not given: what it stands on. Type ground for the site or for the use.");
+  CHECK(s.one("canopy-sliding").says.english() ==
+        "Not given: what it stands on. Type ground for the site or for the use.");
   s.show.site.ground = given<std::string>("grass");
   CHECK(s.one("canopy-sliding").outcome == Outcome::not_checked);
   CHECK(s.one("canopy-sliding").says.english() ==
@@ -272,11 +275,13 @@ TEST_CASE("A banner on a canopy adds its area; its area missing, nothing is work
   Hung banner;
   banner.what = text("banner");
   s.show.uses[0].hung = {banner};
-  CHECK(s.one("canopy-ballast").says.english() == "Not given: the area of banner. Measure it and type it; until then it stays down.");
+  CHECK(s.one("canopy-ballast").says.english() ==
+        "Not given: the area of banner. Measure it and type it; until then it stays down.");
   s.show.uses[0].hung[0].area = given(12 * square_foot);
   CHECK(*s.canopy().down_at < bare);
   CHECK(s.canopy().improvement.english().find("what hangs on it off: down at 26 mph") != std::string::npos);
-  CHECK(s.one("tower-load").says.english() == "Not given: its rated load. Ask the maker; until then nothing hangs on it.");
+  CHECK(s.one("tower-load").says.english() ==
+        "Not given: its rated load. Ask the maker; until then nothing hangs on it.");
 }
 
 TEST_CASE("One leg short: where and how many, and what is free") {
@@ -284,8 +289,9 @@ TEST_CASE("One leg short: where and how many, and what is free") {
   s.bags_a_leg = 2;
   s.kit.cases[0].count = 8;
   s.kit.changes.push_back({text("BAG-3"), {}, given(10 * pound), {}, {}});
-  CHECK(s.one("canopy-ballast").says.english().find("the least has 40 lb: add 1 BAG at NE (none free), or leave it down.") !=
-        std::string::npos);
+  CHECK(s.one("canopy-ballast")
+            .says.english()
+            .find("the least has 40 lb: add 1 BAG at NE (none free), or leave it down.") != std::string::npos);
 }
 
 TEST_CASE("A house's own friction counts at half, only on that ground") {
@@ -327,7 +333,9 @@ TEST_CASE("No friction is published for what may be wet; a house's own test stan
   CHECK(s.one("canopy-sliding").assumption.english().find("the ground is dry") != std::string::npos);
   s.show.forecast->rain = given(50.0);
   CHECK(s.one("canopy-sliding").outcome == Outcome::not_checked);
-  CHECK(s.one("canopy-sliding").says.english().starts_with("Sliding: no friction is published for concrete that is wet,"));
+  CHECK(s.one("canopy-sliding")
+            .says.english()
+            .starts_with("Sliding: no friction is published for concrete that is wet,"));
   s.kit.house.friction = {{0.4, "concrete", "yard, wet, 2027-05-02", {}}};
   CHECK(s.one("canopy-sliding").outcome == Outcome::within);
 }

@@ -20,14 +20,18 @@ SmallShow day(double fahrenheit, double humidity) {
 TEST_CASE("An outdoor show that states nothing is told so, one row a subject") {
   SmallShow s;
   s.show.forecast.reset();
-  CHECK(s.one("heat").says.english() == "Not given: the temperature, so neither heat, cold nor water was worked out. Ask the "
+  CHECK(s.one("heat").says.english() ==
+        "Not given: the temperature, so neither heat, cold nor water was worked out. Ask the "
         "weather office and type it.");
   CHECK(s.one("cold").rule.empty());
   CHECK(s.one("water").rule.empty());
-  CHECK(s.one("rain").says.english() == "Not given: the chance of rain. Ask the weather office and type it; until then cover everything.");
-  CHECK(s.one("lightning").says.english() == "Not given: how long it takes to clear the site, the shelter. Walk it, agree it with the site, and type it; "
+  CHECK(s.one("rain").says.english() ==
+        "Not given: the chance of rain. Ask the weather office and type it; until then cover everything.");
+  CHECK(s.one("lightning").says.english() ==
+        "Not given: how long it takes to clear the site, the shelter. Walk it, agree it with the site, and type it; "
         "until then stop at the first thunder.");
-  CHECK(s.one("stop-person").says.english() == "Not given: who may stop the show (stop_person). Name somebody before doors.");
+  CHECK(s.one("stop-person").says.english() ==
+        "Not given: who may stop the show (stop_person). Name somebody before doors.");
   for (const char* rule : {"heat", "rain", "lightning", "stop-person"})
     CHECK(s.one(rule).outcome == Outcome::not_checked);
 }
@@ -95,7 +99,8 @@ TEST_CASE("Water: what goes, against a cup each 20 minutes") {
   s.show.volunteers = given(4);
   s.show.hours = given(5 * hour);
   CHECK(s.one("water").outcome == Outcome::over);
-  CHECK(s.one("water").says.english() == "10 people for 5 h ask 9.5 gal, 12.5 gal better; 0.0 gal goes. Bring 9.5 gal more, or "
+  CHECK(s.one("water").says.english() ==
+        "10 people for 5 h ask 9.5 gal, 12.5 gal better; 0.0 gal goes. Bring 9.5 gal more, or "
         "find a tap.");
   Item drink;
   drink.code = text("DRINK");

@@ -60,8 +60,7 @@ TEST_CASE("A house's own figures are used and said") {
 }
 
 TEST_CASE("Wheels roll: two on a ramp unless one could lift it") {
-  const Handling heavy = handling(80 * kilogram, 2, crew(), true),
-                 light = handling(10 * kilogram, 2, crew(), true);
+  const Handling heavy = handling(80 * kilogram, 2, crew(), true), light = handling(10 * kilogram, 2, crew(), true);
   CHECK(heavy.move == Handling::Move::roll);
   CHECK(heavy.ramp_people == 2);
   CHECK(light.ramp_people == 1);
@@ -74,14 +73,16 @@ TEST_CASE("Findings of lifting say what a crew does") {
   CHECK(s.one("lifting").says.english() == "One person lifts it: limit 35 lb.");
   s.kit.cases[0].weighed = given(81 * pound);
   CHECK(s.one("lifting").outcome == Outcome::over);
-  CHECK(s.one("lifting").says.english() == "Beyond 35 lb by hand, and it has neither wheels nor an aid: carry it in parts, or "
+  CHECK(s.one("lifting").says.english() ==
+        "Beyond 35 lb by hand, and it has neither wheels nor an aid: carry it in parts, or "
         "bring a ramp or a lift.");
   s.kit.house.lift.aid = "ramp";
   CHECK(s.one("lifting").outcome == Outcome::does_not_apply);
   CHECK(s.one("lifting").says.english() == "Not lifted by hand, beyond 35 lb: ramp.");
   s.kit.cases[0].weighed.reset();
   CHECK(s.one("lifting").outcome == Outcome::not_checked);
-  CHECK(s.one("lifting").says.english() == "Its mass, or that of a part of it, is not given: weigh it before anybody lifts it.");
+  CHECK(s.one("lifting").says.english() ==
+        "Its mass, or that of a part of it, is not given: weigh it before anybody lifts it.");
 }
 
 TEST_CASE("A show with fewer people than a lift asks for is told, once") {
@@ -100,7 +101,8 @@ TEST_CASE("A show with fewer people than a lift asks for is told, once") {
   s.show.crew = given(1);
   s.show.volunteers.reset();
   const std::string code = s.one("lifting").subject;
-  CHECK(told() == "over limit: " + code + " must be lifted by 2 or more people; the show has 1. volunteers not stated: none counted\n");
+  CHECK(told() == "over limit: " + code +
+                      " must be lifted by 2 or more people; the show has 1. volunteers not stated: none counted\n");
   s.show.volunteers = given(0);
   CHECK(told() == "over limit: " + code + " must be lifted by 2 or more people; the show has 1. \n");
   s.show.volunteers = given(1);
@@ -113,7 +115,8 @@ TEST_CASE("A house limit above the published screen is said to be so") {
   s.kit.cases[0].weighed = given(45 * pound);
   CHECK(s.one("lifting").outcome == Outcome::within);
   CHECK(s.one("lifting").source.english() == "house limit");
-  CHECK(s.one("lifting").assumption.english() == "house limit of 50 lb for one person, above the published screen of 35 lb");
+  CHECK(s.one("lifting").assumption.english() ==
+        "house limit of 50 lb for one person, above the published screen of 35 lb");
   s.kit.house.lift.one = given(34 * pound);
   s.kit.cases[0].weighed = given(30 * pound);
   CHECK(s.one("lifting").assumption.empty());

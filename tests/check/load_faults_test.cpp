@@ -143,7 +143,7 @@ TEST_CASE("How many stand on it one above the other") {
 TEST_CASE("Mass on top is handed down by share of contact, through all that bears it") {
   SmallLoad a;
   a.add_case("LID", 1, {0.6, 0.4, 0.1}, 12, "stage");
-  a.put("LID", 0.8, 0.2, 0.4, 2, 0);                       // half on TUB-1, half on TUB-2
+  a.put("LID", 0.8, 0.2, 0.4, 2, 0);                                             // half on TUB-1, half on TUB-2
   a.loading.vehicles[0].pieces.erase(a.loading.vehicles[0].pieces.begin() + 6);  // TUB-3 elsewhere
   a.put("TUB-3", 1.4, 0.6, 0, 3, 0);
   CHECK(a.says().empty());
@@ -152,7 +152,7 @@ TEST_CASE("Mass on top is handed down by share of contact, through all that bear
   a.box("TUB").stack = given(11 * kilogram);
   a.box("LID").stack = given(20 * kilogram);
   a.add_case("BOX", 1, {0.6, 0.4, 0.2}, 11, "stage");
-  a.put("BOX", 0.8, 0.2, 0.5, 2, 0);                       // through the lid: half of 23 on each
+  a.put("BOX", 0.8, 0.2, 0.5, 2, 0);  // through the lid: half of 23 on each
   CHECK(a.says("TUB-2 carries 11.5 kg, and bears 11.0 kg."));
 }
 
@@ -187,7 +187,8 @@ TEST_CASE("A side door serves what stands before it, where somebody typed where 
   CHECK(a.says().empty());
   a.kit.vehicles[0].doors[1].where = "right side";  // before it the pole, which stays
   CHECK(a.says("TRUNK-2 cannot come off at stage: TUB-2 is in the way."));
-  a.kit.vehicles[0].doors[1] = {"left side", 0.7 * metre, 1.5 * metre, {}, given(0 * metre)};  // narrower than a trunk is long
+  a.kit.vehicles[0].doors[1] = {
+      "left side", 0.7 * metre, 1.5 * metre, {}, given(0 * metre)};  // narrower than a trunk is long
   CHECK(a.says("TRUNK-2 cannot come off at stage: TUB-2 is in the way."));
 }
 

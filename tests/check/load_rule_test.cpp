@@ -57,9 +57,8 @@ TEST_CASE("What is left out is named, by how much, and whether that is proved") 
   CHECK(loading_of(small).says.english() ==
         "Planned: 6 pieces, 2 rows, 2 stops. Left out, which is not proved: TUB-3: the rows are too long, by 12 cm.");
   v.left[0] = {small.unit_of("TUB-3"), LeftOut::Want::mass, true, 30};
-  CHECK(loading_of(small).says.english().find(
-            "Left out, and proved that no plan can take all: TUB-3: the load is above what the vehicle may carry, by 30.0 kg.") !=
-        std::string::npos);
+  CHECK(loading_of(small).says.english().find("Left out, and proved that no plan can take all: TUB-3: the load is "
+                                              "above what the vehicle may carry, by 30.0 kg.") != std::string::npos);
 }
 
 TEST_CASE("Above a plate after a stop only; and a plan that must not be drawn") {
@@ -72,8 +71,9 @@ TEST_CASE("Above a plate after a stop only; and a plan that must not be drawn") 
   broken.move("TUB-3", 1.0, 0, 0.4);
   const Finding dropped = loading_of(broken);
   CHECK(dropped.outcome == Outcome::not_checked);
-  CHECK(dropped.says.english() == "The plan of this load breaks 1 of its rules; it is dropped and not drawn. Load by hand, and weigh it. "
-                        "TUB-3 is not borne on its whole base.");
+  CHECK(dropped.says.english() ==
+        "The plan of this load breaks 1 of its rules; it is dropped and not drawn. Load by hand, and weigh it. "
+        "TUB-3 is not borne on its whole base.");
   CHECK(std::holds_alternative<std::monostate>(dropped.detail));
 }
 
@@ -132,7 +132,8 @@ TEST_CASE("What goes in no vehicle at all is said") {
   plan.loading = small.loading;
   plan.loading->unsized = {small.unit_of("TENT-1"), small.unit_of("TENT-2")};
   Findings findings = check_all(make_catalogue(small.kit), small.show, plan);
-  const auto last = std::find_if(findings.list.begin(), findings.list.end(), [](const Finding& f) { return f.rule == "loading" && f.subject.empty(); });
+  const auto last = std::find_if(findings.list.begin(), findings.list.end(),
+                                 [](const Finding& f) { return f.rule == "loading" && f.subject.empty(); });
   REQUIRE(last != findings.list.end());
   CHECK(last->outcome == Outcome::not_checked);
   CHECK(last->says.english() == "Goes, and in no vehicle: TENT-1, TENT-2. Type its size and its vehicle.");

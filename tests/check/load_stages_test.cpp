@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
 // Axles and tongue on the way, from positions as drawn.
+#include "check/load_stages.h"
+
 #include <catch2/catch.hpp>
 
-#include "check/load_stages.h"
 #include "small_load.h"
 
 using namespace dunnage;
@@ -104,7 +105,8 @@ TEST_CASE("Example 4: a van at departure and after its first stop") {
   CHECK(s.stages[1].over.empty());
   w.kit.vehicles[0].limit_front = given(1450 * kilogram);  // legal as it leaves, not after one stop
   CHECK(w.stages().stages[0].over.empty());
-  CHECK(english(w.stages().stages[1].over) == std::vector<std::string>{"After one: front axle 1473.0 kg of 1450.0 kg, 23.0 kg too much."});
+  CHECK(english(w.stages().stages[1].over) ==
+        std::vector<std::string>{"After one: front axle 1473.0 kg of 1450.0 kg, 23.0 kg too much."});
 }
 
 TEST_CASE("Examples 3 and 4: the trailer, and the van that pulls it") {
@@ -116,7 +118,8 @@ TEST_CASE("Examples 3 and 4: the trailer, and the van that pulls it") {
   CHECK(kg(trailer.stages[0].axle) == Approx(1241.4).margin(0.05));
   CHECK(kg(trailer.stages[0].total) == Approx(1480));
   CHECK(*trailer.stages[0].tongue_share == Approx(0.161).margin(0.0005));
-  CHECK(english(trailer.stages[0].over) == std::vector<std::string>{"At departure: tongue 16.2 % of the whole, 15 % at most."});
+  CHECK(english(trailer.stages[0].over) ==
+        std::vector<std::string>{"At departure: tongue 16.2 % of the whole, 15 % at most."});
   const StagedLoad van = w.stages(0);
   CHECK(kg(van.stages[0].front) == Approx(1365.4).margin(0.05));
   CHECK(kg(van.stages[0].rear) == Approx(1953.2).margin(0.05));
@@ -125,7 +128,8 @@ TEST_CASE("Examples 3 and 4: the trailer, and the van that pulls it") {
   REQUIRE(van.stages.size() == 4);
   CHECK(van.stages[1].after == "one");
   CHECK(van.stages[2].after == "zero");
-  CHECK(kg(van.stages[2].rear) - kg(van.stages[1].rear) == Approx((238.6 + 17.5 + 20.6 - 238.6) * 4.765 / 3.665).margin(0.1));
+  CHECK(kg(van.stages[2].rear) - kg(van.stages[1].rear) ==
+        Approx((238.6 + 17.5 + 20.6 - 238.6) * 4.765 / 3.665).margin(0.1));
   Worked moved;
   moved.add_worked_van();
   moved.add_worked_trailer(2.75);

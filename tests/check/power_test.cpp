@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Circuits and supplies: load, cable, voltage lost, legs, generators.
 #include <catch2/catch.hpp>
-
 #include <string>
 #include <vector>
 
@@ -69,15 +68,15 @@ TEST_CASE("The cable's own ampacity counts where it is known") {
   s.show.circuits[0].conductor.reset();
   s.show.circuits[0].cable = given<std::string>("CORD");
   CHECK(row(s).outcome == Outcome::over);
-  CHECK(s.one("circuit").says.english().find("CORD carries only 13 A: take a thicker cable, or load off.") != std::string::npos);
+  CHECK(s.one("circuit").says.english().find("CORD carries only 13 A: take a thicker cable, or load off.") !=
+        std::string::npos);
   s.kit.cases.back().conductor = gauge("10");
   CHECK(row(s).outcome == Outcome::within);
   s.kit.cases.back().carries = given(15 * ampere);  // its maker's figure, where that is less
   CHECK(row(s).outcome == Outcome::over);
 }
 
-TEST_CASE(
-    "Every segment to the farthest outlet counts, with what flows there; the feeder with all of a leg") {
+TEST_CASE("Every segment to the farthest outlet counts, with what flows there; the feeder with all of a leg") {
   SmallShow s = circuit();
   const Voltage one = *row(s).drop;
   Segment further;
@@ -119,7 +118,8 @@ TEST_CASE("What is missing is named, and nothing is within without it") {
   s.show.circuits[0].feeds[0].draws.reset();
   s.show.circuits[0].protection.reset();
   s.show.supplies[0].voltage.reset();
-  CHECK(s.one("circuit").says.english() == "Not given: what AMP draws, its protection, its supply's voltage. Read it off the plate or measure it, and "
+  CHECK(s.one("circuit").says.english() ==
+        "Not given: what AMP draws, its protection, its supply's voltage. Read it off the plate or measure it, and "
         "type it.");
   CHECK(s.one("supply").outcome == Outcome::not_checked);
 }
@@ -156,7 +156,8 @@ TEST_CASE("A supply: the sum and each leg against the rating") {
   CHECK(supply(s).tests.back().english() == "Voltage at the farthest outlet under load: 114 V or more.");
   s.show.supplies[0].power = given(1900 * watt);
   CHECK(s.one("supply").outcome == Outcome::over);  // leg A has 950 W
-  CHECK(s.one("supply").says.english().find("Leg A takes 1000 VA, its share is 950 W: move a circuit to another leg.") != std::string::npos);
+  CHECK(s.one("supply").says.english().find(
+            "Leg A takes 1000 VA, its share is 950 W: move a circuit to another leg.") != std::string::npos);
   s.show.circuits[1].leg.reset();
   CHECK(s.one("supply").says.english().find("Not given: the leg of every circuit.") != std::string::npos);
 }
@@ -248,10 +249,13 @@ TEST_CASE("What draws power and is on no circuit is told, and so is a cord that 
   const std::vector<std::string> told = told_of();
   REQUIRE(told.size() == 3);
   CHECK(told[1] == "not checked: On no circuit, and in no sum: 1 x AMP. Type each among the feeds of its circuit.");
-  CHECK(told[2] == "over limit: CORD is 50 ft long, and 100 ft are asked: name a cord that reaches, or each of several under \"then\".");
+  CHECK(told[2] ==
+        "over limit: CORD is 50 ft long, and 100 ft are asked: name a cord that reaches, or each of several under "
+        "\"then\".");
   s.show.circuits[0].feeds[0].count = 2;
   s.show.circuits[0].length = given(50 * foot);
   CHECK(told_of().size() == 1);
   s.show.circuits.push_back(s.show.circuits[0]);
-  CHECK(told_of().back() == "over limit: 2 are named by circuits and supplies, and 1 go: bring more, or name what goes.");
+  CHECK(told_of().back() ==
+        "over limit: 2 are named by circuits and supplies, and 1 go: bring more, or name what goes.");
 }

@@ -42,7 +42,8 @@ TEST_CASE("The width of a way counts without a ramp too") {
   SmallShow s = step(Length{});
   s.show.ways[0].width = given(35 * inch);
   CHECK(s.one("ways").outcome == Outcome::over);
-  CHECK(s.one("ways").says.english() == "0 in: nothing is asked. It is 2 ft 11 in wide: clear it to 3 ft, or show another way.");
+  CHECK(s.one("ways").says.english() ==
+        "0 in: nothing is asked. It is 2 ft 11 in wide: clear it to 3 ft, or show another way.");
   s.show.ways[0].width = given(36 * inch);
   CHECK(s.one("ways").outcome == Outcome::within);
   s.show.ways[0].rise.reset();
@@ -60,7 +61,8 @@ TEST_CASE("Cables crossed on foot are one row, judged by the highest") {
   wheels.crossed_by = given<std::string>("wheels");
   run.over = {feet, wheels, feet};
   s.show.runs = {run};
-  CHECK(s.one("ways").says.english() == "Not given: how high the cable stands at 2 of 2 crossings. Measure it with its cover on and type rise.");
+  CHECK(s.one("ways").says.english() ==
+        "Not given: how high the cable stands at 2 of 2 crossings. Measure it with its cover on and type rise.");
   s.show.runs[0].over[0].rise = given(0.25 * inch);
   CHECK(s.one("ways").outcome == Outcome::not_checked);
   s.show.runs[0].over[2].rise = given(0.5 * inch);
@@ -98,7 +100,8 @@ TEST_CASE("An inspection date before the show is over, on its day it is not") {
   CHECK(s.one("inspection").outcome == Outcome::within);
   s.show.date = Sourced<Date>{{2027, 9, 19}, {}};
   CHECK(s.one("inspection").outcome == Outcome::over);
-  CHECK(s.one("inspection").says.english() == "To be inspected by 2027-09-18; the show is on 2027-09-19: have it inspected, or "
+  CHECK(s.one("inspection").says.english() ==
+        "To be inspected by 2027-09-18; the show is on 2027-09-19: have it inspected, or "
         "leave it at home.");
 }
 

@@ -43,9 +43,16 @@ struct SmallLoad {
     v.code = text("VAN");
     v.cargo = given(Size{3 * unit::metre, 1.6 * unit::metre, 1.7 * unit::metre});
     v.doors = {{"rear", 1.5 * unit::metre, 1.6 * unit::metre, {}}};
-    v.blocks = {{"left wheel arch", 1.8 * unit::metre, {}, {}, 0.8 * unit::metre, 0.15 * unit::metre, 0.25 * unit::metre, {}},
-                {"right wheel arch", 1.8 * unit::metre, 1.45 * unit::metre, {}, 0.8 * unit::metre, 0.15 * unit::metre,
-                 0.25 * unit::metre, {}}};
+    v.blocks = {
+        {"left wheel arch", 1.8 * unit::metre, {}, {}, 0.8 * unit::metre, 0.15 * unit::metre, 0.25 * unit::metre, {}},
+        {"right wheel arch",
+         1.8 * unit::metre,
+         1.45 * unit::metre,
+         {},
+         0.8 * unit::metre,
+         0.15 * unit::metre,
+         0.25 * unit::metre,
+         {}}};
     v.empty_front = given(1290 * unit::kilogram);
     v.empty_rear = given(900 * unit::kilogram);  // as weighed with crew and fuel
     v.people_and_fuel = given(0 * unit::kilogram);
@@ -82,9 +89,12 @@ struct SmallLoad {
     const Catalogue c = make_catalogue(kit);
     const int unit = c.unit_index(code);
     const Size& s = c.case_at(unit).size->value;
-    loading.vehicles[vehicle].pieces.push_back({unit,
-                                                {x * unit::metre, y * unit::metre, z * unit::metre, s.length, s.width, s.height},
-                                                Stance::upright, row, stop});
+    loading.vehicles[vehicle].pieces.push_back(
+        {unit,
+         {x * unit::metre, y * unit::metre, z * unit::metre, s.length, s.width, s.height},
+         Stance::upright,
+         row,
+         stop});
   }
   void move(const std::string& code, double x, double y, double z) {
     Cuboid& b = piece(code).box;

@@ -37,7 +37,7 @@ TEST_CASE("A tower has a level at which it must be down, and lacks so much at mo
   s.forecast(12 * metre_per_second);
   const TowerDetail d = std::get<TowerDetail>(s.one("tower-tip").detail);
   CHECK(*d.down_at / metre_per_second == Approx(7));
-  CHECK(d.more > 62.9 * kilogram);  // the head alone asks 62.9 kg; the mast adds to it
+  CHECK(d.more > 62.9 * kilogram);                // the head alone asks 62.9 kg; the mast adds to it
   CHECK(*d.required > d.more - 1e-6 * kilogram);  // nothing stands there yet
   CHECK(d.improvement.empty());                   // and no weight is owned that serves
   CHECK(d.curve.size() == 12);
@@ -62,7 +62,8 @@ TEST_CASE("What holds a tower is two figures side by side, and never that it sta
   CHECK(says(tips * 0.9999) == "Tips at little more than the forecast gust of 7.1 m/s. Down at 7 m/s gust.");
   s.kit.structures[0].maker_gust = given(6.95 * metre_per_second);
   CHECK(says(5 * metre_per_second) == "The maker's limit is 6.9 m/s, the forecast gust 5 m/s. Down at 6 m/s gust.");
-  CHECK(says(6.93 * metre_per_second) == "The maker's limit is little above the forecast gust of 7 m/s. Down at 6 m/s gust.");
+  CHECK(says(6.93 * metre_per_second) ==
+        "The maker's limit is little above the forecast gust of 7 m/s. Down at 6 m/s gust.");
 }
 
 TEST_CASE("Ballast off the middle holds less than in it, whichever way it lies") {
@@ -84,7 +85,8 @@ TEST_CASE("Ballast off the middle holds less than in it, whichever way it lies")
 
 TEST_CASE("A tower slides: known ground, and not checked on grass") {
   SmallShow s = tower();
-  CHECK(s.one("tower-sliding").says.english() == "Not given: what it stands on. Type ground for the site or for the use.");
+  CHECK(s.one("tower-sliding").says.english() ==
+        "Not given: what it stands on. Type ground for the site or for the use.");
   s.show.site.ground = given<std::string>("grass");
   CHECK(s.one("tower-sliding").outcome == Outcome::not_checked);
   s.show.site.ground = given<std::string>("asphalt");
@@ -115,8 +117,7 @@ TEST_CASE("A tower: more gust never asks less, more ballast never lowers the lev
       const Mass lacks = std::get<TowerDetail>(s.one("tower-tip").detail).more;
       CHECK(lacks >= more);
       more = lacks;
-      for (const char* rule : {"tower-tip", "tower-sliding"})
-        CHECK(s.one(rule).outcome == us.one(rule).outcome);
+      for (const char* rule : {"tower-tip", "tower-sliding"}) CHECK(s.one(rule).outcome == us.one(rule).outcome);
     }
   }
 }
@@ -126,7 +127,8 @@ TEST_CASE("What a tower lacks is said") {
   s.kit.structures[0].feet.reset();
   s.kit.structures[0].head_area.reset();
   CHECK(s.one("tower-tip").outcome == Outcome::not_checked);
-  CHECK(s.one("tower-tip").says.english() == "Not given: feet and their radius, or the base, head area. Measure it and type it; until then it stays down.");
+  CHECK(s.one("tower-tip").says.english() ==
+        "Not given: feet and their radius, or the base, head area. Measure it and type it; until then it stays down.");
 }
 
 TEST_CASE("Load against rating; without a rating it is not checked") {
@@ -137,11 +139,13 @@ TEST_CASE("Load against rating; without a rating it is not checked") {
   lamp.mass = given(6 * kilogram);
   lamp.area = given(0.1 * square_metre);
   s.show.uses[0].carries.push_back(lamp);
-  CHECK(s.one("tower-load").says.english() == "Not given: its rated load. Ask the maker; until then nothing hangs on it.");
+  CHECK(s.one("tower-load").says.english() ==
+        "Not given: its rated load. Ask the maker; until then nothing hangs on it.");
   s.kit.structures[0].rated_load = given(15 * kilogram);
   CHECK(s.one("tower-load").outcome == Outcome::not_checked);
-  CHECK(s.one("tower-load").says.english() ==
-        "Carries 12.0 kg of 15.0 kg rated. Not given: its rated height. Ask the maker; until then nothing hangs on it.");
+  CHECK(
+      s.one("tower-load").says.english() ==
+      "Carries 12.0 kg of 15.0 kg rated. Not given: its rated height. Ask the maker; until then nothing hangs on it.");
   s.kit.structures[0].rated_height = given(3 * metre);
   CHECK(s.one("tower-load").outcome == Outcome::within);
   CHECK(s.one("tower-load").says.english() == "Carries 12.0 kg of 15.0 kg rated.");

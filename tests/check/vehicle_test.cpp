@@ -30,11 +30,8 @@ struct Trailer {
     kit.vehicles = {v};
     Load load;
     load.vehicle = text("TRAILER");
-    const std::tuple<const char*, double, double> pieces[] = {{"AMP", 180, 1.20},
-                                                              {"DESK", 140, 2.00},
-                                                              {"SUBS", 95, 2.75},
-                                                              {"CABLE", 160, 3.55},
-                                                              {"STANDS", 60, 4.30}};
+    const std::tuple<const char*, double, double> pieces[] = {
+        {"AMP", 180, 1.20}, {"DESK", 140, 2.00}, {"SUBS", 95, 2.75}, {"CABLE", 160, 3.55}, {"STANDS", 60, 4.30}};
     for (const auto& [code, mass, at] : pieces) {
       Case box;
       box.code = text(code);
@@ -74,7 +71,8 @@ TEST_CASE("Without positions only masses are judged, and that is said") {
   Trailer t;
   t.show.loads[0].stands.clear();
   CHECK(t.check().outcome == Outcome::within);
-  CHECK(t.check().assumption.english() == "axle and tongue not worked out: no positions; tie-downs not given: straps that "
+  CHECK(t.check().assumption.english() ==
+        "axle and tongue not worked out: no positions; tie-downs not given: straps that "
         "hold 365.0 kg together are asked");
   t.kit.vehicles[0].gross = given(1479 * kilogram);
   CHECK(t.check().outcome == Outcome::over);
@@ -122,9 +120,10 @@ TEST_CASE("What pulls a trailer, and the plate of the hitch") {
     check_vehicles(c, t.show, all_go(c), findings);
     return findings.list.at(1);  // it carries nothing, and is weighed
   };
-  CHECK(of_van().says.english() == "0 pieces, 0.0 kg; 366.0 kg aboard of 1000.0 kg payload. Van and trailer 3830.0 kg of 3600.0 kg, "
-                                   "230.0 kg too much: take it off, or send another vehicle. Not given: limit of the hitch. "
-                                   "Weigh it or read its plate, and type it.");
+  CHECK(of_van().says.english() ==
+        "0 pieces, 0.0 kg; 366.0 kg aboard of 1000.0 kg payload. Van and trailer 3830.0 kg of 3600.0 kg, "
+        "230.0 kg too much: take it off, or send another vehicle. Not given: limit of the hitch. "
+        "Weigh it or read its plate, and type it.");
   t.kit.vehicles[1].limit_tongue = given(200 * kilogram);
   CHECK(of_van().says.english().find("Tongue on the hitch 206.0 kg of 200.0 kg") != std::string::npos);
   t.kit.vehicles.push_back(t.kit.vehicles[0]);  // a second trailer behind one van

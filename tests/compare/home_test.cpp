@@ -46,13 +46,16 @@ std::string codes(const Catalogue& c, const std::vector<int>& units) {
 
 TEST_CASE("missing is what was sent or seen and did not come back, with who had it last") {
   const Catalogue c = make_catalogue(three_bags());
-  const std::vector<Scan> scans = {scan(c, Stage::out, "ana", "TRUNK"), scan(c, Stage::out, "ana", "SPARE"), scan(c, Stage::out, "ben", "BAG-1"),
-                                   scan(c, Stage::loaded, "van", "BAG-1"), scan(c, Stage::back, "shelf", "TRUNK")};
+  const std::vector<Scan> scans = {scan(c, Stage::out, "ana", "TRUNK"), scan(c, Stage::out, "ana", "SPARE"),
+                                   scan(c, Stage::out, "ben", "BAG-1"), scan(c, Stage::loaded, "van", "BAG-1"),
+                                   scan(c, Stage::back, "shelf", "TRUNK")};
   const Tally t = tally(c, plan_of(c), scans, {Stage::out, Stage::loaded, Stage::back});
   CHECK(t.stage == Stage::back);
   std::string missing;
   for (const MissingUnit& one : t.missing)
-    missing += c.units[static_cast<std::size_t>(one.unit)].code + " " + (one.last ? std::string(name(one.last->stage)) + " " + one.last->list : "never") + " " + one.pulled_by + "; ";
+    missing += c.units[static_cast<std::size_t>(one.unit)].code + " " +
+               (one.last ? std::string(name(one.last->stage)) + " " + one.last->list : "never") + " " + one.pulled_by +
+               "; ";
   CHECK(missing == "BAG-1 loaded van ben; BAG-2 never Stage; BAG-3 never Stage; SPARE out ana ana; ");
   CHECK(codes(c, t.extra) == "SPARE ");
   CHECK(t.is_present(c.unit_index("TRUNK")));
@@ -60,7 +63,10 @@ TEST_CASE("missing is what was sent or seen and did not come back, with who had 
 
 TEST_CASE("the nearest code is offered and never counted") {
   const Catalogue c = make_catalogue(three_bags());
-  const Tally t = tally(c, plan_of(c), {scan(c, Stage::back, "a", "TRUNC"), scan(c, Stage::back, "a", "BAG"), scan(c, Stage::back, "a", "XYZ-77"), scan(c, Stage::back, "b", "trunc")}, {Stage::back});
+  const Tally t = tally(c, plan_of(c),
+                        {scan(c, Stage::back, "a", "TRUNC"), scan(c, Stage::back, "a", "BAG"),
+                         scan(c, Stage::back, "a", "XYZ-77"), scan(c, Stage::back, "b", "trunc")},
+                        {Stage::back});
   CHECK(t.missing.size() == 4);
   REQUIRE(t.unclear.size() == 2);
   CHECK(t.unclear[0].nearest == "TRUNK");
@@ -71,8 +77,11 @@ TEST_CASE("the nearest code is offered and never counted") {
 
 TEST_CASE("repeated in one list is once; in two lists of a stage is told") {
   const Catalogue c = make_catalogue(three_bags());
-  const Tally t = tally(c, plan_of(c), {scan(c, Stage::loaded, "van", "TRUNK"), scan(c, Stage::loaded, "van", "TRUNK"), scan(c, Stage::loaded, "trailer", "BAG-1"),
-                                        scan(c, Stage::loaded, "van", "BAG-1"), scan(c, Stage::out, "ana", "TRUNK")}, {Stage::out, Stage::loaded});
+  const Tally t = tally(c, plan_of(c),
+                        {scan(c, Stage::loaded, "van", "TRUNK"), scan(c, Stage::loaded, "van", "TRUNK"),
+                         scan(c, Stage::loaded, "trailer", "BAG-1"), scan(c, Stage::loaded, "van", "BAG-1"),
+                         scan(c, Stage::out, "ana", "TRUNK")},
+                        {Stage::out, Stage::loaded});
   REQUIRE(t.twice.size() == 1);
   CHECK(c.units[static_cast<std::size_t>(t.twice[0].first)].code == "BAG-1");
   CHECK(t.twice[0].second.size() == 2);
@@ -82,7 +91,10 @@ TEST_CASE("one of several taken for another is said beside what is missing") {
   const Catalogue c = make_catalogue(three_bags());
   Plan plan = plan_of(c);
   plan.rows[static_cast<std::size_t>(c.unit_index("BAG-3"))].goes = false;
-  const Tally t = tally(c, plan, {scan(c, Stage::out, "ana", "BAG-3"), scan(c, Stage::out, "ana", "BAG-1"), scan(c, Stage::out, "ana", "TRUNK")}, {Stage::out});
+  const Tally t = tally(
+      c, plan,
+      {scan(c, Stage::out, "ana", "BAG-3"), scan(c, Stage::out, "ana", "BAG-1"), scan(c, Stage::out, "ana", "TRUNK")},
+      {Stage::out});
   REQUIRE(t.missing.size() == 1);
   CHECK(t.missing[0].unit == c.unit_index("BAG-2"));
   CHECK(t.missing[0].like == c.unit_index("BAG-3"));

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "document/case_label.h"
+
 #include "small_house.h"
 
 using namespace dunnage;
@@ -83,5 +84,6 @@ TEST_CASE("what nobody may carry goes by the house's aid, on the label and in it
 TEST_CASE("what may stand on top is rounded down") {
   SmallHouse house;
   house.catalogue.kit.cases[1].stack = given(110.9 * unit::pound);
-  CHECK(block_text(labels(house, {1}).sections.at(0), "revision") == "revision: at most 110 lb on top; mass weighed, as of kit revision 7");
+  CHECK(block_text(labels(house, {1}).sections.at(0), "revision") ==
+        "revision: at most 110 lb on top; mass weighed, as of kit revision 7");
 }

@@ -56,14 +56,13 @@ TEST_CASE("the one-line diagram and the table say the same of each circuit; load
         "diagram: pedestal; mains, 120 V, 7200 W\n"
         "  Stage; 20 A, leg A | EXT; loses 1.9 % | 1 x AMP, 900 W; draws 9.4 A | within limit\n"
         "  Desk; breaker not given | cable not given; loss NOT CHECKED | NOT CHECKED | NOT CHECKED");
-  CHECK(block_text(sheet, "circuits")
-            .find("Stage | 900 W | 11.8 A | 20 A | 8.2 A | ? | 1.9 % | within limit") != std::string::npos);
+  CHECK(block_text(sheet, "circuits").find("Stage | 900 W | 11.8 A | 20 A | 8.2 A | ? | 1.9 % | within limit") !=
+        std::string::npos);
   CHECK(block_text(sheet, "unchecked") == "unchecked: NOT CHECKED\n  pedestal: Not given: protection.");
   CHECK(block_text(sheet, "tests").find("Press it. | ___ | [ ]") != std::string::npos);
 }
 
-TEST_CASE(
-    "a supply that no check looked at is drawn as typed, and loudly not checked; none at all is skipped") {
+TEST_CASE("a supply that no check looked at is drawn as typed, and loudly not checked; none at all is skipped") {
   PoweredHouse house;
   house.findings.list.clear();
   Circuit circuit;
@@ -76,8 +75,7 @@ TEST_CASE(
   CHECK(block_text(sheet, "diagram").find("Stage; breaker not given") != std::string::npos);
   house.show.supplies.clear();
   house.show.circuits.clear();
-  CHECK(skipped(power_sheet(house.context())).reason ==
-        "no supply and no circuit is given: power was NOT CHECKED");
+  CHECK(skipped(power_sheet(house.context())).reason == "no supply and no circuit is given: power was NOT CHECKED");
 }
 
 TEST_CASE("a fader strip has a cell for each channel to the end of its bank; twins are told apart") {

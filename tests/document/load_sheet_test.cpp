@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
-// The load sheet of a planned load: one set of numbers in its list and its pictures, and nothing drawn that was dropped.
+// The load sheet of a planned load: one set of numbers in its list and its pictures, and nothing drawn that was
+// dropped.
+#include "document/load_sheet.h"
+
 #include <catch2/catch.hpp>
 
-#include "document/load_sheet.h"
 #include "small_house.h"
 
 using namespace dunnage;
@@ -67,10 +69,12 @@ TEST_CASE("a planned load is listed row by row as it is built, and what has no p
   PlannedHouse house;
   CHECK(block_text(house.section(), "rows") ==
         "rows:\n Row 1\n"
-        "  [ ] | 1 | FOH | Front trunk | floor, at the left wall | Front of house | 82 lb | roll (ramp: 2), lift: 3 people\n"
+        "  [ ] | 1 | FOH | Front trunk | floor, at the left wall | Front of house | 82 lb | roll (ramp: 2), lift: 3 "
+        "people\n"
         "  [ ] | 2 | BAG-1 | Ballast bag | on 1 | Front of house | 35 lb | carry, lift: 1 person\n"
         " Row 2, begins 33 in from the bulkhead\n"
-        "  [ ] | 3 | BAG-3 | Ballast bag | floor, 20 in from left, crossways | Front of house | 35 lb | carry, lift: 1 person\n"
+        "  [ ] | 3 | BAG-3 | Ballast bag | floor, 20 in from left, crossways | Front of house | 35 lb | carry, lift: 1 "
+        "person\n"
         " In no plan: find it a place, or leave it\n"
         "  [ ] |  | CASH | Cash box |  | Front of house | not weighed | carry, lift: weigh first\n"
         " = |  |  | 4 pieces in all |  |  | 152 lb + 1 not weighed | ");
@@ -90,10 +94,12 @@ TEST_CASE("axles stand beside their limits at every stage, and a dot for each wh
   PlannedHouse house;
   const Section section = house.section();
   CHECK(block_text(section, "weights") ==
-        "weights:\n -\n  1  at departure | 148 lb | 0 lb | 0 lb | 3087 lb\n  2  after Front of house | 0 lb | 0 lb | 0 lb | 3043 lb\n  at most | not given |  |  | 4078 lb");
+        "weights:\n -\n  1  at departure | 148 lb | 0 lb | 0 lb | 3087 lb\n  2  after Front of house | 0 lb | 0 lb | 0 "
+        "lb | 3043 lb\n  at most | not given |  |  | 4078 lb");
   CHECK(block_text(section, "chart").find("dot 1") != std::string::npos);
   CHECK(block_text(section, "chart").find("dot 2") == std::string::npos);
-  CHECK(block_text(section, "ties").find("Load bar at departure: 45 in from the bulkhead; it holds 111 lb") != std::string::npos);
+  CHECK(block_text(section, "ties").find("Load bar at departure: 45 in from the bulkhead; it holds 111 lb") !=
+        std::string::npos);
 }
 
 TEST_CASE("a plan with a fault is not drawn; the reason stands first, and the list is by stops") {

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
+#include "document/pull_sheet.h"
+
 #include <algorithm>
 #include <cstdlib>
 
-#include "document/pull_sheet.h"
 #include "document/shelf_walk.h"
 #include "small_house.h"
 

@@ -7,8 +7,11 @@ using namespace dunnage;
 
 TEST_CASE("a row gives back what was put in it, however long") {
   const std::string longest(70'000, 'x');
-  const Row row{{Cell::Kind::tick, "", false}, {Cell::Kind::text, "fifteen letters", true}, {Cell::Kind::text, "", false},
-                {Cell::Kind::blank, "kg", false}, {Cell::Kind::text, longest, false}};
+  const Row row{{Cell::Kind::tick, "", false},
+                {Cell::Kind::text, "fifteen letters", true},
+                {Cell::Kind::text, "", false},
+                {Cell::Kind::blank, "kg", false},
+                {Cell::Kind::text, longest, false}};
   const auto cells = row.cells();
   REQUIRE(cells.size() == 5);
   CHECK(cells[0].kind == Cell::Kind::tick);

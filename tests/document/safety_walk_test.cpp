@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "document/safety_walk.h"
+
 #include "document/use_line.h"
 #include "document/walk_stops.h"
 #include "small_house.h"
@@ -66,7 +67,8 @@ TEST_CASE("a structure that no rule looked at is not checked; one that no rule a
   house.show.uses = {small_use("canopy")};
   CHECK(block_text(walk(house), "stops").find("under the roof | NOT CHECKED |") != std::string::npos);
   house.findings.list = {canopy_finding("canopy", Outcome::does_not_apply, {})};
-  CHECK(block_text(walk(house), "stops").find("under the roof | does not apply/Each leg needs 42 lb. |") != std::string::npos);
+  CHECK(block_text(walk(house), "stops").find("under the roof | does not apply/Each leg needs 42 lb. |") !=
+        std::string::npos);
 }
 
 TEST_CASE("what is over a limit is told first and in full, what was not checked by name") {

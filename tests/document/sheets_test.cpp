@@ -144,7 +144,8 @@ TEST_CASE("what comes off last is loaded first") {
 TEST_CASE("the cover puts what is wrong first and never says that all is well when it is not") {
   SmallHouse house;
   CHECK(block_text(made(cover(house.context())).sections[0], "clear") ==
-        "clear: Of the checks that apply, none found a limit exceeded. Read also what does not apply and what was assumed.");
+        "clear: Of the checks that apply, none found a limit exceeded. Read also what does not apply and what was "
+        "assumed.");
   Shortage shortage;
   shortage.what = "MIC";
   shortage.wanted = 9;
@@ -174,11 +175,13 @@ TEST_CASE("the cover says how good the choice of cases is known to be") {
   const auto proof = [&] { return block_text(made(cover(house.context())).sections[0], "proof"); };
   CHECK(proof() == "proof: No case had to be chosen: what goes by rule covers what the show asks.");
   house.plan.cover = {80.5 * unit::pound, false, 70.2 * unit::pound, 1000};
-  CHECK(proof() == "proof: Cases chosen for what the show asks: 81 lb. Not proved least: at most 11 lb heavier than "
-                   "need be.");
+  CHECK(proof() ==
+        "proof: Cases chosen for what the show asks: 81 lb. Not proved least: at most 11 lb heavier than "
+        "need be.");
   house.plan.cover.proved = true;
-  CHECK(proof() == "proof: Cases chosen for what the show asks: 81 lb. Proved least: no lighter choice of owned cases "
-                   "covers it.");
+  CHECK(proof() ==
+        "proof: Cases chosen for what the show asks: 81 lb. Proved least: no lighter choice of owned cases "
+        "covers it.");
 }
 
 TEST_CASE("the cover's totals by team add up to the printed total") {
@@ -204,8 +207,7 @@ TEST_CASE("overrides, what the site has and what is out of service print with th
   house.show.site.has = {{typed("table"), 6, "venue", {}}};
   house.catalogue.units[2].out_of_service = given<std::string>("seam split");
   const Section section = made(cover(house.context())).sections[0];
-  CHECK(block_text(section, "changes") ==
-        "changes:\n  bring 2 x BAG: wind at the lake\n  leave FOH: they own one");
+  CHECK(block_text(section, "changes") == "changes:\n  bring 2 x BAG: wind at the lake\n  leave FOH: they own one");
   CHECK(block_text(section, "site") == "site:\n  6 x table, from venue");
   CHECK(block_text(section, "out") == "out:\n  BAG-2: seam split");
 }
@@ -231,7 +233,9 @@ TEST_CASE("every sheet makes something or says why not, and its title has at mos
     CHECK(std::count(title.begin(), title.end(), ' ') <= 3);
     CHECK_FALSE(english()(std::string(kind.hand)).empty());
     const Made result = kind.make(house.context());
-    if (const auto* document = std::get_if<Document>(&result)) CHECK(document->name == kind.name);
-    else CHECK(std::get<Skipped>(result).document == title);
+    if (const auto* document = std::get_if<Document>(&result))
+      CHECK(document->name == kind.name);
+    else
+      CHECK(std::get<Skipped>(result).document == title);
   }
 }

@@ -3,7 +3,6 @@
 #pragma once
 
 #include <catch2/catch.hpp>
-
 #include <string>
 #include <vector>
 
@@ -172,7 +171,8 @@ inline std::string as_text(const picture::PlanView& plan) {
 inline std::string as_text(const picture::OneLine& diagram) {
   std::string out = " " + joined_lines(diagram.supply);
   for (const picture::Branch& b : diagram.branches)
-    out += "\n  " + joined_lines(b.breaker) + " | " + joined_lines(b.cable) + " | " + joined_lines(b.loads) + " | " + b.says;
+    out += "\n  " + joined_lines(b.breaker) + " | " + joined_lines(b.cable) + " | " + joined_lines(b.loads) + " | " +
+           b.says;
   return out;
 }
 inline std::string as_text(const picture::FaderStrips& strips) {

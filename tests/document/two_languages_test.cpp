@@ -35,7 +35,8 @@ TEST_CASE("a sheet is laid over the same sheet in the other language") {
   SmallHouse house;
   house.catalogue.kit.cases[1].names["es"] = "Saco de lastre";
   const Words spanish = other();
-  Context second = {house.catalogue, house.show, house.plan, house.findings, spanish, UnitSystem::us, "mph", "7", {}, {}, {}};
+  Context second = {
+      house.catalogue, house.show, house.plan, house.findings, spanish, UnitSystem::us, "mph", "7", {}, {}, {}};
   const Document both = in_two_languages(made(pull_sheet(house.context())), made(pull_sheet(second)));
   CHECK(both.title == "Pull sheet\u2028Hoja de recogida");
   CHECK(both.language == "en");
@@ -49,7 +50,8 @@ TEST_CASE("a sheet is laid over the same sheet in the other language") {
 TEST_CASE("a sheet that must stay on its page has a part in each language") {
   SmallHouse house;
   const Words spanish = other();
-  Context second = {house.catalogue, house.show, house.plan, house.findings, spanish, UnitSystem::us, "mph", "7", {}, {}, {}};
+  Context second = {
+      house.catalogue, house.show, house.plan, house.findings, spanish, UnitSystem::us, "mph", "7", {}, {}, {}};
   const Document one = made(pull_sheet(house.context())), both = in_two_parts(one, made(pull_sheet(second)));
   REQUIRE(both.sections.size() == 2 * one.sections.size());
   CHECK(both.title == "Pull sheet");
@@ -72,7 +74,8 @@ TEST_CASE("words that no native speaker has read say so at the foot of each shee
   SmallHouse house;
   Words unread = other();
   unread.read_by_native = false;
-  const Context context = {house.catalogue, house.show, house.plan, house.findings, unread, UnitSystem::us, "mph", "7", {}, {}, {}};
+  const Context context = {
+      house.catalogue, house.show, house.plan, house.findings, unread, UnitSystem::us, "mph", "7", {}, {}, {}};
   CHECK(made(pull_sheet(context)).revision == "revision 7. " + unread("page.not-read"));
   CHECK(made(pull_sheet(house.context())).revision == "revision 7");
 }

@@ -78,21 +78,20 @@ TEST_CASE("the ballast sheet has a section a structure with its legs, rounded ag
   REQUIRE(sheet.sections.size() == 2);
   CHECK(section(sheet, 0).recipient == "desk canopy");
   CHECK(block_text(section(sheet, 0), "over") == "over: OVER LIMIT\n  Sentence of desk canopy.");
-  CHECK(block_text(section(sheet, 0), "levels") ==
-        "levels:\n  DOWN (gust): 14 mph\n  start: 11 mph\n  ready: 8 mph");
+  CHECK(block_text(section(sheet, 0), "levels") == "levels:\n  DOWN (gust): 14 mph\n  start: 11 mph\n  ready: 8 mph");
   CHECK(block_text(section(sheet, 0), "legs").find("NW | 1 x BAG | 35 lb | 42 lb | 1 MORE BAG | [ ] | [ ]") !=
         std::string::npos);
-  CHECK(block_text(section(sheet, 0), "plan").find("NW: 1 x BAG; has 35 lb; needs 42 lb") !=
-        std::string::npos);
+  CHECK(block_text(section(sheet, 0), "plan").find("NW: 1 x BAG; has 35 lb; needs 42 lb") != std::string::npos);
   CHECK(block_text(section(sheet, 0), "chart") ==
         "chart: what holds, over what the wind asks over gust, mph\n  curve as planned\n  upright forecast "
         "gust 16\n"
         "  upright DOWN 14\n  upright maker's limit 25\n  floor below 1 it does not hold");
-  CHECK(block_text(section(sheet, 0), "facts").find("to bring it down: 6 min with 4 people") !=
-        std::string::npos);
+  CHECK(block_text(section(sheet, 0), "facts").find("to bring it down: 6 min with 4 people") != std::string::npos);
 }
 
-TEST_CASE("a structure that the plan is short of is SHORT on its ballast sheet and on the walk, its legs beside what was typed") {
+TEST_CASE(
+    "a structure that the plan is short of is SHORT on its ballast sheet and on the walk, its legs beside what was "
+    "typed") {
   WindyHouse house;
   const SourceFile file{"show.toml", "", {}};
   Use& strong = house.show.uses[1];
@@ -118,7 +117,8 @@ TEST_CASE("a structure that the plan is short of is SHORT on its ballast sheet a
   lacks("RADIO", 7, 1, {&file, 3, 1, 1});
   const Document sheet = made(ballast_sheet(house.context()));
   CHECK(block_text(section(sheet, 0), "over") == "over: OVER LIMIT\n  Sentence of desk canopy.");
-  CHECK(block_text(section(sheet, 1), "over") == "over: SHORT\n  TENT: 1 wanted, 1 missing\n  BAG: 8 wanted, 3 missing");
+  CHECK(block_text(section(sheet, 1), "over") ==
+        "over: SHORT\n  TENT: 1 wanted, 1 missing\n  BAG: 8 wanted, 3 missing");
   const std::string legs = block_text(section(sheet, 1), "legs");
   CHECK(legs.find("NW | 1 x BAG (typed: 2 x BAG) |") != std::string::npos);
   CHECK(legs.find("SW | 1 x BAG |") != std::string::npos);  // two stand there, as typed
@@ -127,7 +127,8 @@ TEST_CASE("a structure that the plan is short of is SHORT on its ballast sheet a
   CHECK(walk.find("RADIO") == std::string::npos);
   house.findings.list[1].outcome = Outcome::over;
   CHECK(block_text(section(made(ballast_sheet(house.context())), 1), "over") ==
-        "over: OVER LIMIT\n  Sentence of stage canopy.\n  SHORT  TENT: 1 wanted, 1 missing\n  SHORT  BAG: 8 wanted, 3 missing");
+        "over: OVER LIMIT\n  Sentence of stage canopy.\n  SHORT  TENT: 1 wanted, 1 missing\n  SHORT  BAG: 8 wanted, 3 "
+        "missing");
 }
 
 TEST_CASE("what no check has said is loud on both sheets") {
@@ -144,8 +145,8 @@ TEST_CASE("what no check has said is loud on both sheets") {
   CHECK(block_text(section(card, 0), "storm").find("NOT CHECKED  No plan for lightning was checked.") !=
         std::string::npos);
   house.show.forecast.reset();
-  CHECK(block_text(section(made(weather_card(house.context())), 0), "meter")
-            .find("NOT CHECKED: no forecast gust") != std::string::npos);
+  CHECK(block_text(section(made(weather_card(house.context())), 0), "meter").find("NOT CHECKED: no forecast gust") !=
+        std::string::npos);
 }
 
 TEST_CASE("the weather card: weakest first, all levels in the meter's unit, walls off first") {
@@ -181,8 +182,7 @@ TEST_CASE("a gust whose printed figure reaches a printed level asks for it") {
 TEST_CASE("the walk, the card and the ballast sheet say one figure: the detail's, not the finding's limit") {
   const WindyHouse house;
   const Document walk = made(safety_walk(house.context()));
-  CHECK(block_text(section(walk, 0), "stop").find("14 mph desk canopy; 25 mph stage canopy") !=
-        std::string::npos);
+  CHECK(block_text(section(walk, 0), "stop").find("14 mph desk canopy; 25 mph stage canopy") != std::string::npos);
   CHECK(block_text(section(walk, 0), "stops").find("DOWN at 14 mph gust") != std::string::npos);
   CHECK(block_text(section(walk, 0), "stops").find("99") == std::string::npos);
 }

@@ -65,7 +65,8 @@ TEST_CASE("no language lacks a word, has one too many, or fills other places") {
       CHECK(matches(words->by_key.at(key), place) == matches(text, place));
     }
     CHECK(words->by_key.size() == english().by_key.size());
-    CHECK(words->by_key.at("pull.ask-roles") == english().by_key.at("pull.ask-roles"));  // a role is typed in any language
+    CHECK(words->by_key.at("pull.ask-roles") ==
+          english().by_key.at("pull.ask-roles"));  // a role is typed in any language
   }
 }
 

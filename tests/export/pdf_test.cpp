@@ -120,11 +120,9 @@ TEST_CASE("text is found as it was written, in three alphabets and in every face
   const std::string pdf = folder.file("a.pdf", pdf_bytes({sample()}, staged()));
   const std::string text = shell("pdftotext -layout " + pdf + " - 2>&1").out;
   std::size_t found = 0;
-  for (std::size_t at = text.find(kAlphabets); at != std::string::npos; at = text.find(kAlphabets, at + 1))
-    ++found;
+  for (std::size_t at = text.find(kAlphabets); at != std::string::npos; at = text.find(kAlphabets, at + 1)) ++found;
   CHECK(found == staged().roles().size());
-  CHECK_THAT(shell("mutool draw -q -F text " + pdf + " 2>/dev/null").out,
-             Catch::Contains("Київ Ёлка ё ї ΐ Αθήνα"));
+  CHECK_THAT(shell("mutool draw -q -F text " + pdf + " 2>/dev/null").out, Catch::Contains("Київ Ёлка ё ї ΐ Αθήνα"));
 }
 
 TEST_CASE("letters built of letters keep all their parts on paper") {
@@ -135,8 +133,7 @@ TEST_CASE("letters built of letters keep all their parts on paper") {
       if (letter == 0) continue;
       INFO(role << " " << utf8::encode(letter));
       Pages pages{"Letter", "en", {Page{300 * unit::point, 300 * unit::point, {}, "1", ""}}, false};
-      put(pages.pages[0], role, 144 * unit::point, {100 * unit::point, 200 * unit::point},
-          utf8::encode(letter));
+      put(pages.pages[0], role, 144 * unit::point, {100 * unit::point, 200 * unit::point}, utf8::encode(letter));
       const Raster r = raster(folder.file("a.pdf", pdf_bytes({pages}, staged())), 72);
       const auto x_height = static_cast<std::size_t>(144 * staged().metrics(staged().at(role)).x_height);
       CHECK(r.dark_in(0, 300, 200 - x_height + 8, 201) > 500);
@@ -161,8 +158,7 @@ TEST_CASE("words that are known last reach a page that was sealed long before") 
   for (const bool compress : {true, false}) {
     SealedPages pages(compress);
     pages.begin("Late", "en", false);
-    for (const char* body : {"first body", "second body"})
-      pages.add(Page{mm(100), mm(50), {words(body, 20)}, "1", ""});
+    for (const char* body : {"first body", "second body"}) pages.add(Page{mm(100), mm(50), {words(body, 20)}, "1", ""});
     for (const std::size_t page : {std::size_t{0}, std::size_t{1}})
       pages.add_words(page, {words("page " + std::to_string(page + 1) + " of 2", 10)});
     const Folder folder("pdf-late");
@@ -201,12 +197,11 @@ TEST_CASE("title, language, page labels, bookmarks and printing at full size") {
   const auto json = [&](const std::string& key) {
     return shell("qpdf --json=1 --json-key=" + key + " " + pdf + " 2>&1 | tr -d ' \\n'").out;
   };
-  CHECK_THAT(
-      json("pagelabels"),
-      Catch::Contains(
-          "{\"index\":0,\"label\":{\"/S\":\"/D\",\"/St\":1}},{\"index\":2,\"label\":{\"/P\":\"A-\",\"/S\":"
-          "\"/D\",\"/St\":9}},{\"index\":4,\"label\":{\"/P\":\"A-\",\"/S\":\"/D\",\"/St\":12}},{\"index\":5,"
-          "\"label\":{\"/P\":\"cover\",\"/St\":1}},{\"index\":6,\"label\":{\"/S\":\"/D\",\"/St\":1}}"));
+  CHECK_THAT(json("pagelabels"),
+             Catch::Contains(
+                 "{\"index\":0,\"label\":{\"/S\":\"/D\",\"/St\":1}},{\"index\":2,\"label\":{\"/P\":\"A-\",\"/S\":"
+                 "\"/D\",\"/St\":9}},{\"index\":4,\"label\":{\"/P\":\"A-\",\"/S\":\"/D\",\"/St\":12}},{\"index\":5,"
+                 "\"label\":{\"/P\":\"cover\",\"/St\":1}},{\"index\":6,\"label\":{\"/S\":\"/D\",\"/St\":1}}"));
   const std::string outlines = json("outlines");
   CHECK_THAT(outlines, Catch::Contains("\"title\":\"Pullsheet–Київ\""));
   CHECK_THAT(outlines, Catch::Contains("\"destpageposfrom1\":3,\"kids\":[],\"object\":"));
@@ -218,8 +213,7 @@ TEST_CASE("two faces with one name inside are refused, as the library would take
   const std::filesystem::path file = SHARE_DIR "/fonts/NotoSans-Regular.ttf";
   const Faces twins({{"text", file, {}}, {"again", file, {}}});
   Pages pages{"Twins", "en", {Page{mm(50), mm(50), {}, "1", ""}}, false};
-  for (int face : {0, 1})
-    pages.pages[0].ink.push_back(ink::Words{{mm(5), mm(9)}, face, mm(4), mm(3), "A", 0});
-  CHECK_THROWS_WITH(pdf_bytes({pages}, twins), "the font file " + file.string() +
-                                                   " has the same name as another face: NotoSans-Regular");
+  for (int face : {0, 1}) pages.pages[0].ink.push_back(ink::Words{{mm(5), mm(9)}, face, mm(4), mm(3), "A", 0});
+  CHECK_THROWS_WITH(pdf_bytes({pages}, twins),
+                    "the font file " + file.string() + " has the same name as another face: NotoSans-Regular");
 }

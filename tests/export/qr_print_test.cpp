@@ -29,9 +29,8 @@ void read_back(const std::string& text, char correction) {
     INFO(dpi << " dpi: " << text);
     const std::string pdf = folder.file("label.pdf", pdf_bytes({label(*code, dpi, 5)}, faces));
     const std::string image = (folder.path / "label").string();
-    CHECK(
-        shell("pdftoppm -mono -singlefile -png -r " + std::to_string(dpi) + " " + pdf + " " + image + " 2>&1")
-            .out == "");
+    CHECK(shell("pdftoppm -mono -singlefile -png -r " + std::to_string(dpi) + " " + pdf + " " + image + " 2>&1").out ==
+          "");
     CHECK(shell("zbarimg -q --raw -Sbinary " + image + ".png 2>/dev/null").out == text);
     CHECK(shell("ZXingReader -bytes " + image + ".png").out == text);
   }

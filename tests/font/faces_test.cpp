@@ -22,8 +22,8 @@ const Faces& staged() {
 }  // namespace
 
 TEST_CASE("every role of the house has its face") {
-  CHECK(staged().roles() == std::vector<std::string>{"text", "text-bold", "narrow", "narrow-bold", "code",
-                                                     "symbols", "symbols-bold"});
+  CHECK(staged().roles() ==
+        std::vector<std::string>{"text", "text-bold", "narrow", "narrow-bold", "code", "symbols", "symbols-bold"});
   CHECK(staged().find("code") == 4);
   CHECK_FALSE(staged().find("decorative"));
 }
@@ -92,8 +92,7 @@ TEST_CASE("heights of a face are shares of its size") {
 }
 
 TEST_CASE("a font that is missing is told by its file and role, and only when it is needed") {
-  const Faces faces(
-      {{"text", SHARE_DIR "/fonts/NotoSans-Regular.ttf", {"code"}}, {"code", "/nowhere/Code.ttf", {}}});
+  const Faces faces({{"text", SHARE_DIR "/fonts/NotoSans-Regular.ttf", {"code"}}, {"code", "/nowhere/Code.ttf", {}}});
   CHECK(faces.width(0, "all here") > 0);
   CHECK_THROWS_WITH(faces.pieces(1, "x"),
                     "cannot read the font file /nowhere/Code.ttf (face \"code\"): stage the fonts again");
@@ -112,8 +111,7 @@ TEST_CASE("the list of faces is checked when it is read") {
   CHECK_THROWS_WITH(read_faces(with("[[face]]\nrole = \"text\"")), list + ": a face has no role or no file");
   CHECK_THROWS_WITH(read_faces(with("[[face]]\nrole = \"text\"\nfile = \"a.ttf\"\nfallback = [\"signs\"]")),
                     list + ": \"text\" falls back to \"signs\", which is no role");
-  CHECK_THROWS_WITH(
-      read_faces(with("[[face]]\nrole = \"a\"\nfile = \"a\"\n[[face]]\nrole = \"a\"\nfile = \"b\"")),
-      list + ": the role \"a\" is given twice");
+  CHECK_THROWS_WITH(read_faces(with("[[face]]\nrole = \"a\"\nfile = \"a\"\n[[face]]\nrole = \"a\"\nfile = \"b\"")),
+                    list + ": the role \"a\" is given twice");
   std::filesystem::remove_all(folder);
 }

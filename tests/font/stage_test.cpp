@@ -13,8 +13,8 @@ TEST_CASE("fonts are staged with their list, and a missing one is named with its
   const std::string command =
       "sh " + (folder.path / "stage.sh").string() + " " + (folder.path / "out").string() + " 2>&1";
 
-  folder.file("faces.toml", "[[face]]\nrole = \"text\"\nfile = \"a.ttf\"\nfrom = \"" +
-                                folder.file("b.ttf", "x") + "\"\npackage = \"fonts-b\"\n");
+  folder.file("faces.toml", "[[face]]\nrole = \"text\"\nfile = \"a.ttf\"\nfrom = \"" + folder.file("b.ttf", "x") +
+                                "\"\npackage = \"fonts-b\"\n");
   CHECK(shell(command).status == 0);
   CHECK(std::filesystem::exists(folder.path / "out/a.ttf"));
   CHECK(std::filesystem::exists(folder.path / "out/faces.toml"));

@@ -23,8 +23,7 @@ Mass needed(const CanopyShape& s) { return ballast_per_leg(read_canopy(s).stand,
 }  // namespace
 
 TEST_CASE("What is not stated never asks less than what could be") {
-  for (RoofShape roof :
-       {RoofShape::flat, RoofShape::single_slope, RoofShape::two_slope, RoofShape::four_slope}) {
+  for (RoofShape roof : {RoofShape::flat, RoofShape::single_slope, RoofShape::two_slope, RoofShape::four_slope}) {
     const CanopyShape stated = shape(roof);
     CanopyShape s = stated;
     s.own.reset();
@@ -54,8 +53,7 @@ TEST_CASE("A steep single slope is worse with nothing under it, so that is read 
 }
 
 TEST_CASE("Walls and what hangs never ask less") {
-  for (RoofShape roof :
-       {RoofShape::flat, RoofShape::single_slope, RoofShape::two_slope, RoofShape::four_slope}) {
+  for (RoofShape roof : {RoofShape::flat, RoofShape::single_slope, RoofShape::two_slope, RoofShape::four_slope}) {
     CanopyShape s = shape(roof);
     Mass before = needed(s);
     for (int walls = 1; walls <= 4; ++walls) {

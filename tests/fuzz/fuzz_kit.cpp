@@ -3,10 +3,10 @@
 #include <cassert>
 #include <sstream>
 
-#include "ground.h"
 #include "check/lifting.h"
 #include "document/case_label.h"
 #include "export/plan_json.h"
+#include "ground.h"
 #include "read/case_rows.h"
 #include "read/cross_check.h"
 #include "read/kit_file.h"
@@ -64,7 +64,8 @@ extern "C" int LLVMFuzzerTestOneInput(const uint8_t* data, std::size_t size) {
   // A model of thousands of units is the solver's own work, which other tests hold to its limits.
   if (catalogue.units.size() > 300) return 0;
   const Plan plan = plan_whole(catalogue, *show);
-  for (const VehicleLoading& load : plan.loading->vehicles) assert(load.faults.empty() && "nothing against the planner");
+  for (const VehicleLoading& load : plan.loading->vehicles)
+    assert(load.faults.empty() && "nothing against the planner");
   const Findings findings = check_all(catalogue, *show, plan);
   plan_json(catalogue, plan, findings, catalogue.kit.house.units);
   every_document({catalogue, *show, plan, findings, ground().words, catalogue.kit.house.units, "mph", "7", {}, {}, {}});

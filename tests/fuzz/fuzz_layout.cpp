@@ -3,8 +3,8 @@
 #include <cassert>
 #include <sstream>
 
-#include "ground.h"
 #include "export/page_text.h"
+#include "ground.h"
 #include "layout/lay_out.h"
 #include "layout/lay_out_labels.h"
 #include "read/layout_file.h"

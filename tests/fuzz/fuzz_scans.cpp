@@ -3,9 +3,9 @@
 #include <cassert>
 #include <sstream>
 
-#include "ground.h"
 #include "compare/tally.h"
 #include "export/tally_json.h"
+#include "ground.h"
 #include "read/scans.h"
 
 extern "C" int LLVMFuzzerTestOneInput(const uint8_t* data, std::size_t size) {

@@ -3,8 +3,8 @@
 #include <cassert>
 #include <sstream>
 
-#include "ground.h"
 #include "export/plan_json.h"
+#include "ground.h"
 #include "read/cross_check.h"
 #include "read/show_file.h"
 #include "run/load_show.h"
@@ -16,14 +16,16 @@ extern "C" int LLVMFuzzerTestOneInput(const uint8_t* data, std::size_t size) {
   const Catalogue& catalogue = ground().catalogue;
   Sources sources;
   Diagnostics diagnostics;
-  const auto show = read_show_text("show.toml", std::string(reinterpret_cast<const char*>(data), size), sources, diagnostics);
+  const auto show =
+      read_show_text("show.toml", std::string(reinterpret_cast<const char*>(data), size), sources, diagnostics);
   assert(show || diagnostics.has_errors());
   if (!show) return 0;
   cross_check(catalogue, &*show, diagnostics);
   assert(!render(diagnostics, sources).empty() || diagnostics.all().empty());
   if (diagnostics.has_errors()) return 0;
   const Plan plan = plan_whole(catalogue, *show);
-  for (const VehicleLoading& load : plan.loading->vehicles) assert(load.faults.empty() && "nothing against the planner");
+  for (const VehicleLoading& load : plan.loading->vehicles)
+    assert(load.faults.empty() && "nothing against the planner");
   const Findings findings = check_all(catalogue, *show, plan);
   plan_json(catalogue, plan, findings, UnitSystem::us);
   summary(catalogue, plan, findings, UnitSystem::metric);

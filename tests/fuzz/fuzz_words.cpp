@@ -3,8 +3,8 @@
 #include <cassert>
 #include <sstream>
 
-#include "ground.h"
 #include "document/two_languages.h"
+#include "ground.h"
 
 extern "C" int LLVMFuzzerTestOneInput(const uint8_t* data, std::size_t size) {
   using namespace dunnage;

@@ -11,13 +11,75 @@ extern "C" std::size_t LLVMFuzzerMutate(std::uint8_t* data, std::size_t size, st
 namespace {
 
 const char* const odd_values[] = {
-    "-0", "-1", "0", "1", "9999", "10000", "9223372036854775807", "1e308", "-1e308", "nan", "inf", "0.5", "true", "false",
-    "\"\"", "\"x\"", "\" \"", "[]", "{}", "[[]]", "[{}]", "2027-02-29", "0001-01-01", "9999-12-31", "2028-02-29", "23:59", "2027-06-19T12:00:00Z",
-    "\"1e308 kg\"", "\"-0 kg\"", "\"0 kg\"", "\"nan kg\"", "\"0.0001 kg\"", "\"99999 kg\"", "\"0 mm\"", "\"1e-300 mm\"", "\"1e9 km\"", "\"0 pt\"",
-    "\"1 pt\"", "\"500 mm\"", "\"0 W\"", "\"1e9 kW\"", "\"0 in\"", "\"-20 in\"", "\"10 x 10 ft\"", "\"0 x 0 ft\"", "\"1 x 1 x 1 in\"", "\"100 %\"",
-    "\"mph\"", "\"120 V\"", "\"0 V\"", "\"20 A\"", "\"1 mm2\"", "\"12 AWG\"", "\"0 C\"", "\"-100 F\"", "\"\\u202e\"", "\"\\u0000\"", "\"a\\nb\"",
-    "\"\\U0001F4A9\"", "\"{n}\"", "\"{\"", "\"WWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWW\"", "\"asked\"",
-    "\"always\"", "\"itself\"", "\"each\"", "\"wrap\"", "\"shrink\"", "\"refuse\""};
+    "-0",
+    "-1",
+    "0",
+    "1",
+    "9999",
+    "10000",
+    "9223372036854775807",
+    "1e308",
+    "-1e308",
+    "nan",
+    "inf",
+    "0.5",
+    "true",
+    "false",
+    "\"\"",
+    "\"x\"",
+    "\" \"",
+    "[]",
+    "{}",
+    "[[]]",
+    "[{}]",
+    "2027-02-29",
+    "0001-01-01",
+    "9999-12-31",
+    "2028-02-29",
+    "23:59",
+    "2027-06-19T12:00:00Z",
+    "\"1e308 kg\"",
+    "\"-0 kg\"",
+    "\"0 kg\"",
+    "\"nan kg\"",
+    "\"0.0001 kg\"",
+    "\"99999 kg\"",
+    "\"0 mm\"",
+    "\"1e-300 mm\"",
+    "\"1e9 km\"",
+    "\"0 pt\"",
+    "\"1 pt\"",
+    "\"500 mm\"",
+    "\"0 W\"",
+    "\"1e9 kW\"",
+    "\"0 in\"",
+    "\"-20 in\"",
+    "\"10 x 10 ft\"",
+    "\"0 x 0 ft\"",
+    "\"1 x 1 x 1 in\"",
+    "\"100 %\"",
+    "\"mph\"",
+    "\"120 V\"",
+    "\"0 V\"",
+    "\"20 A\"",
+    "\"1 mm2\"",
+    "\"12 AWG\"",
+    "\"0 C\"",
+    "\"-100 F\"",
+    "\"\\u202e\"",
+    "\"\\u0000\"",
+    "\"a\\nb\"",
+    "\"\\U0001F4A9\"",
+    "\"{n}\"",
+    "\"{\"",
+    "\"WWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWW\"",
+    "\"asked\"",
+    "\"always\"",
+    "\"itself\"",
+    "\"each\"",
+    "\"wrap\"",
+    "\"shrink\"",
+    "\"refuse\""};
 
 std::vector<std::string> split(const std::string& text) {
   std::vector<std::string> lines;
@@ -44,14 +106,30 @@ class Typist {
   void slip() {
     const std::size_t a = any(), b = any();
     switch (below(8)) {
-      case 0: lines_.erase(lines_.begin() + static_cast<std::ptrdiff_t>(a)); break;
-      case 1: lines_.insert(lines_.begin() + static_cast<std::ptrdiff_t>(b), std::string(lines_[a])); break;
-      case 2: std::swap(lines_[a], lines_[b]); break;
-      case 3: set_value(a, odd_values[below(std::size(odd_values))]); break;
-      case 4: set_value(a, value(b)); break;
-      case 5: set_number(a); break;
-      case 6: copy_section(a, b); break;
-      default: add_key(a, b); break;
+      case 0:
+        lines_.erase(lines_.begin() + static_cast<std::ptrdiff_t>(a));
+        break;
+      case 1:
+        lines_.insert(lines_.begin() + static_cast<std::ptrdiff_t>(b), std::string(lines_[a]));
+        break;
+      case 2:
+        std::swap(lines_[a], lines_[b]);
+        break;
+      case 3:
+        set_value(a, odd_values[below(std::size(odd_values))]);
+        break;
+      case 4:
+        set_value(a, value(b));
+        break;
+      case 5:
+        set_number(a);
+        break;
+      case 6:
+        copy_section(a, b);
+        break;
+      default:
+        add_key(a, b);
+        break;
     }
     if (lines_.empty()) lines_.emplace_back();
   }
@@ -88,7 +166,8 @@ class Typist {
     std::size_t first = a, last = a + 1;
     while (first > 0 && !lines_[first].starts_with("[")) --first;
     while (last < lines_.size() && !lines_[last].starts_with("[")) ++last;
-    const std::vector<std::string> copy(lines_.begin() + static_cast<std::ptrdiff_t>(first), lines_.begin() + static_cast<std::ptrdiff_t>(last));
+    const std::vector<std::string> copy(lines_.begin() + static_cast<std::ptrdiff_t>(first),
+                                        lines_.begin() + static_cast<std::ptrdiff_t>(last));
     lines_.insert(lines_.begin() + static_cast<std::ptrdiff_t>(b), copy.begin(), copy.end());
   }
   /// The key of one line with the value of another, below it.

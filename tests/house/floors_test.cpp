@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 // The house keeps its floors: which folder may include which, no circles, no two rooms with one stem, nothing from
 // outside but where it belongs, and nothing that has grown too long to read.
-#include <catch2/catch.hpp>
-
 #include <algorithm>
+#include <catch2/catch.hpp>
 #include <filesystem>
 #include <fstream>
 #include <functional>
@@ -35,16 +34,16 @@ const std::map<std::string, Names> floors = {
     {"reckon", {"base", "model", "formula"}},
     {"layout", {"base", "model", "font", "symbol"}},
     {"export", {"base", "model", "font", "symbol"}},
-    {"run", {"base", "model", "formula", "font", "symbol", "read", "write", "compare", "document", "plan", "load", "check",
-             "reckon", "layout", "export"}},
+    {"run",
+     {"base", "model", "formula", "font", "symbol", "read", "write", "compare", "document", "plan", "load", "check",
+      "reckon", "layout", "export"}},
     {"main", {"base", "run"}},
 };
 
 /// Libraries from outside, and the one folder that may include each.
 const std::map<std::string, std::string> outside = {
-    {"toml++", "read"}, {"hpdf", "export"}, {"CLI", "run"},     {"qrcodegen", "symbol"},
-    {"ft2build", "font"}, {"coin", "plan"}, {"nlohmann", "export"},
-    {"csv", "read"},
+    {"toml++", "read"},   {"hpdf", "export"}, {"CLI", "run"},         {"qrcodegen", "symbol"},
+    {"ft2build", "font"}, {"coin", "plan"},   {"nlohmann", "export"}, {"csv", "read"},
 };
 
 struct Room {

@@ -2,9 +2,8 @@
 // What README.md shows is what the program does: its first kit and show print, its commands exist, and every line
 // that it shows of an output is said by the program, in that order. Line numbers are not held against each other, so
 // that an example may grow.
-#include <catch2/catch.hpp>
-
 #include <algorithm>
+#include <catch2/catch.hpp>
 #include <regex>
 #include <set>
 #include <sstream>
@@ -124,9 +123,8 @@ TEST_CASE("every output that README.md shows is what the program says") {
         continue;
       }
       INFO(told << "\nREADME.md shows: " << shown);
-      const auto at = std::find_if(from, lines.end(), [&](const std::string& line) {
-        return without_numbers(line) == without_numbers(shown);
-      });
+      const auto at = std::find_if(
+          from, lines.end(), [&](const std::string& line) { return without_numbers(line) == without_numbers(shown); });
       REQUIRE(at != lines.end());
       from = at + 1;
     }

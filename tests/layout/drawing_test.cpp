@@ -116,8 +116,7 @@ TEST_CASE("names of uprights never meet, however close the lines are") {
         if (words.text != "DOWN 17") continue;
         for (const auto& mast : all_of<ink::Outline>(page)) {
           if (mast.steps.size() != 2 || mm(mast.steps[0].a.x) != Approx(mm(mast.steps[1].a.x))) continue;
-          const bool through = mast.steps[0].a.x > words.at.x &&
-                               mast.steps[0].a.x < words.at.x + words.width &&
+          const bool through = mast.steps[0].a.x > words.at.x && mast.steps[0].a.x < words.at.x + words.width &&
                                mast.steps[1].a.y < words.at.y - words.size * 0.1;
           CHECK_FALSE(through);
         }
@@ -143,8 +142,7 @@ picture::PlanView plan(int legs) {
   const Length half = 5 * unit::foot;
   const picture::GroundSpot spots[] = {{-half, half}, {half, half}, {half, -half}, {-half, -half},
                                        {{}, half},    {{}, -half},  {half, {}},    {-half, {}}};
-  for (int i = 0; i < 4; ++i)
-    out.lines.push_back({spots[i], spots[(i + 1) % 4], picture::GroundLine::Kind::edge});
+  for (int i = 0; i < 4; ++i) out.lines.push_back({spots[i], spots[(i + 1) % 4], picture::GroundLine::Kind::edge});
   for (int i = 0; i < legs; ++i)
     out.stands.push_back({spots[i],
                           "L" + std::to_string(i),
@@ -202,8 +200,7 @@ TEST_CASE("fader strips stand at the pitch to a tenth of a millimetre, and ask n
   strips.check = "this line is {length}";
   for (int i = 1; i <= 12; ++i) strips.cells.push_back({std::to_string(i), "voice " + std::to_string(i)});
   std::string layout = picture_layout;
-  layout.replace(layout.find("height = \"70 mm\""), 16,
-                 "height = \"24 mm\"\npitch = \"20.5 mm\"\nacross = 8");
+  layout.replace(layout.find("height = \"70 mm\""), 16, "height = \"24 mm\"\npitch = \"20.5 mm\"\nacross = 8");
   const LaidOut out = lay_picture(strips, layout);
   CHECK(out.pages.to_scale);
   const Page& page = out.pages.pages.at(0);
@@ -248,8 +245,7 @@ id = "right"
 beside = 0.5
 )";
   const LaidOut both = lay_out(
-      document_of({{"left", block::Paragraph{"left words"}}, {"right", block::Paragraph{"right words"}}}),
-      pair);
+      document_of({{"left", block::Paragraph{"left words"}}, {"right", block::Paragraph{"right words"}}}), pair);
   const Page& page = both.pages.pages.at(0);
   CHECK(mm(words_on(page, "left words").at.y) == Approx(mm(words_on(page, "right words").at.y)));
   CHECK(mm(words_on(page, "right words").at.x) > 105);
@@ -264,7 +260,12 @@ picture::BoxViews boxes() {
   const auto m = [](double value) { return value * unit::metre; };
   picture::BoxView view{m(3), m(1.6), {}, {{m(1.2), "bar 1"}}, "bulkhead", "From above", "rear"};
   for (int i = 0; i < 6; ++i)
-    view.boxes.push_back({m(0.6 * (i % 2)), m(0.5 * (i / 2)), m(0.6), m(0.5), {std::to_string(i + 1), "CASE-" + std::to_string(i + 1), "on 4"}, false});
+    view.boxes.push_back({m(0.6 * (i % 2)),
+                          m(0.5 * (i / 2)),
+                          m(0.6),
+                          m(0.5),
+                          {std::to_string(i + 1), "CASE-" + std::to_string(i + 1), "on 4"},
+                          false});
   view.boxes.push_back({m(1.3), m(0.2), m(0.5), m(0.5), {"hidden"}, false});
   view.boxes.push_back({m(1.2), m(0.1), m(0.7), m(0.7), {"front"}, false});
   view.boxes.push_back({m(2), {}, m(0.8), m(0.15), {}, true});
@@ -288,11 +289,15 @@ TEST_CASE("boxes in a space: to scale, each named inside what is seen of it, hid
 }
 
 TEST_CASE("a code, signs and pictograms may stand in the flow of a page, each with its words") {
-  const std::string layout = "[page]\nmargin = \"15 mm\"\n[[block]]\nid = \"code\"\n[[block]]\nid = \"signs\"\n[[block]]\nid = \"move\"\n";
-  const std::vector<Mark> marks = {Mark::this_way_up, Mark::fragile, Mark::keep_dry, Mark::keep_cool, Mark::no_hand_truck, Mark::no_stack, Mark::heavy};
+  const std::string layout =
+      "[page]\nmargin = \"15 mm\"\n[[block]]\nid = \"code\"\n[[block]]\nid = \"signs\"\n[[block]]\nid = \"move\"\n";
+  const std::vector<Mark> marks = {Mark::this_way_up,   Mark::fragile,  Mark::keep_dry, Mark::keep_cool,
+                                   Mark::no_hand_truck, Mark::no_stack, Mark::heavy};
   const std::vector<std::string> words = {"up", "fragile", "dry", "cool", "no truck", "no stack", "heavy"};
-  const LaidOut out = lay_out(document_of({{"code", block::Qr{"BAG-7", "+ {n} more", 0}}, {"signs", block::Marks{marks, words}},
-                                           {"move", block::Handle{true, "roll", 2, "lift: 2 people", 1}}}), layout);
+  const LaidOut out = lay_out(document_of({{"code", block::Qr{"BAG-7", "+ {n} more", 0}},
+                                           {"signs", block::Marks{marks, words}},
+                                           {"move", block::Handle{true, "roll", 2, "lift: 2 people", 1}}}),
+                              layout);
   CHECK(sentences(out.problems).empty());
   REQUIRE(out.pages.pages.size() == 1);
   const Page& page = out.pages.pages[0];

@@ -12,8 +12,7 @@ using namespace dunnage;
 namespace {
 
 std::vector<std::string> broken(const std::string& text, double width_mm) {
-  return break_lines(faces(), faces().at("code"), 10 * unit::point, 13 * unit::point, text,
-                     width_mm * unit::paper_mm)
+  return break_lines(faces(), faces().at("code"), 10 * unit::point, 13 * unit::point, text, width_mm * unit::paper_mm)
       .lines;
 }
 
@@ -22,15 +21,13 @@ LaidOut one_cell(const std::string& text, const std::string& type) {
   block::Table table;
   table.columns = {"what"};
   table.groups.push_back({"", {{{cell(text)}}}});
-  return lay_out(
-      document_of({{"rows", table}}),
-      "[[block]]\nid = \"rows\"\n[[block.column]]\nid = \"what\"\nwidth = \"30 mm\"\ntype = " + type + "\n");
+  return lay_out(document_of({{"rows", table}}),
+                 "[[block]]\nid = \"rows\"\n[[block.column]]\nid = \"what\"\nwidth = \"30 mm\"\ntype = " + type + "\n");
 }
 
 }  // namespace
 
-TEST_CASE(
-    "lines break at spaces, after hyphens and slashes, and inside a word only where nothing else helps") {
+TEST_CASE("lines break at spaces, after hyphens and slashes, and inside a word only where nothing else helps") {
   using Lines = std::vector<std::string>;  // 10 pt of code: 2.117 mm a character
   CHECK(broken("mic cable", 12) == Lines{"mic", "cable"});
   CHECK(broken("mic cable", 20) == Lines{"mic cable"});
@@ -64,8 +61,7 @@ TEST_CASE("a word wider than its column makes the text smaller before it breaks 
 }
 
 TEST_CASE("a cell that refuses tells of text that does not fit, and prints it all the same") {
-  const LaidOut out =
-      one_cell("front of house trunk", R"({ face = "code", size = "14 pt", fit = "refuse" })");
+  const LaidOut out = one_cell("front of house trunk", R"({ face = "code", size = "14 pt", fit = "refuse" })");
   REQUIRE(out.problems.size() == 1);
   CHECK(sentence(out.problems[0]) ==
         "walk, block \"rows\": \"front of house trunk\" does not fit on one line of 30 mm at 14 pt");
@@ -90,10 +86,9 @@ TEST_CASE("columns that have no room are a problem") {
   block::Table table;
   table.columns = {"a", "b"};
   table.groups.push_back({"", {{{cell("x"), cell("y")}}}});
-  const LaidOut out =
-      lay_out(document_of({{"rows", table}}),
-              "[page]\nmargin = \"10 mm\"\n[[block]]\nid = \"rows\"\n[[block.column]]\nid = \"a\"\n"
-              "width = \"185 mm\"\n[[block.column]]\nid = \"b\"\n");
+  const LaidOut out = lay_out(document_of({{"rows", table}}),
+                              "[page]\nmargin = \"10 mm\"\n[[block]]\nid = \"rows\"\n[[block.column]]\nid = \"a\"\n"
+                              "width = \"185 mm\"\n[[block.column]]\nid = \"b\"\n");
   REQUIRE(out.problems.size() == 1);
   CHECK(sentence(out.problems[0]) == "walk, block \"rows\": the columns need 197 mm and have 190 mm");
 }
@@ -118,20 +113,19 @@ TEST_CASE("a changed layout changes the page") {
 }
 
 TEST_CASE("forms, facts and notices say all their words") {
-  const LaidOut out =
-      lay_out(document_of({{"facts", block::Facts{{{"Gate", "North"}, {"Phone", "555-0100"}}}},
-                           {"stop", block::Notice{"CAUTION", {"Two people."}}},
-                           {"fill", block::Fill{{"Wind now", "Time"}}},
-                           {"list", block::Listing{{"first", "second", "third"}}},
-                           {"sign", block::Signature{"All done.", {"Name", "Hour"}}}}),
-              "[[block]]\nid = \"facts\"\nacross = 2\n[[block]]\nid = \"stop\"\n[[block]]\nid = "
-              "\"fill\"\nacross = 2\n"
-              "[[block]]\nid = \"list\"\nacross = 2\n[[block]]\nid = \"sign\"\nacross = 2\n");
+  const LaidOut out = lay_out(document_of({{"facts", block::Facts{{{"Gate", "North"}, {"Phone", "555-0100"}}}},
+                                           {"stop", block::Notice{"CAUTION", {"Two people."}}},
+                                           {"fill", block::Fill{{"Wind now", "Time"}}},
+                                           {"list", block::Listing{{"first", "second", "third"}}},
+                                           {"sign", block::Signature{"All done.", {"Name", "Hour"}}}}),
+                              "[[block]]\nid = \"facts\"\nacross = 2\n[[block]]\nid = \"stop\"\n[[block]]\nid = "
+                              "\"fill\"\nacross = 2\n"
+                              "[[block]]\nid = \"list\"\nacross = 2\n[[block]]\nid = \"sign\"\nacross = 2\n");
   CHECK(sentences(out.problems).empty());
   REQUIRE(out.pages.pages.size() == 1);
   const Page& page = out.pages.pages[0];
-  for (const char* text : {"Gate", "North", "555-0100", "CAUTION", "Two people.", "Wind now", "first",
-                           "third", "All done.", "Name", "Hour"})
+  for (const char* text : {"Gate", "North", "555-0100", "CAUTION", "Two people.", "Wind now", "first", "third",
+                           "All done.", "Name", "Hour"})
     CHECK(says(page, text));
   CHECK(words_on(page, "Gate").at.y == words_on(page, "North").at.y);
   CHECK(all_of<ink::Line>(page).size() == 5);  // head, two to fill, two to sign

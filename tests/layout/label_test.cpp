@@ -29,10 +29,10 @@ Ours ours(const std::string& name) {
   return {*layout, *stock};
 }
 
-const std::vector<std::string> all_stocks = {"4x6-roll", "100x150-roll", "letter-6up", "a4-8up", "a4-4up", "letter-4up",
-                                             "4x3-roll", "100x70-roll"};
-const std::vector<std::string> small_stocks = {"50x25-roll", "50x25-roll-300", "2x1-roll", "2x1-roll-300", "a4-24up",
-                                               "letter-10up"};
+const std::vector<std::string> all_stocks = {"4x6-roll", "100x150-roll", "letter-6up", "a4-8up",
+                                             "a4-4up",   "letter-4up",   "4x3-roll",   "100x70-roll"};
+const std::vector<std::string> small_stocks = {"50x25-roll",   "50x25-roll-300", "2x1-roll",
+                                               "2x1-roll-300", "a4-24up",        "letter-10up"};
 
 Section label(const std::string& code, int contents) {
   block::Listing listing;
@@ -159,8 +159,7 @@ TEST_CASE("a code to be read stands on whole printer dots, at least five a modul
     CHECK(mm(codes[0].at.y) / dot == Approx(std::round(mm(codes[0].at.y) / dot)).margin(1e-6));
     const Paper quiet = codes[0].module * 4, side = codes[0].module * codes[0].side;
     for (const auto& words : all_of<ink::Words>(out.pages.pages[0])) {
-      const bool beside = words.at.x + words.width <= codes[0].at.x - quiet ||
-                          words.at.y <= codes[0].at.y - quiet ||
+      const bool beside = words.at.x + words.width <= codes[0].at.x - quiet || words.at.y <= codes[0].at.y - quiet ||
                           words.at.y - words.size * 0.75 >= codes[0].at.y + side + quiet;
       CHECK(beside);
     }

@@ -50,13 +50,15 @@ TEST_CASE("a long table repeats its heads and says that it continues") {
   CHECK(says(out.pages.pages[2], "page 3 of 3"));
 }
 
-TEST_CASE("a table without a title and a listing go on under the heading right before them, and under none further up") {
+TEST_CASE(
+    "a table without a title and a listing go on under the heading right before them, and under none further up") {
   std::string layout = table_layout;
   layout.insert(layout.find("[[block]]"), "[[block]]\nid = \"head\"\n");
   const Block head{"head", block::Heading{"Read this"}};
   CHECK(says(lay_out(document_of({head, rows(60, "")}), layout).pages.pages[1], "Read this (continued)"));
   CHECK(!says(lay_out(document_of({head, rows(1), rows(60, "")}), layout).pages.pages[1], "continued"));
-  const LaidOut listing = lay_out(document_of({head, {"rows", block::Listing{std::vector<std::string>(60, "line")}}}), layout);
+  const LaidOut listing =
+      lay_out(document_of({head, {"rows", block::Listing{std::vector<std::string>(60, "line")}}}), layout);
   CHECK(says(listing.pages.pages[1], "Read this (continued)"));
 }
 
@@ -111,8 +113,7 @@ TEST_CASE("a heading keeps with what it heads") {
   const std::string layout = table_layout + "[[block]]\nid = \"head\"\n[[block]]\nid = \"after\"\n";
   for (int count = 18; count <= 25; ++count) {
     const LaidOut out = lay_out(
-        document_of(
-            {rows(count), {"head", block::Heading{"Heading"}}, {"after", block::Paragraph{many_words(40)}}}),
+        document_of({rows(count), {"head", block::Heading{"Heading"}}, {"after", block::Paragraph{many_words(40)}}}),
         layout);
     for (const Page& page : out.pages.pages)
       if (says(page, "Heading\n")) {
@@ -128,8 +129,7 @@ TEST_CASE("a paragraph leaves at least two lines on either page") {
       "[[block.column]]\nid = \"box\"\nwidth = \"14 mm\"\n[[block.column]]\nid = \"what\"\n"
       "[[block]]\nid = \"text\"\n";
   for (int count = 12; count <= 24; ++count) {
-    const LaidOut out =
-        lay_out(document_of({rows(count), {"text", block::Paragraph{many_words(90)}}}), layout);
+    const LaidOut out = lay_out(document_of({rows(count), {"text", block::Paragraph{many_words(90)}}}), layout);
     for (const Page& page : out.pages.pages) {
       int lines = 0;
       for (const auto& words : all_of<ink::Words>(page)) lines += words.text.rfind("word", 0) == 0 ? 1 : 0;
@@ -155,7 +155,9 @@ TEST_CASE("closely set lines are parted too; what is far too long, or a picture,
   const auto close = [](int words) {
     block::Notice notice{"", {}};
     for (int i = 0; i < words / 300; ++i) notice.lines.push_back(many_words(300));
-    return lay_out(document_of({{"all", notice}}), "[page]\nmargin = \"15 mm\"\n[[block]]\nid = \"all\"\ntype = { size = \"12.5 pt\", leading = \"13.5 pt\" }\n");
+    return lay_out(
+        document_of({{"all", notice}}),
+        "[page]\nmargin = \"15 mm\"\n[[block]]\nid = \"all\"\ntype = { size = \"12.5 pt\", leading = \"13.5 pt\" }\n");
   };
   const LaidOut out = close(1500);
   CHECK(sentences(out.problems).empty());
@@ -170,10 +172,8 @@ TEST_CASE("closely set lines are parted too; what is far too long, or a picture,
 TEST_CASE("a block that the layout neither places nor leaves out is a problem") {
   const Document document = document_of({rows(2), {"stay", block::Paragraph{"these stay"}}});
   CHECK(sentences(lay_out(document, table_layout).problems) ==
-        std::vector<std::string>{
-            "walk, block \"stay\": the layout neither places this block nor leaves it out"});
-  const std::string omitted =
-      "[page]\nomit = [\"stay\"]\n" + table_layout.substr(table_layout.find("[type]"));
+        std::vector<std::string>{"walk, block \"stay\": the layout neither places this block nor leaves it out"});
+  const std::string omitted = "[page]\nomit = [\"stay\"]\n" + table_layout.substr(table_layout.find("[type]"));
   CHECK(lay_out(document, omitted).problems.empty());
 }
 
@@ -245,7 +245,8 @@ TEST_CASE("rows that are only to write on are ruled once") {
 }
 
 TEST_CASE("the second language stands below the first in the plain cut") {
-  const std::string layout = "[page]\nmargin = \"15 mm\"\n[[block]]\nid = \"head\"\ntype = { face = \"text-bold\", size = \"14 pt\" }\n";
+  const std::string layout =
+      "[page]\nmargin = \"15 mm\"\n[[block]]\nid = \"head\"\ntype = { face = \"text-bold\", size = \"14 pt\" }\n";
   Document document = document_of({{"head", block::Heading{in_two("Pull sheet", "Hoja de recogida")}}});
   document.page_words = in_two("page {n} of {total}", "página {n} de {total}");
   const LaidOut out = lay_out(document, layout);
@@ -271,14 +272,17 @@ TEST_CASE("a table in two languages goes on in each of them") {
 
 TEST_CASE("a long notice is parted rather than leave most of a page empty") {
   const std::string layout = table_layout + "[[block]]\nid = \"stop\"\n";
-  const LaidOut out = lay_out(document_of({rows(8), {"stop", block::Notice{"STOP", std::vector<std::string>(40, "One line.")}}}), layout);
+  const LaidOut out = lay_out(
+      document_of({rows(8), {"stop", block::Notice{"STOP", std::vector<std::string>(40, "One line.")}}}), layout);
   REQUIRE(out.pages.pages.size() == 2);
   CHECK(says(out.pages.pages[0], "STOP"));
   CHECK(says(out.pages.pages[0], "One line."));
 }
 
 TEST_CASE("parts begin on right-hand pages, cards never on the back of a card") {
-  const auto page = [](const std::string& bookmark) { return Page{210 * unit::paper_mm, 297 * unit::paper_mm, {}, "1", bookmark}; };
+  const auto page = [](const std::string& bookmark) {
+    return Page{210 * unit::paper_mm, 297 * unit::paper_mm, {}, "1", bookmark};
+  };
   const auto printed = [](const std::vector<Page>& pages, bool as_cards) {
     KeptPages kept;
     RightHand right(kept, as_cards);
@@ -296,8 +300,9 @@ TEST_CASE("a column that stands under another has its words below, and takes no 
   block::Table table;
   table.columns = {"code", "of"};
   table.groups.push_back({"", {{{cell("BAG-1"), cell("1 of 16")}}}});
-  const std::string layout = "[[block]]\nid = \"rows\"\n[[block.column]]\nid = \"code\"\nwidth = \"40 mm\"\n"
-                             "[[block.column]]\nid = \"of\"\nunder = \"code\"\n";
+  const std::string layout =
+      "[[block]]\nid = \"rows\"\n[[block.column]]\nid = \"code\"\nwidth = \"40 mm\"\n"
+      "[[block.column]]\nid = \"of\"\nunder = \"code\"\n";
   const LaidOut out = lay_out(document_of({{"rows", table}}), layout);
   CHECK(out.problems.empty());
   const ink::Words above = words_on(out.pages.pages.at(0), "BAG-1"), below = words_on(out.pages.pages.at(0), "1 of 16");
@@ -316,8 +321,11 @@ TEST_CASE("a document that takes more pages than one run prints is told so once,
   for (std::size_t i = 0; i < most_pages + 5; ++i) lines += "x\n";
   const Document document = document_of({{"rows", block::Paragraph{lines}}});
   std::vector<LayoutProblem> problems;
-  const Layout layout = layout_of("[page]\nmargin = \"1 mm\"\n[type]\nsize = \"30 pt\"\n[head]\nsize = \"4 pt\"\n[running]\nsize = \"4 pt\"\n[[block]]\nid = \"rows\"\n");
+  const Layout layout = layout_of(
+      "[page]\nmargin = \"1 mm\"\n[type]\nsize = \"30 pt\"\n[head]\nsize = \"4 pt\"\n[running]\nsize = \"4 "
+      "pt\"\n[[block]]\nid = \"rows\"\n");
   lay_out(document, layout, 60 * unit::paper_mm, 36 * unit::paper_mm, faces(), problems, counted);
   CHECK(counted.pages == most_pages);
-  CHECK(sentences(problems) == std::vector<std::string>{"walk, block \"rows\": takes more than 200000 pages, and one run prints no more"});
+  CHECK(sentences(problems) ==
+        std::vector<std::string>{"walk, block \"rows\": takes more than 200000 pages, and one run prints no more"});
 }

@@ -73,8 +73,8 @@ inline Layout layout_of(const std::string& text) {
   return *layout;
 }
 
-inline LaidOut lay_out(const Document& document, const std::string& layout,
-                       Paper width = 210 * unit::paper_mm, Paper height = 297 * unit::paper_mm) {
+inline LaidOut lay_out(const Document& document, const std::string& layout, Paper width = 210 * unit::paper_mm,
+                       Paper height = 297 * unit::paper_mm) {
   LaidOut out;
   out.pages = lay_out(document, layout_of(layout), width, height, faces(), out.problems);
   return out;
@@ -94,9 +94,7 @@ inline std::string texts(const Page& page) {
   return all;
 }
 
-inline bool says(const Page& page, const std::string& text) {
-  return texts(page).find(text) != std::string::npos;
-}
+inline bool says(const Page& page, const std::string& text) { return texts(page).find(text) != std::string::npos; }
 
 /// The first words of a page that are exactly `text`.
 inline ink::Words words_on(const Page& page, const std::string& text) {
@@ -142,8 +140,7 @@ inline Box reach(const Page& page) {
         if (step.kind != ink::Outline::Step::Kind::close) take(step.a);
     } else if (const auto* modules = std::get_if<ink::Modules>(&ink)) {
       take(modules->at);
-      take(
-          {modules->at.x + modules->module * modules->side, modules->at.y + modules->module * modules->side});
+      take({modules->at.x + modules->module * modules->side, modules->at.y + modules->module * modules->side});
     }
   }
   return {left, top, right - left, bottom - top};

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Published instances of container loading as the text of a kit (the container is a vehicle, a type of box is a case) and
-// of a show, read by the program's own readers.
+// Published instances of container loading as the text of a kit (the container is a vehicle, a type of box is a case)
+// and of a show, read by the program's own readers.
 //   BR1 to BR7: E. E. Bischoff, M. S. W. Ratcliff, Omega 23 (1995) 377-390. LN: H. T. Loh, A. Y. C. Nee (1992).
 #pragma once
 
@@ -19,7 +19,9 @@
 
 namespace dunnage::instances {
 
-struct Text2 { std::string kit, show; };
+struct Text2 {
+  std::string kit, show;
+};
 
 struct Instance {
   long name = 0;
@@ -54,7 +56,8 @@ inline std::vector<Instance> instances_of(const std::filesystem::path& folder, c
     if (br) in >> seed;
     in >> length >> width >> height >> types;
     one.text.kit = "[house]\nname = \"H\"\n\n";
-    one.text.kit += fmt::format("[[vehicle]]\ncode = \"V\"\nkind = \"van\"\ncargo = \"{} x {} x {} {}\"\n\n", length, width, height, unit);
+    one.text.kit += fmt::format("[[vehicle]]\ncode = \"V\"\nkind = \"van\"\ncargo = \"{} x {} x {} {}\"\n\n", length,
+                                width, height, unit);
     for (int t = 0; t < types; ++t) {
       int number = 0, pieces = 0, up[3];
       long side[3];

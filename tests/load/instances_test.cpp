@@ -2,11 +2,10 @@
 // Published instances, read as kit and show. With little work the plan is already near the best that is published with
 // support from below (94.51, 94.97 and 94.09 % on average over BR1, BR4, BR7: Araya & Riff, C&OR 43 (2014) 100-107, and
 // Fanslau & Bortfeldt, INFORMS JoC 22 (2010) 222-235, the figures from memory). The files stay where they are.
-#include <catch2/catch.hpp>
-
-#include <set>
-
 #include "instances.h"
+
+#include <catch2/catch.hpp>
+#include <set>
 
 using namespace dunnage;
 using namespace dunnage::instances;

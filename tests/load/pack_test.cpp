@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: MIT
 // Boxes into a room, judged by nothing but their corners.
-#include <catch2/catch.hpp>
+#include "load/pack.h"
 
 #include <algorithm>
-
-#include "load/pack.h"
+#include <catch2/catch.hpp>
 
 using namespace dunnage;
 

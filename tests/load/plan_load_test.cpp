@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 // What stands where, for kits of a few cases: who is left out, who stands on whom, who comes off first.
-#include <catch2/catch.hpp>
-
 #include <algorithm>
 #include <array>
+#include <catch2/catch.hpp>
 
 #include "../effort.h"
 #include "random_show.h"
@@ -21,15 +20,17 @@ const char* const van =
 std::string box(const std::string& code, const std::string& size, const std::string& mass, const std::string& more = {},
                 int count = 1) {
   return fmt::format(
-      "\n[[case]]\ncode = \"{0}\"\nname = \"{0}\"\nform = \"box\"\ncount = {4}\ngoes = \"always\"\nvehicle = \"V\"\nsize = \"{1}\"\n"
+      "\n[[case]]\ncode = \"{0}\"\nname = \"{0}\"\nform = \"box\"\ncount = {4}\ngoes = \"always\"\nvehicle = "
+      "\"V\"\nsize = \"{1}\"\n"
       "weighed = \"{2}\"\n{3}\n",
       code, size, mass, more, count);
 }
 
 const std::string plain_show = "kit = \"kit\"\n[show]\ntitle = \"T\"\ndate = 2027-06-19\n\n";
-const std::string two_stops = plain_show +
-                              "[[place]]\ncode = \"gate\"\nname = \"Gate\"\n[[place]]\ncode = \"stage\"\nname = \"Stage\"\n"
-                              "[[load]]\nvehicle = \"V\"\nstops = [\"gate\", \"stage\"]\n";
+const std::string two_stops =
+    plain_show +
+    "[[place]]\ncode = \"gate\"\nname = \"Gate\"\n[[place]]\ncode = \"stage\"\nname = \"Stage\"\n"
+    "[[load]]\nvehicle = \"V\"\nstops = [\"gate\", \"stage\"]\n";
 
 struct Loaded {
   World world;
@@ -50,9 +51,12 @@ Loaded loaded(const std::string& kit, const std::string& show = plain_show, cons
 }
 
 double mm(Length l) { return l / unit::millimetre; }
-bool crosses(Length a, Length along, Length b, Length other) { return mm(a) < mm(b + other) - 0.5 && mm(b) < mm(a + along) - 0.5; }
+bool crosses(Length a, Length along, Length b, Length other) {
+  return mm(a) < mm(b + other) - 0.5 && mm(b) < mm(a + along) - 0.5;
+}
 bool apart(const Cuboid& a, const Cuboid& b) {
-  return !crosses(a.x, a.length, b.x, b.length) || !crosses(a.y, a.width, b.y, b.width) || !crosses(a.z, a.height, b.z, b.height);
+  return !crosses(a.x, a.length, b.x, b.length) || !crosses(a.y, a.width, b.y, b.width) ||
+         !crosses(a.z, a.height, b.z, b.height);
 }
 double shared(const Cuboid& a, const Cuboid& b) {
   const double x = std::min(mm(a.x + a.length), mm(b.x + b.length)) - std::max(mm(a.x), mm(b.x));
@@ -84,7 +88,8 @@ void check_vehicle(const World& world, const VehicleLoading& v) {
       CHECK(j < i);
       CHECK(below.stack);
       CHECK(std::find(below.marks.begin(), below.marks.end(), Mark::fragile) == below.marks.end());
-      CHECK(world.plan.rows[static_cast<std::size_t>(a.unit)].mass <= world.plan.rows[static_cast<std::size_t>(b.unit)].mass);
+      CHECK(world.plan.rows[static_cast<std::size_t>(a.unit)].mass <=
+            world.plan.rows[static_cast<std::size_t>(b.unit)].mass);
     }
     CHECK(borne > mm(a.box.length) * mm(a.box.width) - 1);
   }
@@ -119,7 +124,8 @@ std::string digest(const Loading& loading) {
   for (const VehicleLoading& v : loading.vehicles) {
     out += fmt::format("{} {} {}\n", v.vehicle, v.work, v.left.size());
     for (const LoadedPiece& p : v.pieces)
-      out += fmt::format("{} {} {} {} {} {} {}\n", p.unit, p.row, p.stop, static_cast<int>(p.stance), mm(p.box.x), mm(p.box.y), mm(p.box.z));
+      out += fmt::format("{} {} {} {} {} {} {}\n", p.unit, p.row, p.stop, static_cast<int>(p.stance), mm(p.box.x),
+                         mm(p.box.y), mm(p.box.z));
   }
   return out;
 }
@@ -127,8 +133,9 @@ std::string digest(const Loading& loading) {
 }  // namespace
 
 TEST_CASE("the heavy stand on the floor and the light on what bears them") {
-  const Loaded l = loaded(std::string(van) + box("LOW", "60 x 160 x 70 cm", "60 kg", "wheels = true\nstack = \"40 kg\"") +
-                          box("TOP", "55 x 50 x 30 cm", "12 kg"));
+  const Loaded l =
+      loaded(std::string(van) + box("LOW", "60 x 160 x 70 cm", "60 kg", "wheels = true\nstack = \"40 kg\"") +
+             box("TOP", "55 x 50 x 30 cm", "12 kg"));
   REQUIRE(l.at("LOW"));
   REQUIRE(l.at("TOP"));
   CHECK(mm(l.at("LOW")->box.z) == 0);
@@ -137,9 +144,10 @@ TEST_CASE("the heavy stand on the floor and the light on what bears them") {
 }
 
 TEST_CASE("nothing stands on what is fragile, what bears too little, or what nobody typed") {
-  for (const char* more : {"marks = [\"fragile\"]\nstack = \"40 kg\"", "stack = \"11 kg\"", "marks = [\"no-stack\"]\nstack = \"40 kg\"",
-                           "stack_count = 0\nstack = \"40 kg\"", ""}) {
-    const Loaded l = loaded(std::string(van) + box("LOW", "60 x 160 x 70 cm", "60 kg", more) + box("TOP", "55 x 50 x 30 cm", "12 kg"));
+  for (const char* more : {"marks = [\"fragile\"]\nstack = \"40 kg\"", "stack = \"11 kg\"",
+                           "marks = [\"no-stack\"]\nstack = \"40 kg\"", "stack_count = 0\nstack = \"40 kg\"", ""}) {
+    const Loaded l = loaded(std::string(van) + box("LOW", "60 x 160 x 70 cm", "60 kg", more) +
+                            box("TOP", "55 x 50 x 30 cm", "12 kg"));
     REQUIRE(l.at("TOP"));
     CHECK(mm(l.at("TOP")->box.z) == 0);
   }
@@ -147,9 +155,10 @@ TEST_CASE("nothing stands on what is fragile, what bears too little, or what nob
 
 TEST_CASE("no more stand one above the other than a case takes") {
   for (const int most : {1, 2, 3}) {
-    const Loaded l = loaded(std::string(van) +
-                            box("LOW", "280 x 140 x 40 cm", "60 kg", fmt::format("stack = \"400 kg\"\nstack_count = {}", most)) +
-                            box("TOP", "280 x 130 x 10 cm", "5 kg", "stack = \"90 kg\"", 3));
+    const Loaded l =
+        loaded(std::string(van) +
+               box("LOW", "280 x 140 x 40 cm", "60 kg", fmt::format("stack = \"400 kg\"\nstack_count = {}", most)) +
+               box("TOP", "280 x 130 x 10 cm", "5 kg", "stack = \"90 kg\"", 3));
     REQUIRE(l.at("LOW"));
     CHECK(l.v().pieces.size() == static_cast<std::size_t>(1 + most));
     CHECK(l.v().left.size() == static_cast<std::size_t>(3 - most));
@@ -197,7 +206,8 @@ TEST_CASE("plates come before room: what is too heavy stays, and is named") {
 
 TEST_CASE("what comes off first stands at the door, whatever it weighs") {
   const Loaded l = loaded(std::string(van) + box("DEEP", "60 x 160 x 60 cm", "20 kg", "place = \"stage\"") +
-                              box("DOOR", "60 x 160 x 60 cm", "90 kg", "place = \"gate\""), two_stops);
+                              box("DOOR", "60 x 160 x 60 cm", "90 kg", "place = \"gate\""),
+                          two_stops);
   REQUIRE(l.at("DEEP"));
   REQUIRE(l.at("DOOR"));
   CHECK(l.at("DEEP")->box.x < l.at("DOOR")->box.x);
@@ -212,7 +222,8 @@ TEST_CASE("what comes off first may stand deep before a side door, where somebod
   for (const char* side : {"left", "right"}) {
     const auto with = [&](const char* at) {
       std::string kit = van;
-      kit.replace(kit.find("cm\" }]"), 7, fmt::format("cm\" }}, {{ where = \"{} side\", size = \"120 x 160 cm\"{} }}]", side, at));
+      kit.replace(kit.find("cm\" }]"), 7,
+                  fmt::format("cm\" }}, {{ where = \"{} side\", size = \"120 x 160 cm\"{} }}]", side, at));
       return loaded(kit + pieces, two_stops);
     };
     const Loaded none = with(""), l = with(", at = \"0 cm\"");
@@ -226,8 +237,10 @@ TEST_CASE("what comes off first may stand deep before a side door, where somebod
 
 TEST_CASE("long pieces lie along a wall, bags go in last") {
   const Loaded l = loaded(std::string(van) + box("BOX", "60 x 120 x 60 cm", "40 kg", "stack = \"40 kg\"") +
-                          "\n[[case]]\ncode = \"LONG\"\nname = \"L\"\nform = \"bag\"\ngoes = \"always\"\nvehicle = \"V\"\nsize = \"160 x 25 x 25 cm\"\nweighed = \"20 kg\"\n"
-                          "\n[[case]]\ncode = \"SOFT\"\nname = \"S\"\nform = \"bag\"\ngoes = \"always\"\nvehicle = \"V\"\nsize = \"50 x 40 x 25 cm\"\nweighed = \"8 kg\"\n");
+                          "\n[[case]]\ncode = \"LONG\"\nname = \"L\"\nform = \"bag\"\ngoes = \"always\"\nvehicle = "
+                          "\"V\"\nsize = \"160 x 25 x 25 cm\"\nweighed = \"20 kg\"\n"
+                          "\n[[case]]\ncode = \"SOFT\"\nname = \"S\"\nform = \"bag\"\ngoes = \"always\"\nvehicle = "
+                          "\"V\"\nsize = \"50 x 40 x 25 cm\"\nweighed = \"8 kg\"\n");
   REQUIRE(l.v().pieces.size() == 3);
   CHECK(l.at("LONG")->row == 0);
   CHECK((mm(l.at("LONG")->box.y) == 0 || mm(l.at("LONG")->box.y) == 1450));
@@ -235,12 +248,15 @@ TEST_CASE("long pieces lie along a wall, bags go in last") {
   check_all_of(l.world, l.loading);
 }
 
-/// What four boxes in a trailer rest on its tongue as planned, kg, and the whole trailer's mass. `more` follows its keys.
+/// What four boxes in a trailer rest on its tongue as planned, kg, and the whole trailer's mass. `more` follows its
+/// keys.
 std::array<double, 2> planned_tongue(const std::string& more) {
   const std::string trailer =
       "[house]\nname = \"H\"\n\n[[vehicle]]\ncode = \"V\"\nkind = \"trailer\"\ncargo = \"300 x 170 x 180 cm\"\n"
-      "empty_axle = \"600 kg\"\nempty_tongue = \"80 kg\"\ncoupling_to_axle = \"300 cm\"\ncoupling_to_cargo = \"120 cm\"\n"
-      "tongue_from = 10\ntongue_to = 15\n" + more;
+      "empty_axle = \"600 kg\"\nempty_tongue = \"80 kg\"\ncoupling_to_axle = \"300 cm\"\ncoupling_to_cargo = \"120 "
+      "cm\"\n"
+      "tongue_from = 10\ntongue_to = 15\n" +
+      more;
   const Loaded l = loaded(trailer + box("HEAVY", "60 x 160 x 60 cm", "200 kg", "wheels = true") +
                           box("LIGHT", "60 x 160 x 60 cm", "30 kg", "", 3));
   CHECK(l.v().pieces.size() == 4);
@@ -257,8 +273,8 @@ TEST_CASE("rows are set so that the tongue is within its window, and within the 
   const auto [tongue, gross] = planned_tongue("");
   CHECK(tongue / gross > 0.0999);
   CHECK(tongue / gross < 0.1501);
-  const auto [light, all] = planned_tongue(
-      "pulled_by = \"VAN\"\n\n[[vehicle]]\ncode = \"VAN\"\nkind = \"van\"\nlimit_tongue = \"115 kg\"\n");
+  const auto [light, all] =
+      planned_tongue("pulled_by = \"VAN\"\n\n[[vehicle]]\ncode = \"VAN\"\nkind = \"van\"\nlimit_tongue = \"115 kg\"\n");
   CHECK(tongue > 115);
   CHECK(light < 115.01);
   CHECK(light / all > 0.0999);
@@ -276,14 +292,17 @@ TEST_CASE("one piece that fits nowhere keeps nothing else at home") {
 TEST_CASE("of the vehicles owned, the fewest that take it all, the lightest first") {
   const std::string kit =
       "[house]\nname = \"H\"\n"
-      "[[vehicle]]\ncode = \"BIG\"\nkind = \"van\"\ncargo = \"400 x 180 x 190 cm\"\nempty_front = \"1500 kg\"\nempty_rear = \"1000 kg\"\n"
-      "[[vehicle]]\ncode = \"V\"\nkind = \"van\"\ncargo = \"300 x 170 x 180 cm\"\nempty_front = \"900 kg\"\nempty_rear = \"700 kg\"\n"
+      "[[vehicle]]\ncode = \"BIG\"\nkind = \"van\"\ncargo = \"400 x 180 x 190 cm\"\nempty_front = \"1500 "
+      "kg\"\nempty_rear = \"1000 kg\"\n"
+      "[[vehicle]]\ncode = \"V\"\nkind = \"van\"\ncargo = \"300 x 170 x 180 cm\"\nempty_front = \"900 kg\"\nempty_rear "
+      "= \"700 kg\"\n"
       "[[vehicle]]\ncode = \"TOW\"\nkind = \"trailer\"\npulled_by = \"V\"\ncargo = \"300 x 170 x 180 cm\"\n";
   const auto sets = [](const std::string& text) {
     const World world = read_world({text, plain_show});
     return vehicles_that_suffice(world.catalogue, world.show, world.plan);
   };
-  CHECK(sets(kit + box("A", "100 x 80 x 50 cm", "20 kg", "", 4)) == std::vector<std::vector<std::string>>{{"V"}, {"BIG"}});
+  CHECK(sets(kit + box("A", "100 x 80 x 50 cm", "20 kg", "", 4)) ==
+        std::vector<std::vector<std::string>>{{"V"}, {"BIG"}});
   CHECK(sets(kit + box("A", "100 x 80 x 50 cm", "20 kg", "", 10)) ==
         std::vector<std::vector<std::string>>{{"V", "TOW"}, {"BIG", "V"}});
 }
@@ -292,11 +311,13 @@ TEST_CASE("random shows keep every rule or say what is left out") {
   int left = 0;
   for (unsigned seed = 1; seed <= turns(500); ++seed) {
     INFO("seed " << seed);
-    const World world = read_world(ShowMaker(seed).make(8 + static_cast<int>(seed % 20), static_cast<int>(seed % 4), seed % 3 == 0));
+    const World world =
+        read_world(ShowMaker(seed).make(8 + static_cast<int>(seed % 20), static_cast<int>(seed % 4), seed % 3 == 0));
     const Loading loading = plan_load(world.catalogue, world.show, world.plan, {5'000'000, 20});
     check_all_of(world, loading);
     for (const VehicleLoading& v : loading.vehicles) left += static_cast<int>(v.left.size());
-    if (seed % 50 == 0) CHECK(digest(loading) == digest(plan_load(world.catalogue, world.show, world.plan, {5'000'000, 20})));
+    if (seed % 50 == 0)
+      CHECK(digest(loading) == digest(plan_load(world.catalogue, world.show, world.plan, {5'000'000, 20})));
   }
   CHECK(left > 0);
 }

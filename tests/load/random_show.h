@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Shows as they come: a van and a trailer, cases on wheels, tubs, bags, long pieces, up to three stops. From a seed, the
-// same everywhere.
+// Shows as they come: a van and a trailer, cases on wheels, tubs, bags, long pieces, up to three stops. From a seed,
+// the same everywhere.
 #pragma once
 
 #include <fmt/format.h>
@@ -28,7 +28,8 @@ class ShowMaker {
     for (int s = 0; s < stops; ++s) list += fmt::format("{}\"P{}\"", s ? ", " : "", s);
     out.show = "kit = \"kit\"\n[show]\ntitle = \"T\"\ndate = 2027-06-19\n\n";
     for (int s = 0; s < stops; ++s) out.show += fmt::format("[[place]]\ncode = \"P{}\"\nname = \"Place {}\"\n\n", s, s);
-    for (const char* v : {"VAN", "TRAILER"}) out.show += fmt::format("[[load]]\nvehicle = \"{}\"\nstops = [{}]\n\n", v, list);
+    for (const char* v : {"VAN", "TRAILER"})
+      out.show += fmt::format("[[load]]\nvehicle = \"{}\"\nstops = [{}]\n\n", v, list);
     return out;
   }
 
@@ -53,7 +54,12 @@ class ShowMaker {
   }
 
   std::string one_case(int number, int count, int stops, bool typed) {
-    struct Sort { const char* form; int l[2], w[2], h[2], kg[2]; bool wheels; int stack; };
+    struct Sort {
+      const char* form;
+      int l[2], w[2], h[2], kg[2];
+      bool wheels;
+      int stack;
+    };
     static const Sort sorts[] = {
         {"trunk", {80, 120}, {55, 62}, {60, 90}, {45, 130}, true, 80},
         {"trunk", {55, 62}, {55, 62}, {50, 75}, {35, 90}, true, 60},
@@ -64,9 +70,11 @@ class ShowMaker {
         {"bag", {125, 165}, {20, 35}, {20, 35}, {12, 28}, false, 0},
     };
     const Sort& s = sorts[roll(0, 6)];
-    std::string text = fmt::format("[[case]]\ncode = \"C{}\"\nname = \"Case {}\"\nform = \"{}\"\ncount = {}\ngoes = \"always\"\ngrips = 2\n",
-                                   number, number, s.form, count);
-    text += fmt::format("size = \"{} x {} x {} cm\"\n", roll(s.l[0], s.l[1]), roll(s.w[0], s.w[1]), roll(s.h[0], s.h[1]));
+    std::string text = fmt::format(
+        "[[case]]\ncode = \"C{}\"\nname = \"Case {}\"\nform = \"{}\"\ncount = {}\ngoes = \"always\"\ngrips = 2\n",
+        number, number, s.form, count);
+    text +=
+        fmt::format("size = \"{} x {} x {} cm\"\n", roll(s.l[0], s.l[1]), roll(s.w[0], s.w[1]), roll(s.h[0], s.h[1]));
     if (!chance(3)) text += fmt::format("weighed = \"{} kg\"\n", roll(s.kg[0], s.kg[1]));
     if (s.wheels) text += "wheels = true\n";
     if (s.stack > 0 && chance(80)) text += fmt::format("stack = \"{} kg\"\n", s.stack);

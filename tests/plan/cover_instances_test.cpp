@@ -5,9 +5,9 @@
 //   scp: OR-Library set covering, J. E. Beasley; Balas & Ho 1980; Beasley, EJOR 31 (1987) 85-93.
 //   multicover: weighted multi-cover models, optima proved by two general solvers.
 // The files stay where they are; without them these tests say so and check nothing.
-#include <catch2/catch.hpp>
 #include <fmt/format.h>
 
+#include <catch2/catch.hpp>
 #include <filesystem>
 #include <fstream>
 #include <map>
@@ -119,9 +119,11 @@ std::string kit_text(const Kit& kit) {
   std::string out = "[house]\nname = \"Instance\"\n";
   for (const Item& item : kit.items) out += fmt::format("[[item]]\ncode = \"{0}\"\nname = \"{0}\"\n", item.code.value);
   for (const Case& box : kit.cases) {
-    out += fmt::format("[[case]]\ncode = \"{0}\"\nname = \"{0}\"\nform = \"box\"\ncount = {1}\nweighed = \"{2} kg\"\nholds = [",
-                       box.code.value, box.count, box.weighed->value / unit::kilogram);
-    for (const Content& content : box.holds) out += fmt::format("{{ item = \"{}\", count = {} }}, ", content.item.value, content.count);
+    out += fmt::format(
+        "[[case]]\ncode = \"{0}\"\nname = \"{0}\"\nform = \"box\"\ncount = {1}\nweighed = \"{2} kg\"\nholds = [",
+        box.code.value, box.count, box.weighed->value / unit::kilogram);
+    for (const Content& content : box.holds)
+      out += fmt::format("{{ item = \"{}\", count = {} }}, ", content.item.value, content.count);
     out += "]\n";
   }
   return out;
@@ -129,7 +131,8 @@ std::string kit_text(const Kit& kit) {
 
 std::string show_text(const Show& show) {
   std::string out = "kit = \"kit\"\n[show]\ntitle = \"Instance\"\ndate = 2027-06-19\n";
-  for (const Want& want : show.wants) out += fmt::format("[[want]]\nwhat = \"{}\"\ncount = {}\n", want.what.value, want.count);
+  for (const Want& want : show.wants)
+    out += fmt::format("[[want]]\nwhat = \"{}\"\ncount = {}\n", want.what.value, want.count);
   return out;
 }
 

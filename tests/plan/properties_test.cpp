@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What must hold for any kit and any show: random ones from fixed seeds, and a brute force that knows no tricks.
-#include <catch2/catch.hpp>
-
 #include <algorithm>
+#include <catch2/catch.hpp>
 #include <map>
 #include <random>
 #include <set>
@@ -20,7 +19,10 @@ struct Dice {
   int roll(int low, int high) { return low + static_cast<int>(engine() % static_cast<unsigned>(high - low + 1)); }
 };
 
-struct Random { Kit kit; Show show; };
+struct Random {
+  Kit kit;
+  Show show;
+};
 
 /// A few items (some cables that join), cases that hold some of them, a few that go anyway, and wants for most.
 Random random_show(unsigned seed, int items, int cases) {
@@ -145,7 +147,8 @@ TEST_CASE("the cover of small multi-cover problems weighs what brute force finds
     Kit kit;
     Show show;
     const int items = dice.roll(1, 4), cases = dice.roll(2, 9);
-    std::vector<std::vector<int>> holds(static_cast<std::size_t>(cases), std::vector<int>(static_cast<std::size_t>(items)));
+    std::vector<std::vector<int>> holds(static_cast<std::size_t>(cases),
+                                        std::vector<int>(static_cast<std::size_t>(items)));
     std::vector<int> mass, demand;
     for (int i = 0; i < items; ++i) add_item(kit, "I" + std::to_string(i));
     for (int k = 0; k < cases; ++k) {
@@ -169,10 +172,12 @@ TEST_CASE("the cover of small multi-cover problems weighs what brute force finds
       for (int k = 0; k < cases; ++k) {
         if (!(set >> k & 1)) continue;
         weight += mass[static_cast<std::size_t>(k)];
-        for (int i = 0; i < items; ++i) have[static_cast<std::size_t>(i)] += holds[static_cast<std::size_t>(k)][static_cast<std::size_t>(i)];
+        for (int i = 0; i < items; ++i)
+          have[static_cast<std::size_t>(i)] += holds[static_cast<std::size_t>(k)][static_cast<std::size_t>(i)];
       }
       bool enough = true;
-      for (int i = 0; i < items; ++i) enough = enough && have[static_cast<std::size_t>(i)] >= demand[static_cast<std::size_t>(i)];
+      for (int i = 0; i < items; ++i)
+        enough = enough && have[static_cast<std::size_t>(i)] >= demand[static_cast<std::size_t>(i)];
       if (enough && (best < 0 || weight < best)) best = weight;
     }
     const Plan plan = plan_show(make_catalogue(kit), show);

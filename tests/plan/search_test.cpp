@@ -10,7 +10,9 @@ using namespace dunnage;
 namespace {
 
 IntegerModel random_model(std::mt19937& dice) {
-  const auto roll = [&](int low, int high) { return low + static_cast<int>(dice() % static_cast<unsigned>(high - low + 1)); };
+  const auto roll = [&](int low, int high) {
+    return low + static_cast<int>(dice() % static_cast<unsigned>(high - low + 1));
+  };
   IntegerModel model;
   for (int c = roll(1, 5); c > 0; --c) model.add(roll(0, 9), roll(1, 4));
   for (int r = roll(0, 4); r > 0; --r) {
@@ -27,7 +29,8 @@ IntegerModel random_model(std::mt19937& dice) {
 bool keeps(const IntegerModel& model, const std::vector<long>& values) {
   for (const auto& row : model.rows) {
     double sum = 0;
-    for (const auto& [column, value] : row.terms) sum += value * static_cast<double>(values[static_cast<std::size_t>(column)]);
+    for (const auto& [column, value] : row.terms)
+      sum += value * static_cast<double>(values[static_cast<std::size_t>(column)]);
     if (sum < row.low || sum > row.high) return false;
   }
   return true;

@@ -15,7 +15,8 @@ namespace dunnage::small {
 
 inline Text text(std::string s) { return {std::move(s), {}}; }
 
-inline Case& add_case(Kit& kit, const std::string& code, double kg, std::vector<std::pair<std::string, int>> holds = {}) {
+inline Case& add_case(Kit& kit, const std::string& code, double kg,
+                      std::vector<std::pair<std::string, int>> holds = {}) {
   Case box;
   box.code = text(code);
   box.name = text(code);

@@ -8,8 +8,7 @@ using namespace dunnage;
 using namespace dunnage::unit;
 
 TEST_CASE("HSE INDG143: the filter, kg") {
-  const double rows[5][4] = {
-      {7, 3, 10, 5}, {13, 7, 20, 10}, {16, 10, 25, 15}, {13, 7, 20, 10}, {7, 3, 10, 5}};
+  const double rows[5][4] = {{7, 3, 10, 5}, {13, 7, 20, 10}, {16, 10, 25, 15}, {13, 7, 20, 10}, {7, 3, 10, 5}};
   for (int zone = 0; zone < 5; ++zone) {
     const auto z = static_cast<HandZone>(zone);
     CHECK(filter_limit(Lifter::anyone, z, Reach::close) / kilogram == rows[zone][0]);
@@ -22,8 +21,7 @@ TEST_CASE("HSE INDG143: the filter, kg") {
 }
 
 TEST_CASE("HSE INDG143: the least of the zones entered") {
-  const auto least =
-      filter_limit(Lifter::crew, {HandZone::elbow_to_knuckle, HandZone::below_shin}, Reach::close);
+  const auto least = filter_limit(Lifter::crew, {HandZone::elbow_to_knuckle, HandZone::below_shin}, Reach::close);
   REQUIRE(least);
   CHECK(*least / kilogram == 10);
   CHECK_FALSE(filter_limit(Lifter::crew, std::vector<HandZone>{}, Reach::close));
@@ -32,8 +30,7 @@ TEST_CASE("HSE INDG143: the least of the zones entered") {
 TEST_CASE("The zones that a lift passes, by heights of a body from memory") {
   const auto cm = [](double x) { return x * centimetre; };
   CHECK(zones_between(cm(80), cm(100)) == std::vector<HandZone>{HandZone::elbow_to_knuckle});
-  CHECK(zones_between(cm(30), cm(101)) ==
-        std::vector<HandZone>{HandZone::elbow_to_knuckle, HandZone::knuckle_to_shin});
+  CHECK(zones_between(cm(30), cm(101)) == std::vector<HandZone>{HandZone::elbow_to_knuckle, HandZone::knuckle_to_shin});
   CHECK(zones_between(cm(0), cm(200)).size() == 5);
   CHECK(zones_between(cm(25), cm(25)) == std::vector<HandZone>{HandZone::below_shin});
 }

@@ -26,16 +26,16 @@ struct Sheet {
 const Sheet kSheets[] = {
     // Load, RWL and LI are quoted elsewhere; H, V, D and coupling from memory, and reproduce both RWLs.
     // Table 1 prints .44 for H = 23 in, the formula gives .4348: a known misprint.
-    {"Example 1, origin, pp. 33-37 (inputs from memory)", 44, 23, 15, 15, 49, 0, 0.1, WorkSpan::one_hour, .44,
-     16.3, 16.02, 2.7},
-    {"Example 1, destination (inputs from memory)", 44, 23, 64, 15, 49, 0, 0.1, WorkSpan::one_hour, .44, 14.5,
-     14.15, 3.0},
-    {"Example 3, origin, pp. 41-43 (from memory)", 40, 18, 15, 15, 21, 45, 0.1, WorkSpan::one_hour, .56, 18.9,
-     18.52, 2.1},
+    {"Example 1, origin, pp. 33-37 (inputs from memory)", 44, 23, 15, 15, 49, 0, 0.1, WorkSpan::one_hour, .44, 16.3,
+     16.02, 2.7},
+    {"Example 1, destination (inputs from memory)", 44, 23, 64, 15, 49, 0, 0.1, WorkSpan::one_hour, .44, 14.5, 14.15,
+     3.0},
+    {"Example 3, origin, pp. 41-43 (from memory)", 40, 18, 15, 15, 21, 45, 0.1, WorkSpan::one_hour, .56, 18.9, 18.52,
+     2.1},
     {"Example 4, origin, pp. 44-46", 26, 10, 22, 22, 37, 0, 3, WorkSpan::one_hour, 1.0, 34.9, 34.81, 0.7},
     {"Example 4, destination", 26, 20, 59, 22, 37, 0, 3, WorkSpan::one_hour, .50, 15.2, 15.25, 1.7},
-    {"Example 6, origin, pp. 51-54 (from memory)", 25, 14, 24, 24, 16, 90, 1, WorkSpan::eight_hours, .71,
-     16.4, 16.46, 1.5},
+    {"Example 6, origin, pp. 51-54 (from memory)", 25, 14, 24, 24, 16, 90, 1, WorkSpan::eight_hours, .71, 16.4, 16.46,
+     1.5},
 };
 
 LiftPoint point_of(const Sheet& s) {
@@ -57,17 +57,16 @@ TEST_CASE("NIOSH manual: worked examples") {
     INFO(s.row);
     const LiftFactors f = lift_factors(point_of(s), LiftConstants::us);
     CHECK(recommended_weight(f, LiftConstants::us) / pound == Approx(s.full).margin(0.005));
-    const double sheet = 51 * s.printed_h * two_places(f.vertical) * two_places(f.distance) *
-                         two_places(f.asymmetry) * two_places(f.frequency) * two_places(f.coupling);
+    const double sheet = 51 * s.printed_h * two_places(f.vertical) * two_places(f.distance) * two_places(f.asymmetry) *
+                         two_places(f.frequency) * two_places(f.coupling);
     CHECK(one_place(sheet) == Approx(s.sheet));
     CHECK(one_place(s.load / sheet) == Approx(s.index));
   }
 }
 
 TEST_CASE("NIOSH manual: Table 4, asymmetry") {
-  const std::pair<double, double> rows[] = {{0, 1.00},  {15, .95},  {30, .90}, {45, .86},
-                                            {60, .81},  {75, .76},  {90, .71}, {105, .66},
-                                            {120, .62}, {135, .57}, {136, 0}};
+  const std::pair<double, double> rows[] = {{0, 1.00}, {15, .95},  {30, .90},  {45, .86},  {60, .81}, {75, .76},
+                                            {90, .71}, {105, .66}, {120, .62}, {135, .57}, {136, 0}};
   LiftPoint p;
   for (auto [turn, printed] : rows) {
     p.turn = turn;
@@ -92,24 +91,15 @@ TEST_CASE("NIOSH manual: Table 5, frequency") {
     double rate;
     double f[6];
   };
-  const Row rows[] = {{0.2, {1.00, 1.00, .95, .95, .85, .85}},
-                      {0.5, {.97, .97, .92, .92, .81, .81}},
-                      {1, {.94, .94, .88, .88, .75, .75}},
-                      {2, {.91, .91, .84, .84, .65, .65}},
-                      {3, {.88, .88, .79, .79, .55, .55}},
-                      {4, {.84, .84, .72, .72, .45, .45}},
-                      {5, {.80, .80, .60, .60, .35, .35}},
-                      {6, {.75, .75, .50, .50, .27, .27}},
-                      {7, {.70, .70, .42, .42, .22, .22}},
-                      {8, {.60, .60, .35, .35, .18, .18}},
-                      {9, {.52, .52, .30, .30, .00, .15}},
-                      {10, {.45, .45, .26, .26, .00, .13}},
-                      {11, {.41, .41, .00, .23, .00, .00}},
-                      {12, {.37, .37, .00, .21, .00, .00}},
-                      {13, {.00, .34, .00, .00, .00, .00}},
-                      {14, {.00, .31, .00, .00, .00, .00}},
-                      {15, {.00, .28, .00, .00, .00, .00}},
-                      {16, {0, 0, 0, 0, 0, 0}}};
+  const Row rows[] = {{0.2, {1.00, 1.00, .95, .95, .85, .85}}, {0.5, {.97, .97, .92, .92, .81, .81}},
+                      {1, {.94, .94, .88, .88, .75, .75}},     {2, {.91, .91, .84, .84, .65, .65}},
+                      {3, {.88, .88, .79, .79, .55, .55}},     {4, {.84, .84, .72, .72, .45, .45}},
+                      {5, {.80, .80, .60, .60, .35, .35}},     {6, {.75, .75, .50, .50, .27, .27}},
+                      {7, {.70, .70, .42, .42, .22, .22}},     {8, {.60, .60, .35, .35, .18, .18}},
+                      {9, {.52, .52, .30, .30, .00, .15}},     {10, {.45, .45, .26, .26, .00, .13}},
+                      {11, {.41, .41, .00, .23, .00, .00}},    {12, {.37, .37, .00, .21, .00, .00}},
+                      {13, {.00, .34, .00, .00, .00, .00}},    {14, {.00, .31, .00, .00, .00, .00}},
+                      {15, {.00, .28, .00, .00, .00, .00}},    {16, {0, 0, 0, 0, 0, 0}}};
   for (const Row& row : rows)
     for (int column = 0; column < 6; ++column)
       CHECK(frequency_factor(row.rate, column % 2 ? high : low, static_cast<WorkSpan>(column / 2), us) ==

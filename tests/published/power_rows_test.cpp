@@ -71,9 +71,8 @@ TEST_CASE("NEC 400.5(A)(1): flexible cord") {
   CHECK(*cord_ampacity("12", 2) / ampere == 25);
   CHECK(*cord_ampacity("10", 2) / ampere == 30);
   // from memory, not confirmed:
-  const std::tuple<const char*, double, double> memory[] = {{"14", 15, 18}, {"12", 20, 25}, {"10", 25, 30},
-                                                            {"8", 35, 40},  {"6", 45, 55},  {"4", 60, 70},
-                                                            {"2", 80, 95}};
+  const std::tuple<const char*, double, double> memory[] = {
+      {"14", 15, 18}, {"12", 20, 25}, {"10", 25, 30}, {"8", 35, 40}, {"6", 45, 55}, {"4", 60, 70}, {"2", 80, 95}};
   for (auto [awg, three, two] : memory) {
     CHECK(*cord_ampacity(awg, 3) / ampere == three);
     CHECK(*cord_ampacity(awg, 2) / ampere == two);
@@ -109,9 +108,7 @@ TEST_CASE("NEC 400.5(B): stage cable, amperes for one, two and three conductors"
 }
 
 TEST_CASE("Generator derating, from an operator's manual") {
-  const auto share = [](double metres, double c) {
-    return *generator_share(metres * metre, Temperature::celsius(c));
-  };
+  const auto share = [](double metres, double c) { return *generator_share(metres * metre, Temperature::celsius(c)); };
   CHECK(share(0, 20) == 1.0);
   CHECK(share(1500, 20) == Approx(.97));
   CHECK(share(2500, 20) == Approx(.91));

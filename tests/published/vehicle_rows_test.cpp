@@ -45,8 +45,8 @@ TEST_CASE("Tongue load (own rows)") {
 
 TEST_CASE("Two axles: published inputs") {
   // 4200 at 54 in, wheelbase 120 in, 600 at 92 in, 450 on a hitch at 155 in.
-  const auto f = axle_loads({}, {}, 120 * inch, {{4200 * pound, 54 * inch}, {600 * pound, 92 * inch}},
-                            450 * pound, 35 * inch);
+  const auto f =
+      axle_loads({}, {}, 120 * inch, {{4200 * pound, 54 * inch}, {600 * pound, 92 * inch}}, 450 * pound, 35 * inch);
   CHECK(f.rear / pound == Approx(2931.25));
   CHECK(f.front / pound == Approx(2318.75));
 }
@@ -75,7 +75,8 @@ TEST_CASE("Two axles (own rows)") {
 
 TEST_CASE("How much cargo the plates bear by where its centre lies (own rows)") {
   const AxleLimits van{kg(1290), kg(900), m(3.665), kg(1850), kg(2250), kg(3500), 0.25};
-  const std::pair<double, double> rows[] = {{1.2, 833}, {1.8, 1100}, {2.4, 1310}, {3.4, 1310}, {4.0, 1237}, {4.4, 1124}};
+  const std::pair<double, double> rows[] = {{1.2, 833},  {1.8, 1100}, {2.4, 1310},
+                                            {3.4, 1310}, {4.0, 1237}, {4.4, 1124}};
   for (const auto& [x, most] : rows) {
     const Mass cargo = *allowed_cargo(van, m(x));
     CHECK(cargo / kilogram == Approx(most).margin(0.6));
@@ -110,7 +111,8 @@ TEST_CASE("Moments: what rests on the axles is what was put in, wherever it stan
     CHECK((t.tongue + t.axle) / kilogram == Approx((kg(750) + sum) / kilogram));
     const AxleFigures a = axle_loads(kg(1290), kg(900), m(3.665), load, t.tongue, m(1.1));
     CHECK((a.front + a.rear) / kilogram == Approx((kg(2190) + sum + t.tongue) / kilogram));
-    std::vector<PlacedMass> mirrored = load;  // front to rear, about the middle between the axles: the axles change places
+    std::vector<PlacedMass> mirrored =
+        load;  // front to rear, about the middle between the axles: the axles change places
     for (PlacedMass& p : mirrored) p.behind = m(3.665) - p.behind;
     const AxleFigures b = axle_loads(kg(900), kg(1290), m(3.665), mirrored);
     CHECK(b.front / kilogram == Approx(axle_loads(kg(1290), kg(900), m(3.665), load).rear / kilogram));

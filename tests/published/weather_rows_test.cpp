@@ -82,8 +82,7 @@ TEST_CASE("NWS heat index chart") {
       INFO(row.head << " F, " << heat_chart_columns[i] << " %");
       const Temperature air = Temperature::fahrenheit(row.head);
       // 90 F at 45 % prints 93 where the formula gives 92.49.
-      CHECK(heat_index_polynomial(air, heat_chart_columns[i]).in_fahrenheit() ==
-            Approx(row.cells[i]).margin(0.515));
+      CHECK(heat_index_polynomial(air, heat_chart_columns[i]).in_fahrenheit() == Approx(row.cells[i]).margin(0.515));
       const auto index = heat_index(air, heat_chart_columns[i]);
       REQUIRE(index);
       CHECK(index->in_fahrenheit() >= row.cells[i] - 0.52);  // adjusted is never lower than the chart
@@ -95,8 +94,7 @@ TEST_CASE("NWS SR 90-23: adjustments, the simple form and the limits") {
   CHECK(heat_index(Temperature::fahrenheit(80), 95)->in_fahrenheit() == Approx(87.8).margin(0.05));
   const double dry = heat_index_polynomial(Temperature::fahrenheit(95), 8).in_fahrenheit();
   CHECK(heat_index(Temperature::fahrenheit(95), 8)->in_fahrenheit() == Approx(dry - 5.0 / 4));
-  CHECK(heat_index(Temperature::fahrenheit(70), 50)->in_fahrenheit() ==
-        Approx(69.525));  // own row, simple form
+  CHECK(heat_index(Temperature::fahrenheit(70), 50)->in_fahrenheit() == Approx(69.525));  // own row, simple form
   CHECK_FALSE(heat_index(Temperature::fahrenheit(113), 20));
   CHECK_FALSE(heat_index(Temperature::fahrenheit(60), 50));
   CHECK_FALSE(heat_index(Temperature::fahrenheit(90), 101));
@@ -115,8 +113,7 @@ TEST_CASE("NWS wind chill chart") {
     for (std::size_t i = 0; i < std::size(us_chart_columns); ++i) {
       if (row.cells[i] == none) continue;
       INFO(row.head << " F, " << us_chart_columns[i] << " mph");
-      const auto chill =
-          wind_chill_us(Temperature::fahrenheit(row.head), us_chart_columns[i] * mile_per_hour);
+      const auto chill = wind_chill_us(Temperature::fahrenheit(row.head), us_chart_columns[i] * mile_per_hour);
       REQUIRE(chill);
       CHECK(whole(chill->in_fahrenheit()) == row.cells[i]);
       const auto metric = wind_chill(Temperature::fahrenheit(row.head), us_chart_columns[i] * mile_per_hour);
@@ -129,8 +126,7 @@ TEST_CASE("Environment Canada wind chill chart") {
     for (std::size_t i = 0; i < std::size(metric_chart_columns); ++i) {
       if (row.cells[i] == none) continue;
       INFO(row.head << " km/h, " << metric_chart_columns[i] << " C");
-      const auto chill =
-          wind_chill(Temperature::celsius(metric_chart_columns[i]), row.head * kilometre_per_hour);
+      const auto chill = wind_chill(Temperature::celsius(metric_chart_columns[i]), row.head * kilometre_per_hour);
       REQUIRE(chill);
       CHECK(whole(chill->in_celsius()) == row.cells[i]);
     }

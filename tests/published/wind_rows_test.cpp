@@ -16,9 +16,8 @@ TEST_CASE("ASCE 7-16 Table 26.10-1: Kz, as printed within 0.01") {
   struct Row {
     double feet, b, c, d;
   };
-  const Row rows[] = {{15, .57, .85, 1.03}, {20, .62, .90, 1.08},  {25, .66, .94, 1.12},
-                      {30, .70, .98, 1.16}, {40, .76, 1.04, 1.22}, {50, .81, 1.09, 1.27},
-                      {60, .85, 1.13, 1.31}};
+  const Row rows[] = {{15, .57, .85, 1.03},  {20, .62, .90, 1.08},  {25, .66, .94, 1.12}, {30, .70, .98, 1.16},
+                      {40, .76, 1.04, 1.22}, {50, .81, 1.09, 1.27}, {60, .85, 1.13, 1.31}};
   for (const Row& r : rows) {
     CHECK(*height_factor_asce(Exposure::b, r.feet * foot) == Approx(r.b).margin(0.0101));
     CHECK(*height_factor_asce(Exposure::c, r.feet * foot) == Approx(r.c).margin(0.0101));
@@ -32,8 +31,7 @@ TEST_CASE("ASCE 7-16 Eq. 26.10-1: velocity pressure") {
   const double kz = *height_factor_asce(Exposure::c, 5 * metre);
   CHECK(wind_pressure_asce(35 * metre_per_second, kz, 1, 0.85) / pascal == Approx(552.1).margin(0.1));
   // Pages on ASCE 7-05: 100 mph, Kz .90, Kd .85 -> 19.58 psf by 0.00256; 0.613 gives 0.05 % less.
-  CHECK(wind_pressure_asce(100 * mile_per_hour, 0.90, 1, 0.85) / pound_per_square_foot ==
-        Approx(19.58).epsilon(0.001));
+  CHECK(wind_pressure_asce(100 * mile_per_hour, 0.90, 1, 0.85) / pound_per_square_foot == Approx(19.58).epsilon(0.001));
 }
 
 TEST_CASE("EN 1991-1-4: Steel Buildings in Europe, SSB03 Appendix B, pp. 3-47, 3-48") {
@@ -67,8 +65,7 @@ TEST_CASE("EN 1991-1-4 Figure 4.2: exposure near the ground (own rows from the f
   const double heights[] = {2, 3, 5, 10};
   for (const Row& r : rows)
     for (int i = 0; i < 4; ++i)
-      CHECK(exposure_at(r.t, heights[i] * metre, 25 * metre_per_second)->exposure ==
-            Approx(r.at[i]).margin(0.0051));
+      CHECK(exposure_at(r.t, heights[i] * metre, 25 * metre_per_second)->exposure == Approx(r.at[i]).margin(0.0051));
   CHECK_FALSE(exposure_at(Terrain::two, 201 * metre, 25 * metre_per_second));
 }
 
@@ -93,9 +90,9 @@ TEST_CASE("WMO wind scale: bands in knots, m/s and km/h") {
   }
   // The same bands as they are printed in km/h and mph, by their middles.
   const std::tuple<int, int, int, int, int> printed[] = {
-      {1, 1, 5, 1, 3},      {2, 6, 11, 4, 7},     {3, 12, 19, 8, 12},   {4, 20, 28, 13, 18},
-      {5, 29, 38, 19, 24},  {6, 39, 49, 25, 31},  {7, 50, 61, 32, 38},  {8, 62, 74, 39, 46},
-      {9, 75, 88, 47, 54},  {10, 89, 102, 55, 63}, {11, 103, 117, 64, 72}};
+      {1, 1, 5, 1, 3},     {2, 6, 11, 4, 7},      {3, 12, 19, 8, 12},    {4, 20, 28, 13, 18},
+      {5, 29, 38, 19, 24}, {6, 39, 49, 25, 31},   {7, 50, 61, 32, 38},   {8, 62, 74, 39, 46},
+      {9, 75, 88, 47, 54}, {10, 89, 102, 55, 63}, {11, 103, 117, 64, 72}};
   for (const auto& [force, from_kmh, to_kmh, from_mph, to_mph] : printed) {
     CHECK(wind_force((from_kmh + to_kmh) / 2.0 * kilometre_per_hour) == force);
     CHECK(wind_force((from_mph + to_mph) / 2.0 * mile_per_hour) == force);
@@ -224,12 +221,12 @@ TEST_CASE("ASCE 7-22 Figure 27.3-4: single slope, cases A and B from the low edg
 }
 
 TEST_CASE("ASCE 7-22 Figure 27.3-5: two slopes, cases A and B") {
-  const FreeRow clear[] = {{7.5, {{1.1, -.3}, {.2, -1.2}}},  {15, {{1.1, -.4}, {.1, -1.1}}},
-                           {22.5, {{1.1, .1}, {-.1, -.8}}},  {30, {{1.3, .3}, {-.1, -.9}}},
-                           {37.5, {{1.3, .6}, {-.2, -.6}}},  {45, {{1.1, .9}, {-.3, -.5}}}};
-  const FreeRow obstructed[] = {{7.5, {{-1.6, -1.0}, {-.9, -1.7}}}, {15, {{-1.2, -1.0}, {-.6, -1.6}}},
+  const FreeRow clear[] = {{7.5, {{1.1, -.3}, {.2, -1.2}}}, {15, {{1.1, -.4}, {.1, -1.1}}},
+                           {22.5, {{1.1, .1}, {-.1, -.8}}}, {30, {{1.3, .3}, {-.1, -.9}}},
+                           {37.5, {{1.3, .6}, {-.2, -.6}}}, {45, {{1.1, .9}, {-.3, -.5}}}};
+  const FreeRow obstructed[] = {{7.5, {{-1.6, -1.0}, {-.9, -1.7}}},  {15, {{-1.2, -1.0}, {-.6, -1.6}}},
                                 {22.5, {{-1.2, -1.2}, {-.8, -1.7}}}, {30, {{-.7, -.7}, {-.2, -1.1}}},
-                                {37.5, {{-.6, -.6}, {-.3, -.9}}},   {45, {{-.5, -.5}, {-.3, -.7}}}};
+                                {37.5, {{-.6, -.6}, {-.3, -.9}}},    {45, {{-.5, -.5}, {-.3, -.7}}}};
   for (const FreeRow& row : clear) same(row, free_roof_cases(RoofTable::two_slope, row.pitch, false));
   for (const FreeRow& row : obstructed) same(row, free_roof_cases(RoofTable::two_slope, row.pitch, true));
 }

@@ -27,7 +27,8 @@ using Cells = std::vector<std::string>;
 /// The text that a cell becomes, or "! cause"; a guess follows in brackets.
 std::string quantity(const std::string& cell, const std::string& unit = "", Decimals decimals = Decimals::point) {
   const ReadCell read = read_quantity_cell(cell, {Measure::mass}, unit, decimals);
-  return (read.value ? std::get<std::string>(*read.value) : "! " + read.cause) + (read.guess.empty() ? "" : " (" + read.guess + ")");
+  return (read.value ? std::get<std::string>(*read.value) : "! " + read.cause) +
+         (read.guess.empty() ? "" : " (" + read.guess + ")");
 }
 
 std::string of_kind(const std::string& cell, const std::string& kind, const std::string& unit = "") {
@@ -41,14 +42,16 @@ std::string of_kind(const std::string& cell, const std::string& kind, const std:
 
 std::string contents(const std::string& cell) {
   std::string out;
-  for (const ContentWords& one : read_contents(cell)) out += std::to_string(one.count) + (one.counted ? "" : "?") + " " + one.name + "|";
+  for (const ContentWords& one : read_contents(cell))
+    out += std::to_string(one.count) + (one.counted ? "" : "?") + " " + one.name + "|";
   return out;
 }
 
 }  // namespace
 
 TEST_CASE("cells keep their places through quotes, line ends and blank lines") {
-  CHECK(cells("a,b\nc,\"d\ne\",f\n\n\ng,h\n") == Cells{"1:1 a", "1:3 b", "2:1 c", "2:3 d\ne", "3:4 f", "6:1 g", "6:3 h"});
+  CHECK(cells("a,b\nc,\"d\ne\",f\n\n\ng,h\n") ==
+        Cells{"1:1 a", "1:3 b", "2:1 c", "2:3 d\ne", "3:4 f", "6:1 g", "6:3 h"});
   CHECK(cells("a;b\r\n\"x;\"\"y\"\"\"; z \r\n") == Cells{"1:1 a", "1:3 b", "2:1 x;\"y\"", "2:11 z"});
   CHECK(cells("sep=;\na,b;c\n") == Cells{"2:1 a,b", "2:5 c"});
   CHECK(cells("a,b\rc,d\r") == Cells{"1:1 a", "1:3 b", "2:1 c", "2:3 d"});  // carriage returns alone
@@ -62,8 +65,13 @@ TEST_CASE("a quote that is never closed is told where it begins") {
 }
 
 TEST_CASE("the encoding is told by its marks, its zeros, or what is left") {
-  CHECK(to_utf8("\xEF\xBB\xBF" "a").text == "a");
-  CHECK(to_utf8(std::string("\xFF\xFE" "a\0\xE9\0", 6)).text == "aé");
+  CHECK(to_utf8("\xEF\xBB\xBF"
+                "a")
+            .text == "a");
+  CHECK(to_utf8(std::string("\xFF\xFE"
+                            "a\0\xE9\0",
+                            6))
+            .text == "aé");
   CHECK(to_utf8(std::string("\xFE\xFF\0a\xD8\x3D\xDE\x00", 8)).text == "a😀");
   CHECK(to_utf8(std::string("a\0;\0b\0", 6)).encoding == "UTF-16");
   CHECK(to_utf8("Ba\xFAl \x80 \x93x\x94").text == "Baúl € “x”");

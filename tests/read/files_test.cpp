@@ -157,8 +157,7 @@ TEST_CASE("TOML syntax is told in plain words, the first mistake of each file, a
   CHECK(told_of_kit({small_kit + "weighed =\n"}).starts_with("k1.toml:12:10: error: the key has no value\n"));
   CHECK(told_of_kit({small_kit + "name = \"x\"\n"})
             .starts_with("k1.toml:12:8: error: this key is already given above, in the same section\n"));
-  CHECK(
-      told_of_kit({small_kit + "looks = BLACK\n"}).starts_with("k1.toml:12:9: error: this is not a value\n"));
+  CHECK(told_of_kit({small_kit + "looks = BLACK\n"}).starts_with("k1.toml:12:9: error: this is not a value\n"));
   CHECK(told_of_kit({small_kit + "inspect_by = 2027-02-30\n"})
             .starts_with("k1.toml:12:24: error: this is not a day of the calendar\n"));
   CHECK(told_of_kit({small_kit + "needs = [{ code = \"MIC\", }]\n"})

@@ -3,7 +3,6 @@
 #include "read/layout_file.h"
 
 #include <catch2/catch.hpp>
-
 #include <fstream>
 #include <iterator>
 #include <set>
@@ -128,9 +127,8 @@ TEST_CASE("a mistake in a layout is told like any other") {
   const std::string twice = layout_told("[[block]]\nid = \"rows\"\n[[block]]\nid = \"rows\"\n");
   CHECK(twice.find("sheet.toml:3:1: error: the block \"rows\" is placed twice") == 0);
   CHECK(twice.find("first placed here") != std::string::npos);
-  CHECK(
-      layout_told("[type]\nsize = \"9 pt\"\nfloor = \"10 pt\"\n").find("the floor is larger than the size") !=
-      std::string::npos);
+  CHECK(layout_told("[type]\nsize = \"9 pt\"\nfloor = \"10 pt\"\n").find("the floor is larger than the size") !=
+        std::string::npos);
   CHECK(layout_told("[type]\nsize = \"9 pt\"\nfit = \"srink\"\n").find("did you mean \"shrink\"?") !=
         std::string::npos);
   CHECK(layout_told("[[block]]\nid = \"qr\"\narea = { x = 0.5, y = 0, w = 0.6, h = 1 }\n")
@@ -142,8 +140,7 @@ TEST_CASE("labels that do not fit on their page are refused") {
   const auto stock_told = [](const std::string& tail) {
     return told([&](Sources& sources, Diagnostics& diagnostics) {
       const std::string text =
-          "says = \"ours\"\nlayout = \"case-label\"\npage = { width = \"100 mm\", height = \"100 mm\" }\n" +
-          tail;
+          "says = \"ours\"\nlayout = \"case-label\"\npage = { width = \"100 mm\", height = \"100 mm\" }\n" + tail;
       CHECK(!read_stock("ours", "ours.toml", text, sources, diagnostics));
     });
   };
@@ -153,18 +150,16 @@ TEST_CASE("labels that do not fit on their page are refused") {
                    "y = \"40 mm\" }\n")
             .find("the labels overlap") != std::string::npos);
   CHECK(stock_told("").find("the stock has no \"label\"") != std::string::npos);
-  CHECK(stock_told("label = { width = \"60 mm\" }\n").find("\"label\" has no \"height\"") !=
-        std::string::npos);
+  CHECK(stock_told("label = { width = \"60 mm\" }\n").find("\"label\" has no \"height\"") != std::string::npos);
 }
 
 TEST_CASE("words nest, and their keys are joined with dots") {
   Sources sources;
   Diagnostics diagnostics;
-  const auto words =
-      read_words("en.toml",
-                 "language = \"en\"\n[words]\n\"page.of\" = \"page {n} of {total}\"\n[words.pull]\n"
-                 "title = \"Pull sheet\"\n",
-                 sources, diagnostics);
+  const auto words = read_words("en.toml",
+                                "language = \"en\"\n[words]\n\"page.of\" = \"page {n} of {total}\"\n[words.pull]\n"
+                                "title = \"Pull sheet\"\n",
+                                sources, diagnostics);
   INFO(render(diagnostics, sources));
   REQUIRE(words);
   CHECK(words->language == "en");
@@ -187,18 +182,22 @@ TEST_CASE("a house's own words are laid over ours, and only what a sheet prints"
   CHECK((*words)("pull.title") == "Lista");
   CHECK((*words)("page.of") == "p. {n} de {total}");
   CHECK_FALSE(words->read_by_native);
-  CHECK(own_told("language = \"es\"\n[words]\n\"pull.titel\" = \"Lista\"\n").find(":3:16: error: no sheet prints the words \"pull.titel\"") != std::string::npos);
-  CHECK(own_told("language = \"es\"\n[words]\n\"page.of\" = \"{m}\"\n").find("nothing is filled in for {m} here") != std::string::npos);
+  CHECK(own_told("language = \"es\"\n[words]\n\"pull.titel\" = \"Lista\"\n")
+            .find(":3:16: error: no sheet prints the words \"pull.titel\"") != std::string::npos);
+  CHECK(own_told("language = \"es\"\n[words]\n\"page.of\" = \"{m}\"\n").find("nothing is filled in for {m} here") !=
+        std::string::npos);
   CHECK(own_told("language = \"es\"\n[sentences]\n\"{} of {}\" = \"{2}: {1}\"\n", &words) == "");
   REQUIRE(words);
   CHECK(words->say(said("{} of {}", 1, 2)) == "2: 1");
-  CHECK(own_told("language = \"es\"\n[sentences]\n\"{} off {}\" = \"{} de {}\"\n").find(":3:1: error: no sheet prints the sentence \"{} off {}\"") != std::string::npos);
+  CHECK(own_told("language = \"es\"\n[sentences]\n\"{} off {}\" = \"{} de {}\"\n")
+            .find(":3:1: error: no sheet prints the sentence \"{} off {}\"") != std::string::npos);
 }
 
 TEST_CASE("a sentence in another language fills the same places") {
   const auto told_of = [](const std::string& sentence) {
     return told([&](Sources& sources, Diagnostics& diagnostics) {
-      read_words("es.toml", "language = \"es\"\n[sentences]\n\"{} of {}\" = \"" + sentence + "\"\n", sources, diagnostics);
+      read_words("es.toml", "language = \"es\"\n[sentences]\n\"{} of {}\" = \"" + sentence + "\"\n", sources,
+                 diagnostics);
     });
   };
   CHECK(told_of("de {2} van {1}") == "");
@@ -207,6 +206,6 @@ TEST_CASE("a sentence in another language fills the same places") {
 }
 
 TEST_CASE("a column under a column that is not there is refused") {
-  CHECK(layout_told("[[block]]\nid = \"rows\"\n[[block.column]]\nid = \"of\"\nunder = \"kode\"\n").find("\"of\" stands under \"kode\", which is no column of its own here") !=
-        std::string::npos);
+  CHECK(layout_told("[[block]]\nid = \"rows\"\n[[block.column]]\nid = \"of\"\nunder = \"kode\"\n")
+            .find("\"of\" stands under \"kode\", which is no column of its own here") != std::string::npos);
 }

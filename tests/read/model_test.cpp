@@ -92,9 +92,7 @@ out_of_service = "wheel broken"
 }
 
 TEST_CASE("Rules say always, asked, one table, or nothing") {
-  const auto kind = [](const std::string& goes) {
-    return Read(small_kit + goes, small_show).kit->cases[0].goes.kind;
-  };
+  const auto kind = [](const std::string& goes) { return Read(small_kit + goes, small_show).kit->cases[0].goes.kind; };
   CHECK(kind("goes = \"always\"\n") == Goes::Kind::always);
   CHECK(kind("goes = \"asked\"\n") == Goes::Kind::asked);
   CHECK(kind("goes = { setting = \"indoor\" }\n") == Goes::Kind::when);

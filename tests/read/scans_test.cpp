@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
+#include "read/scans.h"
+
 #include <catch2/catch.hpp>
 
-#include "read/scans.h"
 #include "telling.h"
 
 using namespace dunnage;
@@ -21,7 +22,8 @@ std::string read(const std::string& text) {
   std::string out;
   for (const Scan& scan : read_scans("lists/ana.txt", text, Stage::out, c, sources, diagnostics)) {
     CHECK(scan.list == "ana");
-    out += scan.typed + (scan.unit < 0 ? "?" : "") + (scan.time.empty() ? "" : "@" + scan.time) + (scan.note.empty() ? "" : "(" + scan.note + ")") + " ";
+    out += scan.typed + (scan.unit < 0 ? "?" : "") + (scan.time.empty() ? "" : "@" + scan.time) +
+           (scan.note.empty() ? "" : "(" + scan.note + ")") + " ";
   }
   return out;
 }
@@ -33,9 +35,11 @@ TEST_CASE("bare codes, one or more a line, in any case of letters") {
 }
 
 TEST_CASE("the whole text of a QR code is one scan, wherever a time stands") {
-  const std::string qr = "FOH-1  Front trunk\nmass 83 lb (a1b2)\nroll; 2 people\n6 x Vocal mic\nbelongs to The house\nphone 555-0142\n";
+  const std::string qr =
+      "FOH-1  Front trunk\nmass 83 lb (a1b2)\nroll; 2 people\n6 x Vocal mic\nbelongs to The house\nphone 555-0142\n";
   CHECK(read(qr + "BAG-1  Stand bag\nmass 20 lb (a1b2)\ncarry; 1 person\n" + qr) == "FOH-1 BAG-1 FOH-1 ");
-  CHECK(read("2027-06-19 22:10:03,\"FOH-1  Front trunk\nmass 83 lb (x)\nphone 555-0142\"\nTORCH\n") == "FOH-1@2027-06-19 22:10:03 TORCH ");
+  CHECK(read("2027-06-19 22:10:03,\"FOH-1  Front trunk\nmass 83 lb (x)\nphone 555-0142\"\nTORCH\n") ==
+        "FOH-1@2027-06-19 22:10:03 TORCH ");
 }
 
 TEST_CASE("times before and after") {
@@ -53,7 +57,9 @@ TEST_CASE("slips and strangers stay as typed") {
 }
 
 TEST_CASE("UTF-16 lists are read, and an empty list is told") {
-  CHECK(read(std::string("\xFF\xFE" "T\0O\0R\0C\0H\0\n\0", 14)) == "TORCH ");
+  CHECK(read(std::string("\xFF\xFE"
+                         "T\0O\0R\0C\0H\0\n\0",
+                         14)) == "TORCH ");
   Sources sources;
   Diagnostics diagnostics;
   CHECK(read_scans("a.txt", "\n\n", Stage::back, Catalogue{}, sources, diagnostics).empty());

@@ -26,25 +26,24 @@ TEST_CASE("A show in order is told nothing") {
 }
 
 TEST_CASE("What a rule asks for must be stated by the show, and is told once") {
-  CHECK(told(small_kit + "goes = [{ after_dark = true }, { after_dark = false, setting = \"indoor\" }]\n",
-             small_show) ==
-        "k1.toml:12:11: error: a rule asks for \"after_dark\", and the show does not state it\n"
-        "  goes = [{ after_dark = true }, { after_dark = false, setting = \"indoor\" }]\n"
-        "            ^~~~~~~~~~\n"
-        "hint: state it in show.toml: [show] after_dark = false\n"
-        "show.toml:2:1: note: the show is described here\n"
-        "  [show]\n"
-        "  ^~~~~~\n"
-        "k1.toml:12:54: error: a rule asks for \"setting\", and the show does not state it\n"
-        "  goes = [{ after_dark = true }, { after_dark = false, setting = \"indoor\" }]\n"
-        "                                                       ^~~~~~~\n"
-        "hint: state it in show.toml: [show] setting = \"indoor\" or \"outdoor\"\n"
-        "show.toml:2:1: note: the show is described here\n"
-        "  [show]\n"
-        "  ^~~~~~\n"
-        "2 errors\n");
-  CHECK(told(small_kit + "per = [{ every = 6, of = \"crew\", send = 1 }]\n", small_show + "crew = 3\n")
-            .empty());
+  CHECK(
+      told(small_kit + "goes = [{ after_dark = true }, { after_dark = false, setting = \"indoor\" }]\n", small_show) ==
+      "k1.toml:12:11: error: a rule asks for \"after_dark\", and the show does not state it\n"
+      "  goes = [{ after_dark = true }, { after_dark = false, setting = \"indoor\" }]\n"
+      "            ^~~~~~~~~~\n"
+      "hint: state it in show.toml: [show] after_dark = false\n"
+      "show.toml:2:1: note: the show is described here\n"
+      "  [show]\n"
+      "  ^~~~~~\n"
+      "k1.toml:12:54: error: a rule asks for \"setting\", and the show does not state it\n"
+      "  goes = [{ after_dark = true }, { after_dark = false, setting = \"indoor\" }]\n"
+      "                                                       ^~~~~~~\n"
+      "hint: state it in show.toml: [show] setting = \"indoor\" or \"outdoor\"\n"
+      "show.toml:2:1: note: the show is described here\n"
+      "  [show]\n"
+      "  ^~~~~~\n"
+      "2 errors\n");
+  CHECK(told(small_kit + "per = [{ every = 6, of = \"crew\", send = 1 }]\n", small_show + "crew = 3\n").empty());
 }
 
 TEST_CASE("A unit stands in one place: twice is told at both") {
@@ -97,12 +96,11 @@ TEST_CASE("A weight stands on a leg that the structure has") {
 TEST_CASE("A stake stands on a leg too, and a piece with a position is one of the kit's") {
   const std::string begin = "[[use]]\nstructure = \"CANOPY\"\nas = \"foh\"\n";
   CHECK(told(canopy_kit, small_show + begin + "stakes = [{ legs = \"each\" }]\n").empty());
-  CHECK(told(canopy_kit, small_show + begin + "stakes = [{ legs = [\"S\"] }]\n")
-            .find("\"S\" is not a leg of CANOPY") != std::string::npos);
-  CHECK(
-      told(canopy_kit,
-           small_show + "[[load]]\nvehicle = \"VAN\"\nstands = [{ code = \"BAGG\", from_front = \"1 m\" }]\n")
-          .find("did you mean \"BAG\"?") != std::string::npos);
+  CHECK(told(canopy_kit, small_show + begin + "stakes = [{ legs = [\"S\"] }]\n").find("\"S\" is not a leg of CANOPY") !=
+        std::string::npos);
+  CHECK(told(canopy_kit,
+             small_show + "[[load]]\nvehicle = \"VAN\"\nstands = [{ code = \"BAGG\", from_front = \"1 m\" }]\n")
+            .find("did you mean \"BAG\"?") != std::string::npos);
 }
 
 TEST_CASE("Codes and words of the show are known to the kit, names are given once") {
@@ -136,8 +134,7 @@ TEST_CASE("Codes and words of the show are known to the kit, names are given onc
 
 TEST_CASE("What the site has may be wanted without the kit owning it") {
   const std::string want = "[[want]]\nwhat = \"table\"\ncount = 2\n";
-  CHECK(told(small_kit,
-             small_show + "[site]\nhas = [{ what = \"table\", count = 6, from = \"venue\" }]\n" + want)
+  CHECK(told(small_kit, small_show + "[site]\nhas = [{ what = \"table\", count = 6, from = \"venue\" }]\n" + want)
             .empty());
   CHECK(told(small_kit, small_show + want) ==
         "show.toml:6:8: error: nothing in the kit is or serves as \"table\"\n"

@@ -23,11 +23,16 @@ std::string of_load(const std::string& loads) {
 }  // namespace
 
 TEST_CASE("A van and a trailer in order are told nothing") {
-  CHECK(of_van("doors = [{ where = \"Back doors\", size = \"1 x 1 m\" }, { where = \"LEFT\", size = \"1 x 1 m\", at = \"50 cm\" }]\n"
-               "blocks = [{ what = \"arch\", at = \"1 x 0 x 0 m\", size = \"80 x 20 x 25 cm\" }]\nlimit_tongue = \"200 kg\"\n"
-               "empty_front = \"1290 kg\"\nwheelbase = \"366 cm\"\nfront_to_cargo = \"-10 cm\"\nhitch_behind = \"0 m\"\n")
+  CHECK(
+      of_van("doors = [{ where = \"Back doors\", size = \"1 x 1 m\" }, { where = \"LEFT\", size = \"1 x 1 m\", at = "
+             "\"50 cm\" }]\n"
+             "blocks = [{ what = \"arch\", at = \"1 x 0 x 0 m\", size = \"80 x 20 x 25 cm\" }]\nlimit_tongue = \"200 "
+             "kg\"\n"
+             "empty_front = \"1290 kg\"\nwheelbase = \"366 cm\"\nfront_to_cargo = \"-10 cm\"\nhitch_behind = \"0 m\"\n")
+          .empty());
+  CHECK(of_trailer("limit_tongue = \"200 kg\"\nempty_tongue = \"0 kg\"\ncoupling_to_axle = \"305 "
+                   "cm\"\ncoupling_to_cargo = \"-10 cm\"\n")
             .empty());
-  CHECK(of_trailer("limit_tongue = \"200 kg\"\nempty_tongue = \"0 kg\"\ncoupling_to_axle = \"305 cm\"\ncoupling_to_cargo = \"-10 cm\"\n").empty());
 }
 
 TEST_CASE("Axles stand apart, and each bears some of the empty vehicle") {
@@ -156,7 +161,8 @@ TEST_CASE("A vehicle has one load, a load each stop and each piece once") {
         "  stops = [\"gate\", \"foh\", \"gate\"]\n"
         "           ^~~~~~\n"
         "1 error\n");
-  CHECK(of_load("[[load]]\nvehicle = \"VAN\"\nstands = [{ code = \"BOX\", from_front = \"1 m\" },\n  { code = \"BOX\", from_front = \"2 m\" }]\n") ==
+  CHECK(of_load("[[load]]\nvehicle = \"VAN\"\nstands = [{ code = \"BOX\", from_front = \"1 m\" },\n  { code = \"BOX\", "
+                "from_front = \"2 m\" }]\n") ==
         "show.toml:8:12: error: the piece \"BOX\" stands twice\n"
         "    { code = \"BOX\", from_front = \"2 m\" }]\n"
         "             ^~~~~\n"

@@ -95,8 +95,7 @@ TEST_CASE("lift-team: as the lifting rule") {
   const Answer none = ask("lift-team", {{"mass", "81 lb"}, {"people", "volunteers"}});
   CHECK(none.value == 0);
   CHECK(further(none, "reading") == "nobody lifts it by hand: roll it, ramp it, carry it in parts or use an aid");
-  CHECK(ask("lift-team", {{"mass", "50 kg"}, {"people", "crew"}, {"grips", "4"}, {"four", "60 kg"}}).value ==
-        4);
+  CHECK(ask("lift-team", {{"mass", "50 kg"}, {"people", "crew"}, {"grips", "4"}, {"four", "60 kg"}}).value == 4);
 }
 
 TEST_CASE("lift-team: without grips one person may try, and what one cannot lift nobody lifts") {
@@ -175,17 +174,16 @@ TEST_CASE("Other questions give their published figures") {
   CHECK(ask("wbgt", {{"wet", "25 C"}, {"globe", "45 C"}, {"air", "32 C"}}).value == Approx(29.7));
   CHECK(ask("water", {{"people", "10"}, {"hours", "5 h"}}).value == Approx(47.4));
   CHECK(ask("lightning", {{"count", "30 s"}}).value == Approx(9.6));
-  CHECK(ask("voltage-drop", {{"current", "16 A"}, {"length", "100 ft"}, {"voltage", "120 V"}, {"awg", "12"}})
-            .value == Approx(6.34));
-  CHECK(ask("voltage-drop",
-            {{"current", "32 A"}, {"length", "50 m"}, {"voltage", "230 V"}, {"section", "6 mm2"}})
+  CHECK(ask("voltage-drop", {{"current", "16 A"}, {"length", "100 ft"}, {"voltage", "120 V"}, {"awg", "12"}}).value ==
+        Approx(6.34));
+  CHECK(ask("voltage-drop", {{"current", "32 A"}, {"length", "50 m"}, {"voltage", "230 V"}, {"section", "6 mm2"}})
             .value == Approx(9.76).margin(0.011));
   CHECK(ask("circuit", {{"continuous", "16 A"}, {"breaker", "20 A"}}).also.at(0).second == "within limit");
   CHECK(ask("circuit", {{"continuous", "16.1 A"}, {"breaker", "20 A"}}).also.at(0).second == "over limit");
   CHECK(ask("generator", {{"load", "8 kW"}, {"altitude", "1500 m"}}).value == Approx(10.31).margin(0.01));
-  CHECK(further(ask("noise-dose",
-                    {{"heard", "95 dBA for 2 h"}, {"heard", "90 dBA for 4 h"}, {"heard", "100 dBA for 1 h"}}),
-                "OSHA dose, from 80 dBA") == "150 %");
+  CHECK(further(
+            ask("noise-dose", {{"heard", "95 dBA for 2 h"}, {"heard", "90 dBA for 4 h"}, {"heard", "100 dBA for 1 h"}}),
+            "OSHA dose, from 80 dBA") == "150 %");
   CHECK(ask("ramp", {{"rise", "8 in"}}).value == Approx(8));
   CHECK(further(ask("vehicle-axles", {{"front", "1290 kg"},
                                       {"rear", "900 kg"},
@@ -196,8 +194,7 @@ TEST_CASE("Other questions give their published figures") {
                                       {"load", "320 kg at 3.9 m"},
                                       {"load", "60 kg at 4.6 m"}}),
                 "front axle") == "1437.1 kg");
-  CHECK(ask("tongue",
-            {{"empty", "800 lb"}, {"tongue", "80 lb"}, {"axle", "100 in"}, {"load", "1700 lb at 88 in"}})
+  CHECK(ask("tongue", {{"empty", "800 lb"}, {"tongue", "80 lb"}, {"axle", "100 in"}, {"load", "1700 lb at 88 in"}})
             .value == Approx(284));
   CHECK(ask("tie-downs", {{"length", "20 ft"}, {"mass", "900 lb"}}).value == 3);
   CHECK(ask("unit", {{"value", "24 lb"}, {"to", "kg"}}).value == Approx(10.88621688));
@@ -213,18 +210,16 @@ TEST_CASE("A misspelt question or key is answered with the nearest") {
 }
 
 TEST_CASE("Missing and absurd values are answered with what is needed") {
-  CHECK(refused("heat-index", {}).at(0) ==
-        "temperature is needed: air in the shade, for example temperature=\"92 F\"");
+  CHECK(refused("heat-index", {}).at(0) == "temperature is needed: air in the shade, for example temperature=\"92 F\"");
   CHECK(refused("heat-index", {{"temperature", "92 F"}, {"humidity", "140"}}).at(0) ==
         "humidity: 140 is outside 0 to 100");
-  CHECK(refused("heat-index", {{"temperature", "92"}, {"humidity", "60"}})
-            .at(0)
-            .find("the number has no unit") != std::string::npos);
+  CHECK(refused("heat-index", {{"temperature", "92"}, {"humidity", "60"}}).at(0).find("the number has no unit") !=
+        std::string::npos);
   CHECK(refused("lift-team", {{"mass", "20 kg"}, {"people", "crews"}}).at(0) ==
         "people: \"crews\" is none of crew, volunteers; did you mean \"crew\"?");
   CHECK(refused("canopy-ballast", {{"plan", "10 ft"}, {"gust", "900 mph"}}).size() == 3);
-  CHECK(refused("tongue", {{"empty", "750 kg"}, {"tongue", "85 kg"}, {"axle", "3 m"}, {"load", "12 kg"}})
-            .at(0) == "load: write it as \"180 kg at 1.2 m\"");
+  CHECK(refused("tongue", {{"empty", "750 kg"}, {"tongue", "85 kg"}, {"axle", "3 m"}, {"load", "12 kg"}}).at(0) ==
+        "load: write it as \"180 kg at 1.2 m\"");
   CHECK(refused("sliding", {{"gust", "20 mph"}, {"ground", "grass"}}).at(0) ==
         "no friction is published for this ground: pull a foot and give friction=");
   CHECK(refused("wind-chill", {{"temperature", "20 C"}, {"wind", "10 m/s"}}).size() == 2);

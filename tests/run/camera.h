@@ -40,7 +40,8 @@ inline Picture read_pbm(const std::string& file) {
 inline void write_pgm(const Picture& picture, const std::string& file) {
   std::ofstream out(file, std::ios::binary);
   out << "P5\n" << picture.width << ' ' << picture.height << "\n255\n";
-  for (const double grey : picture.grey) out.put(static_cast<char>(static_cast<std::uint8_t>(std::clamp(grey, 0.0, 255.0))));
+  for (const double grey : picture.grey)
+    out.put(static_cast<char>(static_cast<std::uint8_t>(std::clamp(grey, 0.0, 255.0))));
 }
 
 /// A stretch of it; what lies outside is white paper.

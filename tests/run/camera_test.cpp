@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 // Ten labels of every stock, printed at its printer's dots: two decoders read each code, clean and through a camera.
-#include <catch2/catch.hpp>
+#include "camera.h"
 
+#include <catch2/catch.hpp>
 #include <sstream>
 
 #include "../shell.h"
-#include "camera.h"
 #include "check/lifting.h"
 #include "document/case_label.h"
 #include "export/pdf_file.h"
@@ -31,12 +31,14 @@ struct Kit10 {
     const int all = static_cast<int>(loaded.catalogue.units.size());
     for (int i = 0; i < how_many; ++i) units.push_back(i * all / how_many);
     for (int u = 0; u < all; ++u)
-      handling.push_back(handling_of(loaded.catalogue.case_at(u), loaded.catalogue.mass_of(u), loaded.catalogue.kit.house.lift));
+      handling.push_back(
+          handling_of(loaded.catalogue.case_at(u), loaded.catalogue.mass_of(u), loaded.catalogue.kit.house.lift));
   }
 };
 
 std::string read_by(const std::string& program, const std::string& image) {
-  const std::string command = program == "zbar" ? "zbarimg -q --raw -Sdisable -Sqrcode.enable -Sbinary " : "ZXingReader -bytes ";
+  const std::string command =
+      program == "zbar" ? "zbarimg -q --raw -Sdisable -Sqrcode.enable -Sbinary " : "ZXingReader -bytes ";
   return shell(command + image + " 2>/dev/null").out;
 }
 
@@ -64,7 +66,8 @@ Printed10 printed(const std::string& name, const Kit10& kit, const Words& words,
   const Layout layout = load_layout_for(SHARE_DIR, "", out.stock.layout, sources, style);
   REQUIRE_FALSE(style.has_errors());
   std::vector<LayoutProblem> problems;
-  const Document document = case_labels(kit.loaded.catalogue, kit.handling, kit.units, words, UnitSystem::us, "1a2b3c4d");
+  const Document document =
+      case_labels(kit.loaded.catalogue, kit.handling, kit.units, words, UnitSystem::us, "1a2b3c4d");
   out.pages = lay_out_labels(document, layout, out.stock, 1, 1, faces, problems);
   for (const LayoutProblem& problem : problems) CHECK(sentence(problem) == "");
   return out;
@@ -98,14 +101,17 @@ TEST_CASE("ten labels of every stock are read by two decoders, clean and through
         INFO(name << ", " << kit.loaded.catalogue.units[static_cast<std::size_t>(unit)].code);
         const double dots = code->module / dot;
         CHECK(dots >= 4.999);
-        const int quiet = static_cast<int>(std::lround(4 * dots)), side = static_cast<int>(std::lround(code->side * dots));
-        const Picture seen = cut_out(paper, static_cast<int>(std::lround(code->at.x / dot)) - quiet,
-                                     static_cast<int>(std::lround(code->at.y / dot)) - quiet, side + 2 * quiet, side + 2 * quiet);
+        const int quiet = static_cast<int>(std::lround(4 * dots)),
+                  side = static_cast<int>(std::lround(code->side * dots));
+        const Picture seen =
+            cut_out(paper, static_cast<int>(std::lround(code->at.x / dot)) - quiet,
+                    static_cast<int>(std::lround(code->at.y / dot)) - quiet, side + 2 * quiet, side + 2 * quiet);
         const std::string clean = stem + "-clean.pgm", camera = stem + "-camera.pgm";
         write_pgm(seen, clean);
         write_pgm(through_camera(seen, dots), camera);
         const std::string said = read_by("zxing", clean);
-        check_said(said, label_text(kit.loaded.catalogue, kit.handling[static_cast<std::size_t>(unit)], unit, words, UnitSystem::us, "1a2b3c4d"));
+        check_said(said, label_text(kit.loaded.catalogue, kit.handling[static_cast<std::size_t>(unit)], unit, words,
+                                    UnitSystem::us, "1a2b3c4d"));
         CHECK(said != "");
         CHECK(read_by("zbar", clean) == said);
         CHECK(read_by("zxing", camera) == said);

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 // The world at its worst: full and read-only disks, runs that are killed or that meet, damaged fonts. Each ends in one
 // sentence and exit code 3, and never leaves half a file under a sheet's name.
-#include <catch2/catch.hpp>
 #include <fcntl.h>
 #include <signal.h>
 #include <spawn.h>
 #include <sys/file.h>
 
+#include <catch2/catch.hpp>
 #include <chrono>
 #include <map>
 #include <sstream>
@@ -41,7 +41,9 @@ bool has_part(const fs::path& folder) {
     if (at->path().filename().string().ends_with(".dunnage-part")) return true;
   return false;
 }
-std::size_t lines(const std::string& text) { return static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n')); }
+std::size_t lines(const std::string& text) {
+  return static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));
+}
 
 /// The program as another process, so that it can be killed.
 class Process {
@@ -68,7 +70,9 @@ class Process {
     if (id_ > 0 && ::waitpid(id_, &result_, WNOHANG) == id_) id_ = 0;
     return id_ > 0;
   }
-  void send(int signal) { if (running()) ::kill(id_, signal); }
+  void send(int signal) {
+    if (running()) ::kill(id_, signal);
+  }
   int wait() {
     if (id_ > 0) ::waitpid(id_, &result_, 0);
     id_ = 0;
@@ -88,7 +92,9 @@ class Disk {
     mounted = shell("mount -t tmpfs -o " + options + " tmpfs " + at.string() + " 2>&1").status == 0;
     if (!mounted) WARN("a disk cannot be mounted here: this part is skipped");
   }
-  ~Disk() { if (mounted) shell("umount " + at_.string()); }
+  ~Disk() {
+    if (mounted) shell("umount " + at_.string());
+  }
   Disk(const Disk&) = delete;
   Disk& operator=(const Disk&) = delete;
   bool mounted = false;
@@ -125,7 +131,8 @@ TEST_CASE("a disk that fills leaves the old packet whole") {
   }
   // A limit on the size of a file fails the same way, and needs no rights.
   std::ofstream(out / "cover.pdf") << old;
-  refused(said_by_print(out, "trap '' XFSZ; ulimit -f 20; export " + std::string(dunnage::uncounted) + "; "), "File too large");
+  refused(said_by_print(out, "trap '' XFSZ; ulimit -f 20; export " + std::string(dunnage::uncounted) + "; "),
+          "File too large");
   CHECK(all_of(out) == std::map<std::string, std::string>{{"cover.pdf", old}});
 }
 
@@ -144,7 +151,8 @@ TEST_CASE("a folder that may not be written is told") {
     const Disk disk(out, "ro");
     if (disk.mounted) {
       refused(said_by_print(out), "Read-only file system");
-      refused(shell(PROGRAM " import " + example("gear.csv") + " --kit " + out.string() + " 2>&1 >/dev/null"), "Read-only file system");
+      refused(shell(PROGRAM " import " + example("gear.csv") + " --kit " + out.string() + " 2>&1 >/dev/null"),
+              "Read-only file system");
       refused(shell(PROGRAM " begin " + (out / "new").string() + " 2>&1 >/dev/null"), "Read-only file system");
     }
   }
@@ -167,7 +175,9 @@ TEST_CASE("an output that is a folder, a link or a file in the way is refused, a
   CHECK(bytes_of(folder.path / "elsewhere") == "old");
   CHECK(all_of(out).size() == 1);
   refused(said_by_print(folder.path / "elsewhere"), "cannot make the folder");
-  const auto label = [&](const std::string& to) { return shell(PROGRAM " label " + example("kit") + " BAG-1 --out " + to + " 2>&1 >/dev/null"); };
+  const auto label = [&](const std::string& to) {
+    return shell(PROGRAM " label " + example("kit") + " BAG-1 --out " + to + " 2>&1 >/dev/null");
+  };
   refused(label(out.string()), "is a folder, a link or a device");
   refused(label(out.string() + "/"), "is a folder, a link or a device");
   refused(label("/dev/null"), "is a folder, a link or a device");
@@ -194,7 +204,8 @@ TEST_CASE("a PDF takes the place of a PDF alone: never of what was read, nor of 
   const std::string read = " is one of the files that were read, and a PDF would take its place; choose another name";
   const std::string other = " is there already and was not printed by this program; choose another name, or remove it";
   refuses("label " + kit + " --out " + kit + "/cases-site.toml", kit + "/cases-site.toml" + read);
-  refuses("label " + kit + " --test-sheet --out " + at + "kit/../kit/items-general.toml", at + "kit/../kit/items-general.toml" + read);
+  refuses("label " + kit + " --test-sheet --out " + at + "kit/../kit/items-general.toml",
+          at + "kit/../kit/items-general.toml" + read);
   refuses(tally + "show.toml", at + "show.toml" + read);
   refuses(tally + "scans.txt", at + "scans.txt" + read);
   refuses("label " + kit + " --out " + at + "notes.pdf", at + "notes.pdf" + other);
@@ -209,7 +220,10 @@ TEST_CASE("a PDF takes the place of a PDF alone: never of what was read, nor of 
 TEST_CASE("a run that is killed leaves every file old or new, and the next one clears up") {
   const Folder folder("killed");
   const fs::path out = folder.path / "out";
-  const auto print = [&](const std::string& units) { return std::vector<std::string>{"print", show, "--only", "cover,pull-sheet,return-sheet", "--units", units, "--out", out.string()}; };
+  const auto print = [&](const std::string& units) {
+    return std::vector<std::string>{"print",   show,  "--only", "cover,pull-sheet,return-sheet",
+                                    "--units", units, "--out",  out.string()};
+  };
   REQUIRE(Process(print("us")).wait() == 2);
   const auto old = all_of(out);
   REQUIRE(Process(print("metric")).wait() == 2);
@@ -290,7 +304,9 @@ struct Installed {
     fs::create_symlink(fs::canonical(SHARE_DIR "/layouts"), share / "layouts");
     fs::copy(SHARE_DIR "/fonts", share / "fonts");
   }
-  Said label(const fs::path& to) const { return shell(program + " label " + example("kit") + " BAG-1 --out " + to.string() + " 2>&1 >/dev/null"); }
+  Said label(const fs::path& to) const {
+    return shell(program + " label " + example("kit") + " BAG-1 --out " + to.string() + " 2>&1 >/dev/null");
+  }
   fs::path share;
   std::string program;
 };
@@ -305,7 +321,8 @@ TEST_CASE("a font that is missing, cut short or damaged stops the run in a sente
   const std::string good = bytes_of(label);
   fs::path font;
   for (const auto& entry : fs::directory_iterator(here.share / "fonts"))
-    if (entry.path().extension() == ".ttf" && entry.path().filename().string().find("Bold") != std::string::npos) font = std::max(font, entry.path());
+    if (entry.path().extension() == ".ttf" && entry.path().filename().string().find("Bold") != std::string::npos)
+      font = std::max(font, entry.path());
   REQUIRE(!font.empty());
   const std::string whole = bytes_of(font);
   const auto with = [&](const std::string& bytes) {
@@ -315,7 +332,8 @@ TEST_CASE("a font that is missing, cut short or damaged stops the run in a sente
   fs::remove(font);
   refused(here.label(label), "cannot read the font file");
   refused(with(""), "cannot read the font file");
-  for (const std::string& bad : {std::string("not a font"), whole.substr(0, 1000), whole.substr(0, whole.size() / 2), std::string(5000, '\0')})
+  for (const std::string& bad :
+       {std::string("not a font"), whole.substr(0, 1000), whole.substr(0, whole.size() / 2), std::string(5000, '\0')})
     refused(with(bad), "is damaged");
   // Single bytes may be anything: the run ends well or in a sentence, and what stands stays whole.
   for (std::size_t i = 0; i < 24; ++i) {

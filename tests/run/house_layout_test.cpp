@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What a house may change without C++: layouts of its own, languages, letters; and what it is told when it errs.
-#include <catch2/catch.hpp>
-
 #include <algorithm>
+#include <catch2/catch.hpp>
 
 #include "../shell.h"
 #include "program.h"
@@ -48,10 +47,11 @@ struct OwnKit {
   std::string show;
 };
 
-const std::string own_walk = "[page]\nomit = [\"facts\", \"stop\", \"decide-first\", \"lifts-head\", \"lifts\", \"cautions\", "
-                             "\"decide\", \"remarks\", \"sources\"]\n[title]\nsize = \"30 pt\"\n[[block]]\nid = \"stops\"\n"
-                             "omit_columns = [\"ok\", \"not\"]\n[[block.column]]\nid = \"item\"\n[[block.column]]\nid = \"state\"\n"
-                             "[[block]]\nid = \"end\"\n";
+const std::string own_walk =
+    "[page]\nomit = [\"facts\", \"stop\", \"decide-first\", \"lifts-head\", \"lifts\", \"cautions\", "
+    "\"decide\", \"remarks\", \"sources\"]\n[title]\nsize = \"30 pt\"\n[[block]]\nid = \"stops\"\n"
+    "omit_columns = [\"ok\", \"not\"]\n[[block.column]]\nid = \"item\"\n[[block.column]]\nid = \"state\"\n"
+    "[[block]]\nid = \"end\"\n";
 
 }  // namespace
 
@@ -83,7 +83,8 @@ TEST_CASE("two languages stand on one sheet, each in lines of its own") {
   const std::string sheet = own.sheet("pull-sheet");
   for (const char* line : {"Pull sheet", "Hoja de recogida", "page 1 of", "página 1 de", "Ningún hablante nativo"})
     CHECK(sheet.find(line) != std::string::npos);
-  CHECK(own.print({"--lang", "en,xx"}).err.find("there are no printed words in \"xx\"; there are: en, es, fr") != std::string::npos);
+  CHECK(own.print({"--lang", "en,xx"}).err.find("there are no printed words in \"xx\"; there are: en, es, fr") !=
+        std::string::npos);
   CHECK(own.print({"--lang", "en,es,fr"}).code == 1);
   CHECK(own.print({"--lang", "es,es"}).code == 1);
 }
@@ -93,13 +94,15 @@ TEST_CASE("letters that no face has are told where they were typed, before anyth
   own.change("show.toml", "Hall steward", "\xD8\xB3\xD9\x84\xD9\x85");
   const Ran ran = own.print({"--only", "cover"});
   CHECK(ran.code == 1);
-  CHECK(ran.err.find("show.toml:34:15: error: this cannot be printed: no face sets \xD8\xB3 (U+0633)") != std::string::npos);
+  CHECK(ran.err.find("show.toml:34:15: error: this cannot be printed: no face sets \xD8\xB3 (U+0633)") !=
+        std::string::npos);
   CHECK_FALSE(fs::exists(own.out()));
 }
 
 TEST_CASE("names in a language that is not printed may be in any letters") {
   const OwnKit own("names");
-  own.change("kit/cases-audio.toml", "names.es = \"Ba\xC3\xBAl de consola digital\"", "names.ar = \"\xD8\xB3\xD9\x84\xD9\x85\"");
+  own.change("kit/cases-audio.toml", "names.es = \"Ba\xC3\xBAl de consola digital\"",
+             "names.ar = \"\xD8\xB3\xD9\x84\xD9\x85\"");
   CHECK(own.print({"--only", "cover"}).code == 0);
   own.change("kit/cases-audio.toml", "names.ar", "names.es");
   const Ran ran = own.label({"DESK-1", "--lang", "es"});
@@ -118,7 +121,9 @@ TEST_CASE("each recipient's part begins on a right-hand page when it is asked fo
   const int pages = std::stoi(shell("qpdf --show-npages " + own.out() + "/packet.pdf").out);
   CHECK(pages % 2 == 0);
   for (page = 1; page <= pages; ++page) {
-    const std::string text = shell("pdftotext -f " + std::to_string(page) + " -l " + std::to_string(page) + " " + own.out() + "/packet.pdf -").out;
+    const std::string text = shell("pdftotext -f " + std::to_string(page) + " -l " + std::to_string(page) + " " +
+                                   own.out() + "/packet.pdf -")
+                                 .out;
     if (text.find("page 1 of") == std::string::npos) continue;
     ++parts;
     CHECK(page % 2 == 1);
@@ -141,7 +146,8 @@ TEST_CASE("a code of more than ten characters is refused for labels, at its line
   own.change("kit/cases-audio.toml", "code = \"DESK-S\"", "code = \"DESK-SMALL-ONE\"");
   const Ran ran = own.label({});
   CHECK(ran.code == 1);
-  CHECK(ran.err.find("the code \"DESK-SMALL-ONE\" is too long for a label: 14 characters, at most 10") != std::string::npos);
+  CHECK(ran.err.find("the code \"DESK-SMALL-ONE\" is too long for a label: 14 characters, at most 10") !=
+        std::string::npos);
   CHECK(own.label({"DESK-1"}).code == 0);
 }
 
@@ -150,11 +156,13 @@ TEST_CASE("an offset moves labels and test sheet alike") {
   const auto left_of = [&](std::vector<std::string> more) {
     more.insert(more.begin(), {"DESK-1", "--stock", "a4-8up"});
     REQUIRE(own.label(more).code == 0);
-    const std::string box = shell("pdftotext -bbox " + (own.folder.path / "labels.pdf").string() + " - | grep -m1 '<word'").out;
+    const std::string box =
+        shell("pdftotext -bbox " + (own.folder.path / "labels.pdf").string() + " - | grep -m1 '<word'").out;
     return std::stod(box.substr(box.find("xMin=\"") + 6));
   };
   CHECK(left_of({"--offset", "2 mm, -1 mm"}) - left_of({}) == Approx(2 / 25.4 * 72).margin(0.01));
-  CHECK(own.label({"--test-sheet", "--stock", "50x25-roll"}).out.find("test sheet of stock 50x25-roll") != std::string::npos);
+  CHECK(own.label({"--test-sheet", "--stock", "50x25-roll"}).out.find("test sheet of stock 50x25-roll") !=
+        std::string::npos);
   CHECK(own.label({"--offset", "2 mm"}).code == 1);
   CHECK(own.label({"--offset", "90 mm, 0 mm"}).code == 1);
 }
@@ -169,12 +177,15 @@ TEST_CASE("the kit's own words and stocks take the place of ours") {
   CHECK(own.sheet("pull-sheet").find("Lista") != std::string::npos);
   own.folder.file("kit/layouts/stock/tiny.toml",
                   "says = \"80 x 60 mm\"\nlayout = \"case-label-small\"\nroll = true\ndpi = 203\n"
-                  "page = { width = \"80 mm\", height = \"60 mm\" }\nlabel = { width = \"80 mm\", height = \"60 mm\" }\ninner = \"2 mm\"\n");
-  CHECK(own.label({"DESK-1", "--stock", "tiny"}).out.find("1 label on 1 length of roll, stock tiny (80 x 60 mm)") != std::string::npos);
+                  "page = { width = \"80 mm\", height = \"60 mm\" }\nlabel = { width = \"80 mm\", height = \"60 mm\" "
+                  "}\ninner = \"2 mm\"\n");
+  CHECK(own.label({"DESK-1", "--stock", "tiny"}).out.find("1 label on 1 length of roll, stock tiny (80 x 60 mm)") !=
+        std::string::npos);
   CHECK(program({"list", "stocks", own.kit()}).out.find("tiny") != std::string::npos);
   CHECK(own.label({"DESK-1", "--stock", "tinny"}).err.find("did you mean \"tiny\"?") != std::string::npos);
   own.folder.file("kit/layouts/pull-shet.toml", "");
-  CHECK(own.print({"--only", "pull-sheet"}).err.find("pull-shet.toml is no sheet's layout: did you mean \"pull-sheet\"?") != std::string::npos);
+  CHECK(own.print({"--only", "pull-sheet"})
+            .err.find("pull-shet.toml is no sheet's layout: did you mean \"pull-sheet\"?") != std::string::npos);
 }
 
 TEST_CASE("the faders' pitch and bank are the console's, and the show's go before them") {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Ten spreadsheets, each broken in its own way: nothing is lost, and every guess is told.
 #include <catch2/catch.hpp>
-
 #include <fstream>
 #include <nlohmann/json.hpp>
 
@@ -39,7 +38,8 @@ std::string lost_words(const std::string& sheet, const std::string& toml) {
           word += c;
           continue;
         }
-        const bool said = word.empty() || word == "yes" || word == "no" || word == "x" || low.find(word) != std::string::npos;
+        const bool said =
+            word.empty() || word == "yes" || word == "no" || word == "x" || low.find(word) != std::string::npos;
         if (!said) lost += word + " ";
         word.clear();
       }
@@ -57,7 +57,8 @@ Imported import(const std::string& sheet, std::vector<std::string> more = {}, co
   Imported out{program(arguments), {}, {}};
   out.toml = bytes_of(folder.path / "kit/our-gear.toml");
   const std::size_t head_end = sheet.find(heads_until);
-  if (sheet.find('\0') == std::string::npos) out.lost = lost_words(sheet.substr(head_end == std::string::npos ? 0 : head_end + 1), out.toml);
+  if (sheet.find('\0') == std::string::npos)
+    out.lost = lost_words(sheet.substr(head_end == std::string::npos ? 0 : head_end + 1), out.toml);
   if (out.ran.code != 1) {
     const Ran check = program({"list", "cases", (folder.path / "kit").string()});
     CHECK(check.code == 0);
@@ -85,7 +86,10 @@ bool has(const std::string& text, const std::string& part) {
 }  // namespace
 
 TEST_CASE("1: semicolons, decimal commas, Windows-1252") {
-  const Imported i = import("Nr;Bezeichnung;Weight (kg);Shelf\r\nA1;Gro\xDF" "es Rack;12,5;Regal \xDC\r\nA2;Kabel;1,250;x\r\n", {"--column", "Bezeichnung=name"});
+  const Imported i = import(
+      "Nr;Bezeichnung;Weight (kg);Shelf\r\nA1;Gro\xDF"
+      "es Rack;12,5;Regal \xDC\r\nA2;Kabel;1,250;x\r\n",
+      {"--column", "Bezeichnung=name"});
   CHECK(i.ran.code == 0);
   CHECK(has(i.ran.out, "semicolons, Windows-1252 (guessed), decimal comma"));
   CHECK(has(i.toml, "name = \"Großes Rack\"\nweighed = \"12.5 kg\"\nhome = \"Regal Ü\""));
@@ -101,7 +105,10 @@ TEST_CASE("2: UTF-16 and tabs, as an office program calls Unicode text") {
 }
 
 TEST_CASE("3: a title above the heads, group titles, a sum, the heads once more") {
-  const Imported i = import("Our gear 2027,,,\n,,,\nCode,Name,Type,Weight (lb)\nAUDIO,,,\nFOH,Desk trunk,trunk,90\nCode,Name,Type,Weight (lb)\nMIC,Mic tub,tub,12\nTotal,,,102\n", {}, "(lb)\n");
+  const Imported i = import(
+      "Our gear 2027,,,\n,,,\nCode,Name,Type,Weight (lb)\nAUDIO,,,\nFOH,Desk trunk,trunk,90\nCode,Name,Type,Weight "
+      "(lb)\nMIC,Mic tub,tub,12\nTotal,,,102\n",
+      {}, "(lb)\n");
   CHECK(i.ran.code == 2);
   CHECK(i.lost.empty());
   CHECK(has(i.toml, "# Our gear 2027\n"));
@@ -112,21 +119,26 @@ TEST_CASE("3: a title above the heads, group titles, a sum, the heads once more"
 }
 
 TEST_CASE("4: contents over several rows under one case") {
-  const Imported i = import("Case,Name,Contents,Form\n7,Mic tub,6 x vocal mic,tub\n,,4 mic clips,\n,,spare capsule,\n8,Bag,,bag\n");
+  const Imported i =
+      import("Case,Name,Contents,Form\n7,Mic tub,6 x vocal mic,tub\n,,4 mic clips,\n,,spare capsule,\n8,Bag,,bag\n");
   CHECK(i.ran.code == 0);
   CHECK(i.lost.empty());
   CHECK(has(i.ran.out, "line 3 goes on with its contents"));
   CHECK(has(i.ran.out, "one \"spare capsule\" taken, as no number is given"));
   CHECK(has(i.ran.out, "code \"7\" written as C7"));
-  CHECK(has(i.toml, "holds = [{ item = \"VOCA-MI\", count = 6 }, { item = \"MIC-CL\", count = 4 }, { item = \"SPAR-CA\", count = 1 }]"));
+  CHECK(has(i.toml,
+            "holds = [{ item = \"VOCA-MI\", count = 6 }, { item = \"MIC-CL\", count = 4 }, { item = \"SPAR-CA\", count "
+            "= 1 }]"));
 }
 
 TEST_CASE("5: one item a row, with the case it lies in") {
-  const Imported i = import("Box,Item,Qty,Weight\nDrum box,Clamp mic,4,\nCable tub,25 ft cable,12,3\nDrum box,Kick mic,some,\n");
+  const Imported i =
+      import("Box,Item,Qty,Weight\nDrum box,Clamp mic,4,\nCable tub,25 ft cable,12,3\nDrum box,Kick mic,some,\n");
   CHECK(i.ran.code == 2);
   CHECK(i.lost.empty());
   CHECK(has(i.ran.out, "column \"Item\" taken for \"holds: item\": one item a row, gathered by case"));
-  CHECK(has(i.toml, "name = \"Drum box\"\nform = \"box\"\nholds = [{ item = \"CLAM-MI\", count = 4 }]\n# Kick mic: some"));
+  CHECK(has(i.toml,
+            "name = \"Drum box\"\nform = \"box\"\nholds = [{ item = \"CLAM-MI\", count = 4 }]\n# Kick mic: some"));
   CHECK(has(i.ran.err, ":4:19: warning: \"some\" is no number of pieces"));
 }
 
@@ -140,7 +152,10 @@ TEST_CASE("6: no codes, no forms, the same name twice") {
 }
 
 TEST_CASE("7: values that cannot be: each is kept in words beside its row") {
-  const Imported i = import("Code,Name,Type,Weight (lb),Size,Wheels,Qty,Inspection\nA,One,pelican,99999,29x21,maybe,0,3/4/2027\nA,Two,bag,5,,,,\nB,Three,bag,heavy,,,,\n");
+  const Imported i = import(
+      "Code,Name,Type,Weight "
+      "(lb),Size,Wheels,Qty,Inspection\nA,One,pelican,99999,29x21,maybe,0,3/4/"
+      "2027\nA,Two,bag,5,,,,\nB,Three,bag,heavy,,,,\n");
   CHECK(i.ran.code == 2);
   CHECK(i.lost.empty());
   CHECK(has(i.toml, "# weighed = \"99999 lb\""));
@@ -156,7 +171,8 @@ TEST_CASE("7: values that cannot be: each is kept in words beside its row") {
 TEST_CASE("8: heads that nobody would guess, mapped by hand; columns without a key") {
   const std::string sheet = "Kiste=Nr,Was,Gew,Owner\nK1,Kabel,12,Sorrel \"the Ox\"\n";
   CHECK(import(sheet).ran.code == 1);
-  const Imported i = import(sheet, {"--column", "Kiste=Nr=code", "--column", "Was=name", "--column", "Gew=weighed", "--unit", "weighed=kg"});
+  const Imported i = import(
+      sheet, {"--column", "Kiste=Nr=code", "--column", "Was=name", "--column", "Gew=weighed", "--unit", "weighed=kg"});
   CHECK(i.ran.code == 0);
   CHECK(i.lost.empty());
   CHECK(has(i.toml, "weighed = \"12 kg\""));
@@ -168,7 +184,8 @@ TEST_CASE("8: heads that nobody would guess, mapped by hand; columns without a k
 }
 
 TEST_CASE("9: numbers without any unit, sizes in three columns, extra cells") {
-  const Imported i = import("Code,Name,Weight,L (in),W (in),H (in)\nA,Trunk,90,29,21,18,note at the end\nB,Box,12 kg,,10,8\n");
+  const Imported i =
+      import("Code,Name,Weight,L (in),W (in),H (in)\nA,Trunk,90,29,21,18,note at the end\nB,Box,12 kg,,10,8\n");
   CHECK(i.ran.code == 2);
   CHECK(i.lost.empty());
   CHECK(has(i.ran.err, "\"90\" has no unit"));
@@ -216,7 +233,8 @@ TEST_CASE("80 rows become labels") {
   const Ran ran = program({"import", example("gear.csv"), "--kit", kit});
   CHECK(ran.code == 0);
   CHECK(has(ran.out, "gear.toml  80 cases, "));
-  CHECK(lost_words(bytes_of(example("gear.csv")).substr(bytes_of(example("gear.csv")).find('\n')), bytes_of(kit + "/gear.toml")) == "about about ");  // told as a guess
+  CHECK(lost_words(bytes_of(example("gear.csv")).substr(bytes_of(example("gear.csv")).find('\n')),
+                   bytes_of(kit + "/gear.toml")) == "about about ");  // told as a guess
   CHECK(program({"label", kit, "--out", (folder.path / "labels.pdf").string()}).code == 0);
 }
 
@@ -239,7 +257,8 @@ TEST_CASE("a dry run shows the file and writes nothing; a file that stands is ne
 TEST_CASE("cases and items go out to a spreadsheet and come back the same, key by key") {
   const Folder folder("round");
   const std::string old_kit = example("kit");
-  const std::string items = program({"list", "items", old_kit, "--csv"}).out, cases = program({"list", "cases", old_kit, "--csv"}).out;
+  const std::string items = program({"list", "items", old_kit, "--csv"}).out,
+                    cases = program({"list", "cases", old_kit, "--csv"}).out;
   fs::create_directories(folder.path / "kit");
   for (const auto& entry : fs::directory_iterator(old_kit)) {
     const std::string text = bytes_of(entry.path());
@@ -247,8 +266,10 @@ TEST_CASE("cases and items go out to a spreadsheet and come back the same, key b
   }
   const std::string kit = (folder.path / "kit").string();
   REQUIRE(items.size() + cases.size() > 20000);
-  CHECK(program({"import", folder.file("items.csv", items), "--as", "items", "--kit", kit}).code == 2);  // the structures name cases that are not there yet
-  std::ofstream(folder.path / "kit/units.toml") << unit_sections(old_kit);  // what differs of one unit is no row of cases
+  CHECK(program({"import", folder.file("items.csv", items), "--as", "items", "--kit", kit}).code ==
+        2);  // the structures name cases that are not there yet
+  std::ofstream(folder.path / "kit/units.toml")
+      << unit_sections(old_kit);  // what differs of one unit is no row of cases
   CHECK(program({"import", folder.file("cases.csv", cases), "--kit", kit}).code == 0);
   CHECK(program({"list", "items", kit, "--csv"}).out == items);
   CHECK(program({"list", "cases", kit, "--csv"}).out == cases);
@@ -257,7 +278,8 @@ TEST_CASE("cases and items go out to a spreadsheet and come back the same, key b
     const auto units = [](const std::string& file) {
       std::string out;
       const auto plan = nlohmann::json::parse(program({"check", file, "--json"}).out);
-      for (const auto& row : plan["cases"]) out += row["code"].get<std::string>() + " " + row["mass_kg"].dump() + " " + row["because"].dump() + "\n";
+      for (const auto& row : plan["cases"])
+        out += row["code"].get<std::string>() + " " + row["mass_kg"].dump() + " " + row["because"].dump() + "\n";
       return out + plan["cover"].dump();
     };
     CHECK(units((folder.path / (show + ".toml")).string()) == units(example(show + ".toml")));
@@ -267,10 +289,12 @@ TEST_CASE("cases and items go out to a spreadsheet and come back the same, key b
 TEST_CASE("a column beside columns of its own languages is told, and what it says is kept as a remark") {
   const Folder folder("names");
   const std::string kit = (folder.path / "kit").string();
-  const Ran ran = program({"import", folder.file("gear.csv", "code,name,names,names.es\nA1,Box,Caja,Kiste\n"), "--kit", kit});
+  const Ran ran =
+      program({"import", folder.file("gear.csv", "code,name,names,names.es\nA1,Box,Caja,Kiste\n"), "--kit", kit});
   CHECK(ran.code == 2);
   CHECK(ran.err.find(":2:8: warning: \"names\" must be given by language, not a text") != std::string::npos);
-  CHECK(bytes_of(fs::path(kit) / "gear.toml").find("# names = \"Caja\"\n# names.es = \"Kiste\"\n") != std::string::npos);
+  CHECK(bytes_of(fs::path(kit) / "gear.toml").find("# names = \"Caja\"\n# names.es = \"Kiste\"\n") !=
+        std::string::npos);
   CHECK(program({"list", "cases", kit}).code == 0);
 }
 
@@ -285,8 +309,11 @@ struct Weighed {
 Weighed weigh(const std::string& scale, const std::string& above = "", const std::string& below = "") {
   const Folder folder("weights");
   Weighed out;
-  out.before = above + "[house]\nname = \"h\"\nphone = \"1\"\nunits = \"us\"\n[[case]]\ncode = \"BAG\"\nname = \"b\"\nform = \"bag\"\ncount = 2\nweighed = \"27 lb\"\n"
-               "[[case]]\ncode = \"DESK\"\nname = \"d\"\nform = \"trunk\"\nweighed = \"86 lb\"\n" + below;
+  out.before = above +
+               "[house]\nname = \"h\"\nphone = \"1\"\nunits = \"us\"\n[[case]]\ncode = \"BAG\"\nname = \"b\"\nform = "
+               "\"bag\"\ncount = 2\nweighed = \"27 lb\"\n"
+               "[[case]]\ncode = \"DESK\"\nname = \"d\"\nform = \"trunk\"\nweighed = \"86 lb\"\n" +
+               below;
   fs::create_directories(folder.path / "kit");
   const std::string file = folder.file("kit/kit.toml", out.before), kit = (folder.path / "kit").string();
   out.ran = program({"import", folder.file("scale.csv", scale), "--kit", kit, "--weights"});
@@ -335,7 +362,8 @@ TEST_CASE("a comma that parted a number is told, and no half of it is written") 
 TEST_CASE("of two columns of masses it is told which was taken") {
   const Weighed w = weigh("Code,Gross (lb),Weight (lb)\nDESK,90,70\n");
   CHECK(w.ran.code == 2);
-  CHECK(has(w.ran.err, "warning: columns \"Gross (lb)\" and \"Weight (lb)\" both mean \"weighed\"; the first is taken"));
+  CHECK(
+      has(w.ran.err, "warning: columns \"Gross (lb)\" and \"Weight (lb)\" both mean \"weighed\"; the first is taken"));
 }
 
 TEST_CASE("what was taken for granted of a reading is told") {

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 // Texts that no person typed: too large, too many, too long, figures beyond all sense. Each is refused in a sentence,
 // soon, with exit code 1 and nothing written.
-#include <catch2/catch.hpp>
-
 #include <algorithm>
+#include <catch2/catch.hpp>
 #include <chrono>
 
 #include "../effort.h"
@@ -18,7 +17,8 @@ namespace fs = std::filesystem;
 namespace {
 
 const std::string house = "[house]\nname = \"H\"\n";
-const std::string one_case = "[[case]]\ncode = \"BOX\"\nname = \"Box\"\nform = \"box\"\nhome = \"Rack\"\nweighed = \"9 kg\"\n";
+const std::string one_case =
+    "[[case]]\ncode = \"BOX\"\nname = \"Box\"\nform = \"box\"\nhome = \"Rack\"\nweighed = \"9 kg\"\n";
 const std::string plain_show = "kit = \"kit\"\n[show]\ntitle = \"S\"\ndate = 2027-06-19\n";
 
 /// A kit of one file beside a show, made anew for each text.
@@ -51,7 +51,9 @@ TEST_CASE("a kit that is a link in a circle, or links to nothing, is told") {
   fs::remove(house_.kit());
   fs::create_symlink("nowhere", house_.kit());
   refused(program({"check", show}), "there is no folder");
-  refused(program({"check", house_.folder.file("other.toml", "kit = \"" + std::string(5000, 'k') + "\"\n[show]\ntitle = \"S\"\n")}), "cannot be read: File name too long");
+  refused(program({"check", house_.folder.file("other.toml",
+                                               "kit = \"" + std::string(5000, 'k') + "\"\n[show]\ntitle = \"S\"\n")}),
+          "cannot be read: File name too long");
   fs::remove(house_.kit());
   fs::create_directories(house_.kit());
   fs::create_symlink("kit.toml", house_.kit() / "kit.toml");
@@ -59,7 +61,8 @@ TEST_CASE("a kit that is a link in a circle, or links to nothing, is told") {
   fs::remove(house_.kit() / "kit.toml");
   fs::create_symlink("layouts", house_.kit() / "layouts");
   std::ofstream(house_.kit() / "kit.toml") << house << one_case;
-  refused(program({"print", show, "--out", (house_.folder.path / "out").string()}), "cannot be read: Too many levels of symbolic links");
+  refused(program({"print", show, "--out", (house_.folder.path / "out").string()}),
+          "cannot be read: Too many levels of symbolic links");
 }
 
 TEST_CASE("files above 64 MiB are refused by every reader") {
@@ -90,27 +93,37 @@ TEST_CASE("a name of a megabyte is taken, and told where it has no room") {
   const House h("names");
   const std::size_t megabyte = dunnage::turns(1000000);
   const std::string name(megabyte, 'W');
-  const std::string kit = house + one_case + "[[case]]\ncode = \"LONG\"\nname = \"" + name + "\"\nform = \"box\"\nhome = \"Rack\"\nweighed = \"9 kg\"\ngoes = \"always\"\n";
+  const std::string kit = house + one_case + "[[case]]\ncode = \"LONG\"\nname = \"" + name +
+                          "\"\nform = \"box\"\nhome = \"Rack\"\nweighed = \"9 kg\"\ngoes = \"always\"\n";
   CHECK(h.check(kit).code == 2);
-  refused(program({"print", (h.folder.path / "show.toml").string(), "--out", (h.folder.path / "out").string()}), " begins something taller than a page that cannot be parted");
+  refused(program({"print", (h.folder.path / "show.toml").string(), "--out", (h.folder.path / "out").string()}),
+          " begins something taller than a page that cannot be parted");
   refused(program({"label", h.kit().string(), "--out", (h.folder.path / "out.pdf").string()}), "WWW");
   CHECK_FALSE(fs::exists(h.folder.path / "out"));
-  refused(h.check(house + one_case + "[[case]]\ncode = \"" + name + "\"\nname = \"N\"\nform = \"box\"\nholds = [{ item = \"" + name + "\", count = 1 }]\n"), "WWW");
+  refused(h.check(house + one_case + "[[case]]\ncode = \"" + name +
+                  "\"\nname = \"N\"\nform = \"box\"\nholds = [{ item = \"" + name + "\", count = 1 }]\n"),
+          "WWW");
   // In a spreadsheet and in a list of scans: one long line, and one long run of blanks.
-  for (const std::string& cell : {name, std::string(megabyte, ' '), std::string(megabyte, '9'), "\"" + std::string(megabyte, ',') + "\"", std::string(megabyte, '"')}) {
+  for (const std::string& cell : {name, std::string(megabyte, ' '), std::string(megabyte, '9'),
+                                  "\"" + std::string(megabyte, ',') + "\"", std::string(megabyte, '"')}) {
     std::ofstream(h.kit() / "kit.toml", std::ios::binary) << house << one_case;
-    const std::string sheet = h.folder.file("gear.csv", "code,name,weight (kg),size (cm),contents,count\nA1,Box," + cell + "," + cell + "," + cell + "," + cell + "\n");
+    const std::string sheet = h.folder.file("gear.csv", "code,name,weight (kg),size (cm),contents,count\nA1,Box," +
+                                                            cell + "," + cell + "," + cell + "," + cell + "\n");
     const int code = program({"import", sheet, "--dry-run", "--kit", h.kit().string()}).code;
     CHECK((code == 0 || code == 1 || code == 2));
-    CHECK(program({"tally", (h.folder.path / "show.toml").string(), "--back", h.folder.file("scans.txt", "BOX " + cell + "\n12:00 " + cell + " 12:00\n" + cell + "\n")}).code != 3);
+    CHECK(program({"tally", (h.folder.path / "show.toml").string(), "--back",
+                   h.folder.file("scans.txt", "BOX " + cell + "\n12:00 " + cell + " 12:00\n" + cell + "\n")})
+              .code != 3);
   }
 }
 
 TEST_CASE("sixty canopies, alike in all but their names, print on every sheet") {
   const House h("canopies");
-  const std::string canopy = "[[structure]]\ncode = \"CANOPY\"\nkind = \"canopy\"\nlegs = [\"NW\", \"NE\", \"SE\", \"SW\"]\n";
+  const std::string canopy =
+      "[[structure]]\ncode = \"CANOPY\"\nkind = \"canopy\"\nlegs = [\"NW\", \"NE\", \"SE\", \"SW\"]\n";
   std::string show = plain_show;
-  for (int i = 1; i <= 60; ++i) show += "[[use]]\nstructure = \"CANOPY\"\nas = \"canopy of the stall of number " + std::to_string(i) + "\"\n";
+  for (int i = 1; i <= 60; ++i)
+    show += "[[use]]\nstructure = \"CANOPY\"\nas = \"canopy of the stall of number " + std::to_string(i) + "\"\n";
   REQUIRE(h.check(house + one_case + canopy, show).code == 2);
   const std::string out = (h.folder.path / "out").string();
   const Ran ran = program({"print", (h.folder.path / "show.toml").string(), "--out", out});
@@ -122,13 +135,16 @@ TEST_CASE("sixty canopies, alike in all but their names, print on every sheet") 
 
 TEST_CASE("figures beyond all sense are refused at their place") {
   const House h("figures");
-  for (const std::string mass : {"1e308 kg", "-0 kg", "0 kg", "-1 kg", "nan kg", "inf kg", "1e-308 kg", "1e999 kg", "99999999999999999999 kg", "0x10 kg", "1_0 kg"}) {
+  for (const std::string mass : {"1e308 kg", "-0 kg", "0 kg", "-1 kg", "nan kg", "inf kg", "1e-308 kg", "1e999 kg",
+                                 "99999999999999999999 kg", "0x10 kg", "1_0 kg"}) {
     INFO(mass);
-    const Ran ran = h.check(house + "[[case]]\ncode = \"BOX\"\nname = \"Box\"\nform = \"box\"\nweighed = \"" + mass + "\"\n");
+    const Ran ran =
+        h.check(house + "[[case]]\ncode = \"BOX\"\nname = \"Box\"\nform = \"box\"\nweighed = \"" + mass + "\"\n");
     refused(ran, "kit.toml:7:11: error: ");
     CHECK(ran.err.ends_with("1 error\n"));
   }
-  for (const std::string count : {"-1", "0", "10000", "9223372036854775807", "1e308", "nan", "inf", "-0.0", "1.5", "99999999999999999999"}) {
+  for (const std::string count :
+       {"-1", "0", "10000", "9223372036854775807", "1e308", "nan", "inf", "-0.0", "1.5", "99999999999999999999"}) {
     INFO(count);
     refused(h.check(house + one_case + "count = " + count + "\n"), "kit.toml:9:");
   }
@@ -152,12 +168,17 @@ TEST_CASE("zero below nothing prints as zero") {
 TEST_CASE("more pieces and pages than one run can hold are refused with the limit") {
   const House h("many");
   std::string kit = house;
-  const auto box = [](int i, int count) { return "[[case]]\ncode = \"B" + std::to_string(i) + "\"\nname = \"Box\"\nform = \"box\"\nhome = \"R\"\nweighed = \"9 kg\"\ngoes = \"always\"\ncount = " + std::to_string(count) + "\n"; };
+  const auto box = [](int i, int count) {
+    return "[[case]]\ncode = \"B" + std::to_string(i) +
+           "\"\nname = \"Box\"\nform = \"box\"\nhome = \"R\"\nweighed = \"9 kg\"\ngoes = \"always\"\ncount = " +
+           std::to_string(count) + "\n";
+  };
   for (int i = 0; i < 101; ++i) kit += box(i, 9999);
   refused(h.check(kit), "with this case the kit has more than 1000000 pieces");
   std::ofstream(h.kit() / "kit.toml") << house << box(1, 1000);
   const std::string out = (h.folder.path / "out.pdf").string();
-  refused(program({"label", h.kit().string(), "--copies", "1000", "--stock", "4x6-roll", "--out", out}), "1000000 labels on 1000000 pages, and one run prints at most 200000");
+  refused(program({"label", h.kit().string(), "--copies", "1000", "--stock", "4x6-roll", "--out", out}),
+          "1000000 labels on 1000000 pages, and one run prints at most 200000");
   CHECK_FALSE(fs::exists(out));
   refused(program({"label", h.kit().string(), "--copies", "99999999999999999999"}), "--copies");
 }
@@ -187,5 +208,6 @@ TEST_CASE("file names made from typed text are safe, and a name that is taken is
   CHECK(made("\xC3\xA9t\xC3\xA9.csv") == "t.toml");
   CHECK(made(std::string(240, 'x') + ".csv").size() < 120);
   program({"import", h.folder.file("gear list.csv", sheet), "--kit", h.kit().string()});
-  refused(program({"import", h.folder.file("gear-list.csv", sheet), "--kit", h.kit().string()}), "gear-list.toml is there already");
+  refused(program({"import", h.folder.file("gear-list.csv", sheet), "--kit", h.kit().string()}),
+          "gear-list.toml is there already");
 }

@@ -2,7 +2,6 @@
 // The load from end to end: the planner before its judge, and what the examples' vehicles carry.
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
-
 #include <set>
 
 #include "../effort.h"
@@ -17,7 +16,8 @@ using namespace dunnage::instances;
 TEST_CASE("random shows: the judge, who shares no code with the planner, finds no fault in any load") {
   std::map<std::string, int> faulty;
   for (unsigned seed = 1; seed <= turns(500); ++seed) {
-    const World world = read_world(ShowMaker(seed).make(8 + static_cast<int>(seed % 20), static_cast<int>(seed % 4), seed % 3 == 0));
+    const World world =
+        read_world(ShowMaker(seed).make(8 + static_cast<int>(seed % 20), static_cast<int>(seed % 4), seed % 3 == 0));
     const Loading loading = plan_load(world.catalogue, world.show, world.plan, {5'000'000, 20});
     for (const LoadFault& fault : load_faults(world.catalogue, world.show, world.plan, loading))
       ++faulty["seed " + std::to_string(seed) + ": " + fault.says.english()];
@@ -43,7 +43,10 @@ TEST_CASE("random shows with side doors and limits to piles: no fault, and no mo
       world.catalogue.kit.cases[i].stack_count = Sourced<int>{static_cast<int>(i / 2 % 3), {}};
     count(left_without);
     for (Vehicle& v : world.catalogue.kit.vehicles)
-      v.doors.push_back({seed % 2 == 0 ? "left side" : "right side", 1.2 * unit::metre, 1.6 * unit::metre, {},
+      v.doors.push_back({seed % 2 == 0 ? "left side" : "right side",
+                         1.2 * unit::metre,
+                         1.6 * unit::metre,
+                         {},
                          Sourced<Length>{(seed % 5) * 0.2 * unit::metre, {}}});
     count(left);
   }

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: MIT
 // Both example packets from text to paper, judged by other people's programs: qpdf, poppler, MuPDF, and two decoders
 // of QR codes.
-#include <catch2/catch.hpp>
-
 #include <algorithm>
+#include <catch2/catch.hpp>
 #include <fstream>
-#include <nlohmann/json.hpp>
 #include <map>
+#include <nlohmann/json.hpp>
 
 #include "../shell.h"
 #include "base/unit.h"
@@ -17,11 +16,10 @@
 #include "run/house_style.h"
 #include "run/load_show.h"
 
-
 using dunnage::bytes_of;
 using dunnage::example;
-using dunnage::program;
 using dunnage::Folder;
+using dunnage::program;
 using dunnage::Ran;
 using dunnage::shell;
 namespace fs = std::filesystem;
@@ -61,14 +59,18 @@ void check_file(const fs::path& pdf, const Folder& scratch) {
   CHECK(shell("pdftotext " + pdf.string() + " /dev/null 2>&1").out.empty());
   // Debian builds MuPDF without colour profiles, and it says so each time.
   CHECK(shell("mutool draw -q -r 30 -o " + (scratch.path / "p%d.png").string() + " " + pdf.string() +
-              " 2>&1 | grep -v 'ICC support is not available'").out.empty());
-  const std::string fonts = shell("pdffonts " + pdf.string() + " 2>&1 | tail -n +3 | awk '{print $(NF-4)}' | sort -u").out;
+              " 2>&1 | grep -v 'ICC support is not available'")
+            .out.empty());
+  const std::string fonts =
+      shell("pdffonts " + pdf.string() + " 2>&1 | tail -n +3 | awk '{print $(NF-4)}' | sort -u").out;
   CHECK(fonts == "yes\n");
 }
 
 bool has_word(const std::string& text, const std::string& word) {
   for (std::size_t at = 0; (at = text.find(word, at)) != std::string::npos; ++at) {
-    auto part_of_word = [&](std::size_t i) { return i < text.size() && (std::isalnum(static_cast<unsigned char>(text[i])) || text[i] == '-'); };
+    auto part_of_word = [&](std::size_t i) {
+      return i < text.size() && (std::isalnum(static_cast<unsigned char>(text[i])) || text[i] == '-');
+    };
     if ((at == 0 || !part_of_word(at - 1)) && !part_of_word(at + word.size())) return true;
   }
   return false;
@@ -203,12 +205,14 @@ TEST_CASE("every QR of the labels is read by two decoders, at 203 and at 300 dpi
     const std::string zbar = shell("zbarimg -q --raw -Sdisable -Sqrcode.enable " + images + " 2>/dev/null").out;
     const std::string zxing = shell("for f in " + images + "; do ZXingReader -bytes $f; done 2>/dev/null").out;
     for (int u = 0; u < static_cast<int>(kit.catalogue.units.size()); ++u) {
-      const auto handling = dunnage::handling_of(kit.catalogue.case_at(u), kit.catalogue.mass_of(u), kit.catalogue.kit.house.lift);
+      const auto handling =
+          dunnage::handling_of(kit.catalogue.case_at(u), kit.catalogue.mass_of(u), kit.catalogue.kit.house.lift);
       const std::string& code = kit.catalogue.units[static_cast<std::size_t>(u)].code;
       INFO(code << " at " << dpi << " dpi");
       INFO(dunnage::label_text(kit.catalogue, handling, u, *words, dunnage::UnitSystem::us, revision));
       CHECK(has_word(text, code));
-      const std::string said = dunnage::label_text(kit.catalogue, handling, u, *words, dunnage::UnitSystem::us, revision);
+      const std::string said =
+          dunnage::label_text(kit.catalogue, handling, u, *words, dunnage::UnitSystem::us, revision);
       CHECK(reads(zbar, said));
       CHECK(reads(zxing, said));
     }

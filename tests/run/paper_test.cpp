@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 // Every sheet of both examples and of a show as large as any, on both papers, in both systems of units, in every
 // language and in two at once: nothing beyond the margins, no words on other words, none too small, pages counted.
-#include <catch2/catch.hpp>
-
 #include <algorithm>
+#include <catch2/catch.hpp>
 #include <map>
 #include <sstream>
 
@@ -151,8 +150,8 @@ struct LaidOut {
 
 /// All sheets of a show, laid out.
 std::vector<LaidOut> sheets_of(const Loaded& loaded, const Plan& plan, const Findings& findings, UnitSystem units,
-                             PaperSize paper, const std::vector<std::string>& languages,
-                             std::vector<LayoutProblem>& problems) {
+                               PaperSize paper, const std::vector<std::string>& languages,
+                               std::vector<LayoutProblem>& problems) {
   static Sources sources;
   Diagnostics style;
   PrintOptions options;
@@ -168,8 +167,17 @@ std::vector<LaidOut> sheets_of(const Loaded& loaded, const Plan& plan, const Fin
   REQUIRE_FALSE(style.has_errors());
   std::vector<Context> contexts;
   for (const Words& one : words)
-    contexts.push_back({loaded.catalogue, loaded.show, plan, findings, one, units,
-                        units == UnitSystem::us ? "mph" : "m/s", "0123abcd", {}, {}, {}});
+    contexts.push_back({loaded.catalogue,
+                        loaded.show,
+                        plan,
+                        findings,
+                        one,
+                        units,
+                        units == UnitSystem::us ? "mph" : "m/s",
+                        "0123abcd",
+                        {},
+                        {},
+                        {}});
   const auto [width, height] = sides(paper);
   std::vector<LaidOut> out;
   for (Sheet& sheet : make_sheets(kinds, layouts, contexts)) {
@@ -193,8 +201,8 @@ void check_show(const std::string& file) {
       for (const std::vector<std::string>& languages :
            {std::vector<std::string>{"en"}, std::vector<std::string>{"es"}, std::vector<std::string>{"fr"},
             std::vector<std::string>{"en", "es"}}) {
-        INFO((paper == PaperSize::a4 ? "A4, " : "Letter, ") << (units == UnitSystem::us ? "us, " : "metric, ")
-                                                          << languages.front() << " " << languages.back());
+        INFO((paper == PaperSize::a4 ? "A4, " : "Letter, ")
+             << (units == UnitSystem::us ? "us, " : "metric, ") << languages.front() << " " << languages.back());
         std::vector<LayoutProblem> problems;
         const std::vector<LaidOut> sheets = sheets_of(loaded, plan, findings, units, paper, languages, problems);
         for (const LayoutProblem& problem : problems) CHECK(sentence(problem) == "");
@@ -205,8 +213,12 @@ void check_show(const std::string& file) {
 
 }  // namespace
 
-TEST_CASE("every sheet of the outdoor example stands on its paper as it should") { check_show(example("outdoor-evening.toml")); }
-TEST_CASE("every sheet of the indoor example stands on its paper as it should") { check_show(example("indoor-afternoon.toml")); }
+TEST_CASE("every sheet of the outdoor example stands on its paper as it should") {
+  check_show(example("outdoor-evening.toml"));
+}
+TEST_CASE("every sheet of the indoor example stands on its paper as it should") {
+  check_show(example("indoor-afternoon.toml"));
+}
 TEST_CASE("every sheet of a show as large and wordy as any stands on its paper as it should") {
   const Folder folder("stress");
   check_show(write_stress_show(folder));

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 // A season with one kit: begin, import, label, print, pull, lose two and find one, tally, weigh, print again.
 #include <catch2/catch.hpp>
-
 #include <fstream>
 #include <nlohmann/json.hpp>
 
@@ -53,9 +52,13 @@ TEST_CASE("a season") {
   fs::copy(at("crew/kit"), at("kit-before"));
 
   // New cases come from a spreadsheet and get labels.
-  const std::string sheet = folder.file("new.csv", "Code,Name,Type,Qty,Weight (lb),Shelf,Place,Handles,Goes\nMAT,Cable mat,loose,3,14,Shelf C,stage,1,always\nAID,First aid box,box,1,6,Shelf A,stage,1,always\n");
+  const std::string sheet =
+      folder.file("new.csv",
+                  "Code,Name,Type,Qty,Weight (lb),Shelf,Place,Handles,Goes\nMAT,Cable mat,loose,3,14,Shelf "
+                  "C,stage,1,always\nAID,First aid box,box,1,6,Shelf A,stage,1,always\n");
   CHECK(program({"import", sheet, "--kit", at("crew/kit"), "--column", "Goes=goes"}).code == 0);
-  const Ran label = program({"label", at("crew/kit"), "--since", at("kit-before"), "--stock", "4x6-roll", "--out", at("labels.pdf")});
+  const Ran label =
+      program({"label", at("crew/kit"), "--since", at("kit-before"), "--stock", "4x6-roll", "--out", at("labels.pdf")});
   CHECK(label.code == 0);
   CHECK(label.out.find("MAT-1        new\nMAT-2        new\nMAT-3        new\nAID          new\n") == 0);
   const std::string labels = text_of(at("labels.pdf"));
@@ -66,7 +69,9 @@ TEST_CASE("a season") {
   const std::string show = at("crew/show.toml");
   CHECK(program({"print", show, "--out", at("paper")}).code == 0);
   CHECK(text_of(at("paper/pull-sheet.pdf")).find("MAT-2") != std::string::npos);
-  const std::string ana = folder.file("ana.txt", "16:02 DESK  Console trunk\nmass 86 lb (1a2b)\nroll; 2 people\nbelongs to Our sound crew\nphone your number\n\nMICS\ncable wheel squeaks\n");
+  const std::string ana = folder.file("ana.txt",
+                                      "16:02 DESK  Console trunk\nmass 86 lb (1a2b)\nroll; 2 people\nbelongs to Our "
+                                      "sound crew\nphone your number\n\nMICS\ncable wheel squeaks\n");
   const std::string ben = folder.file("ben.txt", "\nBAG-1,TORCH\r\nMAT-1\r\nMAT-2\r\nMAT-3\r\nAID\r\nAID\r\n");
   const Ran pulled = program({"tally", show, "--out", ana, "--out", ben});
   CHECK(pulled.code == 0);
@@ -92,12 +97,15 @@ TEST_CASE("a season") {
 
   // Everything is weighed; the lost mat leaves the kit by hand. Every other byte of the kit stays.
   const std::string before = bytes_of(at("crew/kit/cases.toml"));
-  const std::string scale = folder.file("scale.csv", "code;weight\nMICS;\"14,5 lb\"\nBAG-1;27 lb\nBAG-2;25 lb\nDESK;88 lb\n");
+  const std::string scale =
+      folder.file("scale.csv", "code;weight\nMICS;\"14,5 lb\"\nBAG-1;27 lb\nBAG-2;25 lb\nDESK;88 lb\n");
   CHECK(program({"import", scale, "--kit", at("crew/kit"), "--weights"}).code == 0);
   std::string undone = bytes_of(at("crew/kit/cases.toml"));
   CHECK(undone.find("weighed = \"14.5 lb\"") != std::string::npos);
-  for (const auto& [now, then] : std::vector<std::pair<std::string, std::string>>{
-           {"weighed = \"14.5 lb\"\n", ""}, {"\"88 lb\"", "\"86 lb\""}, {"\n[[unit]]\ncode = \"BAG-2\"\nweighed = \"25 lb\"\n", ""}}) {
+  for (const auto& [now, then] :
+       std::vector<std::pair<std::string, std::string>>{{"weighed = \"14.5 lb\"\n", ""},
+                                                        {"\"88 lb\"", "\"86 lb\""},
+                                                        {"\n[[unit]]\ncode = \"BAG-2\"\nweighed = \"25 lb\"\n", ""}}) {
     const std::size_t place = undone.find(now);
     REQUIRE(place != std::string::npos);
     undone.replace(place, now.size(), then);
@@ -110,5 +118,6 @@ TEST_CASE("a season") {
   CHECK(text_of(at("paper/pull-sheet.pdf")).find("88 lb") != std::string::npos);
   CHECK(program({"why", show, "MAT-2"}).out.find("lost at the hall") != std::string::npos);
   CHECK(program({"check", show}).out.find("8 pieces go") == 0);
-  CHECK(program({"label", at("crew/kit"), "--since", at("kit-before"), "MICS", "--out", at("one.pdf")}).out.find("MICS         mass") == 0);
+  CHECK(program({"label", at("crew/kit"), "--since", at("kit-before"), "MICS", "--out", at("one.pdf")})
+            .out.find("MICS         mass") == 0);
 }

@@ -2,7 +2,6 @@
 // Nothing that a sheet says of its own stays English in another language. The words of that language are a row of dots
 // here, so that whatever still reads as a phrase was typed by the house, or was forgotten.
 #include <catch2/catch.hpp>
-
 #include <regex>
 #include <set>
 
@@ -69,12 +68,14 @@ std::string left_on_sheets(const std::string& file) {
   const Plan plan = plan_show(loaded.catalogue, loaded.show);
   const Findings findings = check_all(loaded.catalogue, loaded.show, plan);
   const Words words = dots();
-  const Context context = {loaded.catalogue, loaded.show, plan, findings, words, loaded.catalogue.kit.house.units, "mph", "7", {}, {}, {}};
+  const Context context = {
+      loaded.catalogue, loaded.show, plan, findings, words, loaded.catalogue.kit.house.units, "mph", "7", {}, {}, {}};
   std::string out;
   for (const DocumentKind& kind : document_kinds()) {
     const Made sheet = kind.make(context);
     if (const Document* document = std::get_if<Document>(&sheet))
-      for (const std::string& phrase : english_left(loaded, all_of(*document))) out += std::string(kind.name) + ": " + phrase + "\n";
+      for (const std::string& phrase : english_left(loaded, all_of(*document)))
+        out += std::string(kind.name) + ": " + phrase + "\n";
   }
   return out;
 }
@@ -90,15 +91,20 @@ TEST_CASE("nothing that a sheet says of its own stays English") {
 
 TEST_CASE("where little is given, what is missing is named in the language too") {
   const Folder folder("sentences");
-  const std::string kit = "[house]\nname = \"H\"\n[[case]]\ncode = \"AMP\"\nname = \"Amp\"\nform = \"box\"\ndraws = \"900 W\"\ngoes = \"always\"\n"
-                          "[[case]]\ncode = \"MIXER\"\nname = \"Mixer\"\nform = \"box\"\nper = [{ every = 2, of = \"input\", send = 3 }]\n"
-                          "[[structure]]\ncode = \"CAN\"\nname = \"Canopy\"\nkind = \"canopy\"\n"
-                          "[[structure]]\ncode = \"MAST\"\nname = \"Mast\"\nkind = \"tower\"\n";
+  const std::string kit =
+      "[house]\nname = \"H\"\n[[case]]\ncode = \"AMP\"\nname = \"Amp\"\nform = \"box\"\ndraws = \"900 W\"\ngoes = "
+      "\"always\"\n"
+      "[[case]]\ncode = \"MIXER\"\nname = \"Mixer\"\nform = \"box\"\nper = [{ every = 2, of = \"input\", send = 3 }]\n"
+      "[[structure]]\ncode = \"CAN\"\nname = \"Canopy\"\nkind = \"canopy\"\n"
+      "[[structure]]\ncode = \"MAST\"\nname = \"Mast\"\nkind = \"tower\"\n";
   std::filesystem::create_directories(folder.path / "kit");
   folder.file("kit/kit.toml", kit);
-  const std::string show = folder.file("show.toml", "kit = \"kit\"\n[show]\ntitle = \"Eve\"\ndate = 2027-06-19\n[[use]]\nstructure = \"CAN\"\nas = \"can\"\nwalls = [\"N\"]\n"
-                                                    "[[use]]\nstructure = \"MAST\"\nas = \"mast\"\n[[supply]]\nname = \"gen\"\nkind = \"generator\"\n"
-                                                    "[[circuit]]\nname = \"one\"\nsupply = \"gen\"\nfeeds = [{ code = \"AMP\", count = 1 }]\n"
-                                                    "[[input]]\nchannel = 1\nsource = \"voice\"\n[[mix]]\noutput = \"1\"\nwho = \"all\"\n");
+  const std::string show =
+      folder.file("show.toml",
+                  "kit = \"kit\"\n[show]\ntitle = \"Eve\"\ndate = 2027-06-19\n[[use]]\nstructure = \"CAN\"\nas = "
+                  "\"can\"\nwalls = [\"N\"]\n"
+                  "[[use]]\nstructure = \"MAST\"\nas = \"mast\"\n[[supply]]\nname = \"gen\"\nkind = \"generator\"\n"
+                  "[[circuit]]\nname = \"one\"\nsupply = \"gen\"\nfeeds = [{ code = \"AMP\", count = 1 }]\n"
+                  "[[input]]\nchannel = 1\nsource = \"voice\"\n[[mix]]\noutput = \"1\"\nwho = \"all\"\n");
   CHECK(left_on_sheets(show) == "");
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 // What belongs on a system: manual page, completion and schema, each judged by the program that will read it.
 #include <catch2/catch.hpp>
-
 #include <fstream>
 
 #include "../shell.h"
@@ -33,7 +32,9 @@ TEST_CASE("three shells take their completion, and bash completes a command and 
     CHECK(said.out.empty());
   }
   const auto complete = [&](const std::string& words, const std::string& count) {
-    return shell("cd /proc/self/task && bash -c '. " + (folder.path / "bash").string() + "; COMP_WORDS=(" + words + "); COMP_CWORD=" + count + "; _dunnage; echo ${COMPREPLY[*]}'").out;
+    return shell("cd /proc/self/task && bash -c '. " + (folder.path / "bash").string() + "; COMP_WORDS=(" + words +
+                 "); COMP_CWORD=" + count + "; _dunnage; echo ${COMPREPLY[*]}'")
+        .out;
   };
   CHECK(complete("dunnage ta", "1") == "tally\n");
   CHECK(complete("dunnage tally --b", "2") == "--back\n");
@@ -70,13 +71,21 @@ for name in sys.argv[2:]:
     for e in jsonschema.Draft7Validator(schema).iter_errors(plain(tomllib.load(open(name, 'rb')))):
         print(list(e.path), e.message)
 )");
-  const std::string kit = folder.file("kit.json", program({"list", "kit-keys", "--json"}).out), show = folder.file("show.json", program({"list", "show-keys", "--json"}).out);
+  const std::string kit = folder.file("kit.json", program({"list", "kit-keys", "--json"}).out),
+                    show = folder.file("show.json", program({"list", "show-keys", "--json"}).out);
   const std::string project = PROJECT_DIR;
-  CHECK(shell("python3 " + judge + " " + kit + " " + project + "/examples/kit/*.toml " + project + "/examples/begin/*/kit/*.toml 2>&1").out.empty());
-  CHECK(shell("python3 " + judge + " " + show + " " + project + "/examples/*.toml " + project + "/examples/begin/*/show.toml 2>&1").out.empty());
-  const std::string wrong = folder.file("wrong.toml", "[[case]]\nname = \"x\"\nform = \"chest\"\ncount = \"two\"\nwieghed = \"3 lb\"\ngoes = [{ after_dark = \"yes\" }]\n");
+  CHECK(shell("python3 " + judge + " " + kit + " " + project + "/examples/kit/*.toml " + project +
+              "/examples/begin/*/kit/*.toml 2>&1")
+            .out.empty());
+  CHECK(shell("python3 " + judge + " " + show + " " + project + "/examples/*.toml " + project +
+              "/examples/begin/*/show.toml 2>&1")
+            .out.empty());
+  const std::string wrong = folder.file("wrong.toml",
+                                        "[[case]]\nname = \"x\"\nform = \"chest\"\ncount = \"two\"\nwieghed = \"3 "
+                                        "lb\"\ngoes = [{ after_dark = \"yes\" }]\n");
   const std::string told = shell("python3 " + judge + " " + kit + " " + wrong + " 2>&1").out;
-  for (const std::string mistake : {"'code' is a required property", "'chest' is not one of", "'two' is not of type 'integer'", "'wieghed' was unexpected", "'goes'"}) {
+  for (const std::string mistake : {"'code' is a required property", "'chest' is not one of",
+                                    "'two' is not of type 'integer'", "'wieghed' was unexpected", "'goes'"}) {
     INFO(told);
     CHECK(told.find(mistake) != std::string::npos);
   }

@@ -2,7 +2,6 @@
 // Facts of the trade, each of them common practice, no source: what a crew chief takes for granted must come out of
 // the whole program, on the sheets.
 #include <catch2/catch.hpp>
-
 #include <filesystem>
 #include <nlohmann/json.hpp>
 
@@ -26,7 +25,8 @@ code = "BAG"
 name = "Sand bag"
 form = "bag"
 count = 8
-weighed = ")" + bag + R"("
+weighed = ")" +
+         bag + R"("
 [[case]]
 code = "CANOPY-BAG"
 name = "Canopy bag"
@@ -65,8 +65,10 @@ std::string show_with(const std::string& setting, int bags_a_leg) {
   std::string out = "kit = \"kit\"\n[show]\ntitle = \"Yard\"\ndate = 2027-05-01\nsetting = \"" + setting +
                     "\"\nconsole = \"console-digital\"\n";
   if (bags_a_leg > 0)
-    out += "[[use]]\nstructure = \"CANOPY\"\nas = \"desk canopy\"\nballast = [{ legs = \"each\", code = \"BAG\", count = " +
-           std::to_string(bags_a_leg) + " }]\n";
+    out +=
+        "[[use]]\nstructure = \"CANOPY\"\nas = \"desk canopy\"\nballast = [{ legs = \"each\", code = \"BAG\", count "
+        "= " +
+        std::to_string(bags_a_leg) + " }]\n";
   return out;
 }
 
@@ -115,5 +117,6 @@ TEST_CASE("an indoor show leaves shelter, ballast and covers at home (common pra
 TEST_CASE("a digital console brings a digital spare (common practice, no source)") {
   const Yard yard("50 lb", "indoor", 0);
   CHECK(program({"why", yard.show, "DESK-B"}).out.find("stands by for DESK (console-digital)") != std::string::npos);
-  CHECK(program({"why", yard.show, "DESK"}).out.find("the show's console asks for console-digital") != std::string::npos);
+  CHECK(program({"why", yard.show, "DESK"}).out.find("the show's console asks for console-digital") !=
+        std::string::npos);
 }

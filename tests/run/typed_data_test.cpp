@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 // Every name, note, place and time that somebody typed is found on the paper, as poppler reads it back with the box of
 // each word: the words of one text stand next to each other, along a line or in lines below each other.
-#include <catch2/catch.hpp>
 #include <toml++/toml.h>
 
 #include <algorithm>
+#include <catch2/catch.hpp>
 #include <cmath>
 #include <cstdlib>
 #include <map>
@@ -12,10 +12,10 @@
 
 #include "../shell.h"
 #include "base/unit.h"
+#include "plan/plan_show.h"
 #include "program.h"
 #include "run/load_show.h"
 #include "run/packet_sheets.h"
-#include "plan/plan_show.h"
 #include "stress_show.h"
 
 using namespace dunnage;
@@ -33,8 +33,10 @@ double number_after(const std::string& line, const std::string& key) {
 }
 
 std::string plain_text(std::string text) {
-  for (const auto& [from, to] : std::map<std::string, std::string>{{"&amp;", "&"}, {"&lt;", "<"}, {"&gt;", ">"}, {"&quot;", "\""}, {"&apos;", "'"}})
-    for (std::size_t at = 0; (at = text.find(from, at)) != std::string::npos; at += to.size()) text.replace(at, from.size(), to);
+  for (const auto& [from, to] : std::map<std::string, std::string>{
+           {"&amp;", "&"}, {"&lt;", "<"}, {"&gt;", ">"}, {"&quot;", "\""}, {"&apos;", "'"}})
+    for (std::size_t at = 0; (at = text.find(from, at)) != std::string::npos; at += to.size())
+      text.replace(at, from.size(), to);
   return text;
 }
 
@@ -43,7 +45,8 @@ class ReadBack {
  public:
   explicit ReadBack(const fs::path& folder) {
     for (const auto& entry : fs::directory_iterator(folder))
-      if (entry.path().extension() == ".pdf") read(shell("pdftotext -bbox-layout " + entry.path().string() + " - 2>&1").out);
+      if (entry.path().extension() == ".pdf")
+        read(shell("pdftotext -bbox-layout " + entry.path().string() + " - 2>&1").out);
   }
 
   /// Punctuation that a sheet puts after a text is no part of it.
@@ -59,7 +62,8 @@ class ReadBack {
       const std::vector<std::size_t> places = places_of(words[w]);  // in the order of the pages
       for (const auto& [before, left] : ends) {
         const int page = all_[before].page;
-        auto at = std::lower_bound(places.begin(), places.end(), page, [&](std::size_t one, int p) { return all_[one].page < p; });
+        auto at = std::lower_bound(places.begin(), places.end(), page,
+                                   [&](std::size_t one, int p) { return all_[one].page < p; });
         for (; at != places.end() && all_[*at].page <= page + 1; ++at)
           if (follows(all_[before], all_[*at], left)) next[*at] = std::min(left, all_[*at].left);
       }
@@ -97,7 +101,8 @@ class ReadBack {
       const std::size_t begin = line.find("<word ");
       if (begin == std::string::npos) continue;
       const std::size_t open = line.find('>', begin) + 1;
-      Seen seen{number_after(line, "xMin=\""), number_after(line, "yMin=\""), number_after(line, "xMax=\""), number_after(line, "yMax=\""), page_};
+      Seen seen{number_after(line, "xMin=\""), number_after(line, "yMin=\""), number_after(line, "xMax=\""),
+                number_after(line, "yMax=\""), page_};
       const std::string word = plain_text(line.substr(open, line.find("</word>") - open));
       const double letter = (seen.right - seen.left) / static_cast<double>(word.size());
       for (const std::string& part : parts_of(word)) {
@@ -111,11 +116,14 @@ class ReadBack {
 
   /// The next word stands to the right, a space away, or begins a line below.
   static bool follows(const Seen& before, const Seen& next, double left) {
-    if (next.page == before.page + 1) return std::abs(next.left - left) < 1;  // a row taller than its page goes on at its edge
+    if (next.page == before.page + 1)
+      return std::abs(next.left - left) < 1;  // a row taller than its page goes on at its edge
     if (before.page != next.page) return false;
     const double height = before.bottom - before.top;
-    if (std::abs(next.bottom - before.bottom) < 0.3 * height) return next.left > before.right - 0.2 * height && next.left < before.right + height;
-    return next.top > before.top + 0.5 * height && next.top < before.top + 2.2 * height && next.left < before.right && next.left < left + 25 * height;
+    if (std::abs(next.bottom - before.bottom) < 0.3 * height)
+      return next.left > before.right - 0.2 * height && next.left < before.right + height;
+    return next.top > before.top + 0.5 * height && next.top < before.top + 2.2 * height && next.left < before.right &&
+           next.left < left + 25 * height;
   }
 
   std::vector<Seen> all_;
@@ -171,7 +179,8 @@ std::vector<std::pair<std::string, std::string>> typed_of_cases(const Loaded& lo
 
 bool is_quantity(const std::string& text) {
   const auto& units = unit_names();
-  return std::any_of(units.begin(), units.end(), [&](const UnitName& unit) { return parse_quantity(text, unit.measure).si.has_value(); });
+  return std::any_of(units.begin(), units.end(),
+                     [&](const UnitName& unit) { return parse_quantity(text, unit.measure).si.has_value(); });
 }
 
 /// `quantities`: those too, where the show is typed as the house prints.

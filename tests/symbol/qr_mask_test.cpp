@@ -15,9 +15,12 @@ std::string random_text(std::mt19937& dice, std::size_t length) {
   std::string text;
   const int kind = static_cast<int>(dice() % 4);
   while (text.size() < length) {
-    if (kind == 0) text += static_cast<char>('0' + dice() % 10);
-    else if (kind == 1) text += 'a';
-    else text += letters[dice() % letters.size()];
+    if (kind == 0)
+      text += static_cast<char>('0' + dice() % 10);
+    else if (kind == 1)
+      text += 'a';
+    else
+      text += letters[dice() % letters.size()];
   }
   return text;
 }

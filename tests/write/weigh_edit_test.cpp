@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
 // Only the masses change; every other byte stays.
+#include "write/weigh_edit.h"
+
 #include <catch2/catch.hpp>
 
 #include "../read/telling.h"
 #include "write/csv_out.h"
 #include "write/intake_text.h"
-#include "write/weigh_edit.h"
 
 using namespace dunnage;
 
@@ -35,9 +36,13 @@ const std::string head = "[house]\r\nname = \"Añil\" # whose\r\n\r\n[[case]]\r\
 }  // namespace
 
 TEST_CASE("a mass that is there is replaced, one that is not comes after the code") {
-  const std::string kit = head + "  code = 'A' # ä\r\nname = \"á\"\r\nform = \"box\"\r\nweighed = \"10 lb\"   # last year\r\n[[case]]\r\n\tcode = \"B\"\t#x\r\nname=\"b\"\r\nform=\"bag\"\r\n";
+  const std::string kit = head +
+                          "  code = 'A' # ä\r\nname = \"á\"\r\nform = \"box\"\r\nweighed = \"10 lb\"   # last "
+                          "year\r\n[[case]]\r\n\tcode = \"B\"\t#x\r\nname=\"b\"\r\nform=\"bag\"\r\n";
   CHECK(weigh(kit, {{"A", "12 lb"}, {"B", "3.5 kg"}}).text ==
-        head + "  code = 'A' # ä\r\nname = \"á\"\r\nform = \"box\"\r\nweighed = \"12 lb\"   # last year\r\n[[case]]\r\n\tcode = \"B\"\t#x\r\n\tweighed = \"3.5 kg\"\r\nname=\"b\"\r\nform=\"bag\"\r\n");
+        head +
+            "  code = 'A' # ä\r\nname = \"á\"\r\nform = \"box\"\r\nweighed = \"12 lb\"   # last "
+            "year\r\n[[case]]\r\n\tcode = \"B\"\t#x\r\n\tweighed = \"3.5 kg\"\r\nname=\"b\"\r\nform=\"bag\"\r\n");
   CHECK(weigh(kit, {{"A", "10 lb"}}).changes == 0);
   CHECK(weigh(kit, {{"A", "10 lb"}}).text == kit);
 }
@@ -46,36 +51,52 @@ TEST_CASE("one of several gets a [[unit]], or its own changed; all alike set the
   const std::string kit = "[house]\nname = \"h\"\n[[case]]\ncode = \"BAG\"\nname = \"b\"\nform = \"bag\"\ncount = 2";
   CHECK(weigh(kit, {{"BAG-2", "9 kg"}}).text == kit + "\n\n[[unit]]\ncode = \"BAG-2\"\nweighed = \"9 kg\"\n");
   const std::string with = kit + "\n[[unit]]\ncode = \"BAG-2\"\nhome = \"Rack\"\n";
-  CHECK(weigh(with, {{"BAG-2", "9 kg"}}).text == kit + "\n[[unit]]\ncode = \"BAG-2\"\nweighed = \"9 kg\"\nhome = \"Rack\"\n");
-  CHECK(weigh(kit, {{"BAG-1", "9 kg"}, {"BAG-2", "9 kg"}}).text.find("code = \"BAG\"\nweighed = \"9 kg\"\nname") != std::string::npos);
+  CHECK(weigh(with, {{"BAG-2", "9 kg"}}).text ==
+        kit + "\n[[unit]]\ncode = \"BAG-2\"\nweighed = \"9 kg\"\nhome = \"Rack\"\n");
+  CHECK(weigh(kit, {{"BAG-1", "9 kg"}, {"BAG-2", "9 kg"}}).text.find("code = \"BAG\"\nweighed = \"9 kg\"\nname") !=
+        std::string::npos);
   const std::string two = weigh(kit, {{"BAG-1", "8 kg"}, {"BAG-2", "9 kg"}}).text;
-  CHECK(two == kit + "\n\n[[unit]]\ncode = \"BAG-1\"\nweighed = \"8 kg\"\n\n[[unit]]\ncode = \"BAG-2\"\nweighed = \"9 kg\"\n");
+  CHECK(two ==
+        kit + "\n\n[[unit]]\ncode = \"BAG-1\"\nweighed = \"8 kg\"\n\n[[unit]]\ncode = \"BAG-2\"\nweighed = \"9 kg\"\n");
 }
 
 TEST_CASE("a case's own reading beside those of its units: each has what the scale said") {
-  const std::string kit = "[house]\nname = \"h\"\n[[case]]\ncode = \"BAG\"\nname = \"b\"\nform = \"bag\"\ncount = 2\nweighed = \"27 lb\"\n";
-  const std::string heavy = "[house]\nname = \"h\"\n[[case]]\ncode = \"BAG\"\nname = \"b\"\nform = \"bag\"\ncount = 2\nweighed = \"30 lb\"\n";
-  const auto unit = [](const std::string& code, const std::string& mass) { return "\n[[unit]]\ncode = \"" + code + "\"\nweighed = \"" + mass + "\"\n"; };
-  CHECK(weigh(kit, {{"BAG", "30 lb"}, {"BAG-1", "25 lb"}, {"BAG-2", "25 lb"}}).text == heavy + unit("BAG-1", "25 lb") + unit("BAG-2", "25 lb"));
+  const std::string kit =
+      "[house]\nname = \"h\"\n[[case]]\ncode = \"BAG\"\nname = \"b\"\nform = \"bag\"\ncount = 2\nweighed = \"27 lb\"\n";
+  const std::string heavy =
+      "[house]\nname = \"h\"\n[[case]]\ncode = \"BAG\"\nname = \"b\"\nform = \"bag\"\ncount = 2\nweighed = \"30 lb\"\n";
+  const auto unit = [](const std::string& code, const std::string& mass) {
+    return "\n[[unit]]\ncode = \"" + code + "\"\nweighed = \"" + mass + "\"\n";
+  };
+  CHECK(weigh(kit, {{"BAG", "30 lb"}, {"BAG-1", "25 lb"}, {"BAG-2", "25 lb"}}).text ==
+        heavy + unit("BAG-1", "25 lb") + unit("BAG-2", "25 lb"));
   CHECK(weigh(kit, {{"BAG-1", "27 lb"}, {"BAG", "30 lb"}}).text == heavy + unit("BAG-1", "27 lb"));
   CHECK(weigh(kit, {{"BAG-1", "30 lb"}, {"BAG", "30 lb"}}).text == heavy);
 }
 
 TEST_CASE("a case of one whose [[unit]] says a mass gets it there") {
-  const std::string kit = "[house]\nname = \"h\"\n[[case]]\ncode = \"DESK\"\nname = \"d\"\nform = \"trunk\"\nweighed = \"86 lb\"\n[[unit]]\ncode = \"DESK\"\n";
+  const std::string kit =
+      "[house]\nname = \"h\"\n[[case]]\ncode = \"DESK\"\nname = \"d\"\nform = \"trunk\"\nweighed = \"86 "
+      "lb\"\n[[unit]]\ncode = \"DESK\"\n";
   CHECK(weigh(kit + "weighed = \"80 lb\"\n", {{"DESK", "90 lb"}}).text == kit + "weighed = \"90 lb\"\n");
   CHECK(weigh(kit + "weighed = \"80 lb\"\n", {{"DESK", "86 lb"}}).text == kit + "weighed = \"86 lb\"\n");
-  CHECK(weigh(kit + "home = \"Van\"\n", {{"DESK", "90 lb"}}).text.find("form = \"trunk\"\nweighed = \"90 lb\"") != std::string::npos);
+  CHECK(weigh(kit + "home = \"Van\"\n", {{"DESK", "90 lb"}}).text.find("form = \"trunk\"\nweighed = \"90 lb\"") !=
+        std::string::npos);
 }
 
 TEST_CASE("no [[unit]] is put behind a list of units in brackets") {
-  const std::string kit = "unit = [{ code = \"BAG-1\", home = \"Van\" }]\n[house]\nname = \"h\"\n[[case]]\ncode = \"BAG\"\nname = \"b\"\nform = \"bag\"\ncount = 2\n";
+  const std::string kit =
+      "unit = [{ code = \"BAG-1\", home = \"Van\" }]\n[house]\nname = \"h\"\n[[case]]\ncode = \"BAG\"\nname = "
+      "\"b\"\nform = \"bag\"\ncount = 2\n";
   for (const std::string unit : {"BAG-1", "BAG-2"}) {
     const Edited edited = weigh(kit, {{unit, "25 lb"}});
     CHECK(edited.text == kit);
-    CHECK(edited.told.find("w.csv:1:1: warning: the mass of \"" + unit + "\" cannot be written into the kit for you") == 0);
+    CHECK(edited.told.find("w.csv:1:1: warning: the mass of \"" + unit + "\" cannot be written into the kit for you") ==
+          0);
   }
-  CHECK(weigh(kit, {{"BAG-2", "25 lb"}}).told.find("hint: write { code = \"BAG-2\", weighed = \"25 lb\" } into this list yourself: k.toml:1:1") != std::string::npos);
+  CHECK(weigh(kit, {{"BAG-2", "25 lb"}})
+            .told.find("hint: write { code = \"BAG-2\", weighed = \"25 lb\" } into this list yourself: k.toml:1:1") !=
+        std::string::npos);
 }
 
 TEST_CASE("what cannot be written is told, and the text stays") {
@@ -96,7 +117,11 @@ TEST_CASE("cells are quoted where a reader would take them apart") {
 TEST_CASE("what was refused stands as a comment") {
   Intake intake{"a.csv", "commas", {}, {}, {}};
   IntakeRow row{"case", {}, {}, {"Owner: x\ny"}, {}, false};
-  row.lines = {{"code", std::string("A"), "", {}, false}, {"weighed", std::string("9999 t"), "W", {}, true}, {"serves", std::vector<std::string>{"a", "b\"c"}, "", {}, false}};
+  row.lines = {{"code", std::string("A"), "", {}, false},
+               {"weighed", std::string("9999 t"), "W", {}, true},
+               {"serves", std::vector<std::string>{"a", "b\"c"}, "", {}, false}};
   intake.rows = {row};
-  CHECK(intake_text(intake).text == "# From the spreadsheet a.csv (commas).\n\n[[case]]\ncode = \"A\"\n# weighed = \"9999 t\"\nserves = [\"a\", \"b\\\"c\"]\n# Owner: x / y\n");
+  CHECK(intake_text(intake).text ==
+        "# From the spreadsheet a.csv (commas).\n\n[[case]]\ncode = \"A\"\n# weighed = \"9999 t\"\nserves = [\"a\", "
+        "\"b\\\"c\"]\n# Owner: x / y\n");
 }
