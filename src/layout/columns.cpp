@@ -6,6 +6,7 @@
 
 #include "base/nearest.h"
 #include "base/unit.h"
+#include "layout/galley.h"
 #include "layout/lines.h"
 
 namespace dunnage {
@@ -13,10 +14,9 @@ namespace {
 
 using unit::paper_mm;
 
-constexpr Paper pad = 1.2 * paper_mm;         ///< white left and right of a cell's text
+constexpr Paper cell_white = 1.2 * paper_mm;  ///< white left and right of a cell's text
 constexpr Paper blank_width = 18 * paper_mm;  ///< of a blank in a column as wide as its content
 constexpr Paper least_share = 12 * paper_mm;  ///< what a shared column must be left
-constexpr Paper hair = 0.01 * paper_mm;
 
 Paper cell_width(Setting& setting, const BlockSpec& spec, const TypeStyle& type, const CellView& cell, bool strong) {
   const std::string role = cell.strong || strong ? setting.bold(type.face) : type.face;
@@ -105,7 +105,7 @@ std::vector<Column> measure_columns(Setting& setting, const BlockSpec& spec, con
   double shares = 0;
   for (std::size_t i = 0; i < columns.size(); ++i) {
     Column& column = columns[i];
-    const Paper pads = (i > 0 ? pad : Paper{}) + (i + 1 < columns.size() ? pad : Paper{});
+    const Paper pads = (i > 0 ? cell_white : Paper{}) + (i + 1 < columns.size() ? cell_white : Paper{});
     switch (column.spec->kind) {
       case ColumnSpec::Kind::fixed:
         fixed += column.width = column.spec->width;
@@ -128,7 +128,7 @@ std::vector<Column> measure_columns(Setting& setting, const BlockSpec& spec, con
     if (column.spec->kind == ColumnSpec::Kind::share)
       column.width = std::max(left * (column.spec->share / shares), least_share);
     column.x = x;
-    const Paper before = i > 0 ? pad : Paper{}, after = i + 1 < columns.size() ? pad : Paper{};
+    const Paper before = i > 0 ? cell_white : Paper{}, after = i + 1 < columns.size() ? cell_white : Paper{};
     column.text_x = x + before;
     column.text_width = std::max(column.width - before - after, 1 * paper_mm);
     x += column.width;

@@ -9,6 +9,7 @@
 
 #include "base/unit.h"
 #include "base/utf8.h"
+#include "layout/galley.h"
 
 namespace dunnage {
 namespace {
@@ -17,7 +18,6 @@ using unit::paper_mm;
 using unit::point;
 
 constexpr Paper size_step = 0.25 * point;  ///< sizes in use stay few and round
-constexpr Paper hair = 0.001 * paper_mm;   ///< what rounding may cost
 
 std::string mm(Paper length) { return plain(length / paper_mm, 1) + " mm"; }
 std::string pt(Paper size) { return plain(size / point, 2) + " pt"; }

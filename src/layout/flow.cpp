@@ -10,7 +10,6 @@
 namespace dunnage {
 namespace {
 
-constexpr Paper hair = 0.001 * unit::paper_mm;
 constexpr double emptiest = 0.25;  ///< share of a page that may stay empty rather than part a notice
 constexpr double thin = 0.2;       ///< a last page filled less than this looks lost, and gets more
 constexpr double thick_enough = 0.3;

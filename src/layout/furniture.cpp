@@ -13,10 +13,10 @@ namespace {
 using unit::paper_mm;
 using unit::point;
 
-constexpr Paper gap = 4 * paper_mm;
+constexpr Paper furniture_gap = 4 * paper_mm;
 constexpr Paper white_below = 3 * paper_mm;  ///< between the head's rule and the body
 constexpr Paper white_above = 2 * paper_mm;  ///< between the body and the foot
-constexpr Paper head_rule = 1 * point;
+constexpr Paper page_rule = 1 * point;
 
 void fill_in(std::string& text, const std::string& name, int value) {
   const std::string said = std::to_string(value);
@@ -45,7 +45,7 @@ Furniture::Furniture(Setting& setting, const Layout& layout, const Section& sect
   running_right_.align = Align::right;
   const Paper title_wide = title_.size * natural_ems(setting.faces, setting.face(title_.face), document.title);
   const Paper name_wide = title_.size * natural_ems(setting.faces, setting.face(title_.face), section.recipient);
-  const bool beside = section.recipient.empty() || title_wide + gap + name_wide <= width;
+  const bool beside = section.recipient.empty() || title_wide + furniture_gap + name_wide <= width;
   Paper y;
   const Lines title = fit_width(setting, title_, document.title, width);
   put_lines(setting, head_, title, title_, {}, width);
@@ -57,11 +57,11 @@ Furniture::Furniture(Setting& setting, const Layout& layout, const Section& sect
   page_y_ = y;
   const std::string widest = page_words(888, 888);
   page_width_ = running_.size * natural_ems(setting.faces, setting.face(running_.face), widest) + 0.1 * paper_mm;
-  const Paper left_wide = width - page_width_ - gap;
+  const Paper left_wide = width - page_width_ - furniture_gap;
   const Lines show = fit_width(setting, running_, joined(document.show, document.date), left_wide);
   put_lines(setting, head_, show, running_, {{}, y}, left_wide);
-  y += std::max(show.height(), fit_width(setting, running_, widest, page_width_).height()) + head_rule;
-  head_.push_back(ink::Line{{{}, y - head_rule / 2}, {width, y - head_rule / 2}, head_rule, {}});
+  y += std::max(show.height(), fit_width(setting, running_, widest, page_width_).height()) + page_rule;
+  head_.push_back(ink::Line{{{}, y - page_rule / 2}, {width, y - page_rule / 2}, page_rule, {}});
   head_height_ = y + white_below;
   const Lines revision = fit_width(setting, running_, document.revision, width);
   put_lines(setting, foot_, revision, running_, {{}, white_above}, width);

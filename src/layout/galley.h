@@ -7,9 +7,13 @@
 #include <optional>
 #include <vector>
 
+#include "base/quantity.h"
 #include "model/page.h"
 
 namespace dunnage {
+
+/// What rounding may cost where lengths on paper are compared.
+inline constexpr Paper hair = 0.01 * unit::paper_mm;
 
 struct Strip;
 /// What is said again where a page begins: heads, and "... (continued)". Absent: nothing.

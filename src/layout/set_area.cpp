@@ -18,10 +18,8 @@ namespace {
 using unit::paper_mm;
 using unit::point;
 
-constexpr Paper hair = 0.01 * paper_mm;
-
 /// One block into one box.
-struct Setter {
+struct AreaSetter {
   Setting& setting;
   const BlockSpec& spec;
   const Block& block;
@@ -81,7 +79,7 @@ void set_areas(Setting& setting, const Layout& layout, const Section& section, c
         ink.push_back(ink::Rect{{box.x + stroke / 2, box.y + stroke / 2, box.w - stroke, box.h - stroke}, stroke});
         inside = {box.x + pad, box.y + pad, box.w - pad * 2, box.h - pad * 2};
       }
-      std::visit(Setter{setting, spec, block, inside, ink}, block.content);
+      std::visit(AreaSetter{setting, spec, block, inside, ink}, block.content);
     }
   }
 }

@@ -16,7 +16,7 @@ namespace {
 using unit::paper_mm;
 using unit::point;
 
-struct Setter {
+struct BlockSetter {
   Setting& setting;
   const BlockSpec& spec;
   Paper width;
@@ -46,10 +46,10 @@ void set_block(Setting& setting, const BlockSpec& spec, const Block& block, Pape
   if (frame) {
     const Paper pad = 2.5 * paper_mm;
     Galley inside;
-    std::visit(Setter{setting, spec, width - pad * 2, above, inside}, block.content);
+    std::visit(BlockSetter{setting, spec, width - pad * 2, above, inside}, block.content);
     galley.strips.push_back(framed(std::move(inside), width, pad, 0.75 * point));
   } else {
-    std::visit(Setter{setting, spec, width, above, galley}, block.content);
+    std::visit(BlockSetter{setting, spec, width, above, galley}, block.content);
   }
   const bool any = galley.end_block();
   if (any && spec.keep_with_next) galley.strips.back().keep_next = true;

@@ -16,16 +16,15 @@ using picture::ViewBox;
 using unit::paper_mm;
 using unit::point;
 
-constexpr Paper gap = 1 * paper_mm, between = 5 * paper_mm, between_rows = 4 * paper_mm;
-constexpr Paper usual_height = 80 * paper_mm;
-constexpr Paper wall = 1.5 * point, edge = 0.75 * point, bar = 2.5 * point;
-constexpr Paper pad = 0.6 * paper_mm;
+constexpr Paper view_gap = 1 * paper_mm, view_between = 5 * paper_mm, between_rows = 4 * paper_mm;
+constexpr Paper usual_view = 80 * paper_mm;
+constexpr Paper view_wall = 1.5 * point, view_edge = 0.75 * point, load_bar = 2.5 * point;
+constexpr Paper view_pad = 0.6 * paper_mm;
 constexpr double stood = 0.85;  ///< grey of a box without a name: it was there before
 /// More boxes than this before one, and what is seen of it is not looked for.
 constexpr std::size_t most_covers = 8;
 
 bool meet(const Box& a, const Box& b) {
-  constexpr Paper hair = 0.01 * paper_mm;
   return a.x + hair < b.x + b.w && b.x + hair < a.x + a.w && a.y + hair < b.y + b.h && b.y + hair < a.y + a.h;
 }
 
@@ -58,9 +57,10 @@ Box seen_of(const Box& box, const std::vector<Box>& covers) {
   return best;
 }
 
-class Drawing {
+class ViewDrawing {
  public:
-  Drawing(Setting& setting, const BlockSpec& spec, const BoxView& view, double scale, Spot at, std::vector<Ink>& ink)
+  ViewDrawing(Setting& setting, const BlockSpec& spec, const BoxView& view, double scale, Spot at,
+              std::vector<Ink>& ink)
       : setting_(setting), spec_(spec), view_(view), scale_(scale), at_(at), ink_(ink) {}
 
   void draw() {
@@ -72,16 +72,16 @@ class Drawing {
       const ViewBox& b = view_.boxes[i];
       ink_.push_back(ink::Rect{boxes[i], {}, b.fixed || !b.lines.empty() ? 1.0 : stood});
       if (b.fixed) put_hatch(ink_, boxes[i], 1.5 * paper_mm);
-      ink_.push_back(ink::Rect{boxes[i], b.fixed ? 0.5 * point : edge, -1});
+      ink_.push_back(ink::Rect{boxes[i], b.fixed ? 0.5 * point : view_edge, -1});
       std::vector<Box> covers;
       for (std::size_t j = i + 1; j < boxes.size(); ++j)
         if (meet(boxes[i], boxes[j])) covers.push_back(boxes[j]);
       name(b, seen_of(boxes[i], covers));
     }
-    ink_.push_back(ink::Rect{{at_.x, at_.y, paper(view_.width), paper(view_.height)}, wall, -1});
+    ink_.push_back(ink::Rect{{at_.x, at_.y, paper(view_.width), paper(view_.height)}, view_wall, -1});
     for (const picture::ViewBar& one : view_.bars) {
       const Paper x = at_.x + paper(one.at);
-      put_path(ink_, {{x, at_.y}, {x, at_.y + paper(view_.height)}}, bar, picture::Pattern::dashes);
+      put_path(ink_, {{x, at_.y}, {x, at_.y + paper(view_.height)}}, load_bar, picture::Pattern::dashes);
     }
   }
 
@@ -100,7 +100,7 @@ class Drawing {
   }
 
   void name(const ViewBox& box, const Box& seen) {
-    const Paper width = seen.w - pad * 2, height = seen.h - pad / 2;
+    const Paper width = seen.w - view_pad * 2, height = seen.h - view_pad / 2;
     std::vector<Label> lines;
     Paper total;
     for (std::size_t i = 0; i < box.lines.size(); ++i) {
@@ -143,10 +143,10 @@ class Legend {
   Paper above() const { return above_; }
   /// One line where all three stand beside each other, else the caption has its own.
   Paper below(Paper drawn) const {
-    return gap / 2 + std::max(left_.height, right_.height) + (beside(drawn) ? Paper{} : caption_.height);
+    return view_gap / 2 + std::max(left_.height, right_.height) + (beside(drawn) ? Paper{} : caption_.height);
   }
   void put(std::vector<Ink>& ink, Spot at, Paper drawn, Paper height, double scale) const {
-    const Paper y = at.y + height + gap / 2;
+    const Paper y = at.y + height + view_gap / 2;
     put_label(setting_, ink, left_, {at.x, y});
     put_label(setting_, ink, right_, {at.x + drawn - right_.width, y});
     const Paper own = beside(drawn) ? Paper{} : std::max(left_.height, right_.height);
@@ -155,13 +155,13 @@ class Legend {
     for (std::size_t i = 0; i < bars_.size(); ++i) {
       const Paper x = std::max(at.x + Paper::from_si(view_.bars[i].at.si() * scale) - bars_[i].width / 2, clear);
       put_label(setting_, ink, bars_[i], {x, at.y - above_});
-      clear = x + bars_[i].width + gap;
+      clear = x + bars_[i].width + view_gap;
     }
   }
 
  private:
   bool beside(Paper drawn) const {
-    const Paper side = std::max(left_.width, right_.width) + gap * 2;
+    const Paper side = std::max(left_.width, right_.width) + view_gap * 2;
     return caption_.width + side * 2 <= drawn;
   }
   Setting& setting_;
@@ -182,8 +182,8 @@ double scale_of(const picture::BoxViews& all, Paper width, Paper height) {
 
 void set_box_views(Setting& setting, const BlockSpec& spec, const picture::BoxViews& all, Paper width, Galley& galley) {
   const auto across = static_cast<std::size_t>(std::max(spec.across, 1));
-  const Paper cell = (width - between * static_cast<double>(across - 1)) / static_cast<double>(across);
-  const double scale = scale_of(all, cell, spec.height > Paper{} ? spec.height : usual_height);
+  const Paper cell = (width - view_between * static_cast<double>(across - 1)) / static_cast<double>(across);
+  const double scale = scale_of(all, cell, spec.height > Paper{} ? spec.height : usual_view);
   if (scale <= 0) return;
   for (std::size_t first = 0; first < all.views.size(); first += across) {
     Strip strip;
@@ -198,9 +198,9 @@ void set_box_views(Setting& setting, const BlockSpec& spec, const picture::BoxVi
     for (std::size_t i = first; i < last; ++i) {
       const BoxView& view = all.views[i];
       const Paper drawn = Paper::from_si(view.width.si() * scale), height = Paper::from_si(view.height.si() * scale);
-      const Paper left = (cell + between) * static_cast<double>(i - first) + (cell - drawn) / 2;
-      const Spot at{left, above + tall - height + wall / 2};
-      Drawing(setting, spec, view, scale, at, strip.ink).draw();
+      const Paper left = (cell + view_between) * static_cast<double>(i - first) + (cell - drawn) / 2;
+      const Spot at{left, above + tall - height + view_wall / 2};
+      ViewDrawing(setting, spec, view, scale, at, strip.ink).draw();
       words[i - first].put(strip.ink, at, drawn, height, scale);
       strip.height = std::max(strip.height, at.y + height + words[i - first].below(drawn));
     }

@@ -15,7 +15,7 @@ namespace {
 using unit::paper_mm;
 using unit::point;
 
-constexpr Paper gap = 1 * paper_mm;
+constexpr Paper chart_gap = 1 * paper_mm;
 constexpr Paper tick = 1.5 * paper_mm;
 constexpr Paper least_plot = 20 * paper_mm;  ///< a smaller one shows nothing
 constexpr Paper fine = 0.75 * point, heavy = 2 * point;
@@ -27,9 +27,10 @@ struct Flag {
   std::size_t lane = 0;  ///< rows above the plot, the lowest first
 };
 
-class Drawing {
+class ChartDrawing {
  public:
-  Drawing(Setting& setting, const BlockSpec& spec, const picture::Chart& chart, const Box& box, std::vector<Ink>& ink)
+  ChartDrawing(Setting& setting, const BlockSpec& spec, const picture::Chart& chart, const Box& box,
+               std::vector<Ink>& ink)
       : setting_(setting), spec_(spec), chart_(chart), box_(box), ink_(ink) {}
 
   void draw() {
@@ -70,16 +71,16 @@ class Drawing {
       names_.push_back(label(setting_, spec_.head, curve.name, box_.w * 0.22));
     if (chart_.floor) names_.push_back(label(setting_, spec_.type, chart_.floor_name, box_.w * 0.22));
     Paper names;
-    for (const Label& name : names_) names = std::max(names, name.width + gap * 2);
-    plot_.x = box_.x + figures + tick + gap;
+    for (const Label& name : names_) names = std::max(names, name.width + chart_gap * 2);
+    plot_.x = box_.x + figures + tick + chart_gap;
     plot_.w = box_.x + box_.w - names - plot_.x;
     hang_flags();
     const Paper lane = flags_.empty() ? Paper{} : lane_height() * static_cast<double>(lanes_);
     const Paper line = leading_at(spec_.type, spec_.type.size);
     const bool over_figures = flags_.empty() ||  // then the title is
                               std::any_of(flags_.begin(), flags_.end(), [&](const Flag& f) { return f.x < plot_.x; });
-    above_ = over_figures ? line / 2 : gap / 2;  // half of the topmost figure stands above the plot
-    plot_.y = box_.y + up_title_.height + lane + above_ + gap / 2;
+    above_ = over_figures ? line / 2 : chart_gap / 2;  // half of the topmost figure stands above the plot
+    plot_.y = box_.y + up_title_.height + lane + above_ + chart_gap / 2;
     plot_.h = box_.y + box_.h - across_title_.height - line - tick - plot_.y;
   }
 
@@ -101,7 +102,7 @@ class Drawing {
     const auto reach = [&](bool right) {
       Paper over;  // how far a flag reaches beyond the box
       for (std::size_t i = 0; i < flags_.size(); ++i) {
-        const Paper x = x_of(order[i]->at), w = flags_[i].words.width + gap;
+        const Paper x = x_of(order[i]->at), w = flags_[i].words.width + chart_gap;
         over = std::max(over, right ? x + w - box_.x - box_.w : box_.x - (x - w));
       }
       return over;
@@ -117,13 +118,14 @@ class Drawing {
   void place_flag(std::size_t i, std::size_t placed) {
     Flag& flag = flags_[i];
     const Paper mast = x_of(order_[i]->at);
-    flag.x = right_ ? mast + gap : mast - gap - flag.words.width;
+    flag.x = right_ ? mast + chart_gap : mast - chart_gap - flag.words.width;
     for (std::size_t step = 0; step < placed; ++step) {
       const std::size_t j = right_ ? flags_.size() - 1 - step : step;
       const Flag& other = flags_[j];
       const Paper other_mast = x_of(order_[j]->at);
-      const bool meets = flag.x < other.x + other.words.width + gap && other.x < flag.x + flag.words.width + gap;
-      const bool crossed = other_mast > flag.x - gap && other_mast < flag.x + flag.words.width + gap;
+      const bool meets =
+          flag.x < other.x + other.words.width + chart_gap && other.x < flag.x + flag.words.width + chart_gap;
+      const bool crossed = other_mast > flag.x - chart_gap && other_mast < flag.x + flag.words.width + chart_gap;
       if (meets || crossed) flag.lane = std::max(flag.lane, other.lane + 1);
     }
     lanes_ = std::max(lanes_, flag.lane + 1);
@@ -147,13 +149,13 @@ class Drawing {
       const Label words = label(setting_, spec_.type, figure(chart_.across, v), box_.w);
       if (x - words.width / 2 < clear) continue;
       put_label(setting_, ink_, words, {x - words.width / 2, bottom + tick});
-      clear = x + words.width / 2 + gap * 2;
+      clear = x + words.width / 2 + chart_gap * 2;
     }
     for (const double v : marks(chart_.up)) {
       const Paper y = y_of(v);
       ink_.push_back(ink::Line{{plot_.x - tick, y}, {plot_.x, y}, fine, {}});
       const Label words = label(setting_, spec_.type, figure(chart_.up, v), box_.w);
-      put_label(setting_, ink_, words, {plot_.x - tick - gap - words.width, y - words.height / 2});
+      put_label(setting_, ink_, words, {plot_.x - tick - chart_gap - words.width, y - words.height / 2});
     }
     put_label(setting_, ink_, up_title_, {box_.x, box_.y});
     put_label(setting_, ink_, across_title_,
@@ -203,8 +205,9 @@ class Drawing {
       const Spot at{x_of(dot.x), y_of(dot.y)};
       put_disc(ink_, at, radius, {}, 0);
       const Label words = label(setting_, spec_.head, dot.name, box_.w * 0.4);
-      const Paper right = at.x + radius + gap, left = at.x - radius - gap - words.width, half = at.y - words.height / 2,
-                  middle = at.x - words.width / 2, above = at.y - radius - words.height, below = at.y + radius;
+      const Paper right = at.x + radius + chart_gap, left = at.x - radius - chart_gap - words.width,
+                  half = at.y - words.height / 2, middle = at.x - words.width / 2, above = at.y - radius - words.height,
+                  below = at.y + radius;
       const Spot spots[] = {{right, half}, {left, half},  {right, above},  {right, below},
                             {left, above}, {left, below}, {middle, above}, {middle, below}};
       const auto* best = std::find_if(std::begin(spots), std::end(spots), [&](const Spot& s) {
@@ -238,10 +241,10 @@ class Drawing {
       tops.push_back(wanted[i]);
       heights.push_back(names_[i].height);
     }
-    if (!spread(tops, heights, gap, plot_.y, plot_.y + plot_.h))
+    if (!spread(tops, heights, chart_gap, plot_.y, plot_.y + plot_.h))
       setting_.problem(chart_.up.title, "is a chart without room for the names of its curves");
     for (std::size_t k = 0; k < order.size(); ++k)
-      put_label(setting_, ink_, names_[order[k]], {plot_.x + plot_.w + gap * 2, tops[k]});
+      put_label(setting_, ink_, names_[order[k]], {plot_.x + plot_.w + chart_gap * 2, tops[k]});
   }
 
   Setting& setting_;
@@ -263,7 +266,7 @@ class Drawing {
 
 void put_chart(Setting& setting, const BlockSpec& spec, const picture::Chart& chart, const Box& box,
                std::vector<Ink>& ink) {
-  Drawing(setting, spec, chart, box, ink).draw();
+  ChartDrawing(setting, spec, chart, box, ink).draw();
 }
 
 }  // namespace dunnage

@@ -14,11 +14,11 @@ namespace {
 using unit::paper_mm;
 using unit::point;
 
-constexpr Paper usual_pitch = 25 * paper_mm, usual_height = 24 * paper_mm;
+constexpr Paper usual_pitch = 25 * paper_mm, usual_cell = 24 * paper_mm;
 constexpr Paper write_on = 8 * paper_mm;  ///< left blank at the foot of each cell
 constexpr Paper mark = 4 * paper_mm;      ///< length of a cut mark, outside the strip
-constexpr Paper pad = 1 * paper_mm;
-constexpr Paper thin = 0.5 * point;
+constexpr Paper cell_pad = 1 * paper_mm;
+constexpr Paper cell_rule = 0.5 * point;
 
 std::string filled(std::string text, const std::string& name, const std::string& value) {
   if (const auto at = text.find(name); at != std::string::npos) text.replace(at, name.size(), value);
@@ -43,29 +43,29 @@ void put_cut_marks(std::vector<Ink>& ink, const Box& box) {
   for (const Paper x : {box.x, box.x + box.w})
     for (const bool top : {true, false}) {
       const Paper from = top ? box.y - mark : box.y + box.h;
-      ink.push_back(ink::Line{{x, from}, {x, from + mark}, thin, {}});
+      ink.push_back(ink::Line{{x, from}, {x, from + mark}, cell_rule, {}});
     }
   for (const Paper y : {box.y, box.y + box.h})
     for (const bool left : {true, false}) {
       const Paper from = left ? box.x - mark : box.x + box.w;
-      ink.push_back(ink::Line{{from, y}, {from + mark, y}, thin, {}});
+      ink.push_back(ink::Line{{from, y}, {from + mark, y}, cell_rule, {}});
     }
 }
 
 void put_cell(Setting& setting, const BlockSpec& spec, const picture::FaderCell& cell, const Box& box,
               std::vector<Ink>& ink) {
-  const Label number = label(setting, spec.type, cell.number, box.w - pad * 2);
-  put_label(setting, ink, number, {box.x + (box.w - number.width) / 2, box.y + pad / 2});
-  const Paper name_y = box.y + pad / 2 + number.height;
+  const Label number = label(setting, spec.type, cell.number, box.w - cell_pad * 2);
+  put_label(setting, ink, number, {box.x + (box.w - number.width) / 2, box.y + cell_pad / 2});
+  const Paper name_y = box.y + cell_pad / 2 + number.height;
   const Paper room = box.y + box.h - write_on - name_y;
   if (!cell.name.empty()) {
     TypeStyle style = spec.head;
     style.align = Align::centre;
-    const Lines name = fit_box(setting, style, cell.name, box.w - pad * 2, room);
-    put_lines(setting, ink, name, style, {box.x + pad, name_y + (room - name.height()) / 2}, box.w - pad * 2);
+    const Lines name = fit_box(setting, style, cell.name, box.w - cell_pad * 2, room);
+    put_lines(setting, ink, name, style, {box.x + cell_pad, name_y + (room - name.height()) / 2}, box.w - cell_pad * 2);
   }
   const Paper rule = box.y + box.h - write_on;
-  ink.push_back(ink::Line{{box.x + pad, rule}, {box.x + box.w - pad, rule}, thin, {}});
+  ink.push_back(ink::Line{{box.x + cell_pad, rule}, {box.x + box.w - cell_pad, rule}, cell_rule, {}});
 }
 
 Strip bank(Setting& setting, const BlockSpec& spec, const picture::FaderStrips& strips, std::size_t from,
@@ -79,11 +79,11 @@ Strip bank(Setting& setting, const BlockSpec& spec, const picture::FaderStrips& 
   const Box whole{mark, words.height + mark, cell.w * static_cast<double>(count), cell.h};
   for (std::size_t i = 0; i < count; ++i) {
     const Paper x = whole.x + cell.w * static_cast<double>(i);
-    if (i > 0) strip.ink.push_back(ink::Line{{x, whole.y}, {x, whole.y + whole.h}, thin, {}});
+    if (i > 0) strip.ink.push_back(ink::Line{{x, whole.y}, {x, whole.y + whole.h}, cell_rule, {}});
     if (from + i < strips.cells.size())
       put_cell(setting, spec, strips.cells[from + i], {x, whole.y, cell.w, cell.h}, strip.ink);
   }
-  strip.ink.push_back(ink::Rect{whole, thin});
+  strip.ink.push_back(ink::Rect{whole, cell_rule});
   put_cut_marks(strip.ink, whole);
   strip.height = whole.y + whole.h + mark;
   strip.before = 3 * paper_mm;
@@ -98,7 +98,7 @@ void set_fader_strips(Setting& setting, const BlockSpec& spec, const picture::Fa
   const Box cell{{},
                  {},
                  strips.pitch.value_or(spec.pitch > Paper{} ? spec.pitch : usual_pitch),
-                 spec.height > Paper{} ? spec.height : usual_height};
+                 spec.height > Paper{} ? spec.height : usual_cell};
   const auto most = static_cast<std::size_t>((width - mark * 2) / cell.w + 1e-6);
   if (most == 0)
     return setting.problem({}, "has no room for one fader of " + plain(cell.w / paper_mm, 1) + " mm: a wider page");

@@ -14,14 +14,14 @@ namespace {
 using unit::paper_mm;
 using unit::point;
 
-constexpr Paper gap = 6 * paper_mm;  ///< between fields side by side
-constexpr Paper write_rule = 0.5 * point;
+constexpr Paper field_gap = 6 * paper_mm;  ///< between fields side by side
+constexpr Paper form_rule = 0.5 * point;
 
 Paper line_height(const BlockSpec& spec, Paper usual) { return spec.line_height > Paper{} ? spec.line_height : usual; }
 
 /// Width of one of `across` fields side by side.
 Paper field_width(Paper width, std::size_t across) {
-  return (width - gap * static_cast<double>(across - 1)) / static_cast<double>(across);
+  return (width - field_gap * static_cast<double>(across - 1)) / static_cast<double>(across);
 }
 
 }  // namespace
@@ -41,11 +41,11 @@ void set_fill(Setting& setting, const BlockSpec& spec, const block::Fill& fill, 
     const Paper rule_y = strip.height - 1 * paper_mm;
     for (std::size_t i = from; i < end; ++i) {
       const Lines& label = labels[i - from];
-      const Paper x = (wide + gap) * static_cast<double>(i - from);
+      const Paper x = (wide + field_gap) * static_cast<double>(i - from);
       put_lines(setting, strip.ink, label, spec.head, {x, strip.height - label.height()}, wide * 0.6);
       const double ems = natural_ems(setting.faces, setting.face(spec.head.face), fill.labels[i]);
       const Paper after = std::min(label.size * ems, wide * 0.6) + (ems > 0 ? 2 * paper_mm : Paper{});
-      strip.ink.push_back(ink::Line{{x + after, rule_y}, {x + wide, rule_y}, write_rule, {}});
+      strip.ink.push_back(ink::Line{{x + after, rule_y}, {x + wide, rule_y}, form_rule, {}});
     }
     galley.strips.push_back(std::move(strip));
   }
@@ -62,9 +62,9 @@ void set_signature(Setting& setting, const BlockSpec& spec, const block::Signatu
     Strip strip;
     const Paper rule_y = line_height(spec, 11 * paper_mm);
     for (std::size_t i = from; i < std::min(from + across, count); ++i) {
-      const Paper x = (wide + gap) * static_cast<double>(i - from);
+      const Paper x = (wide + field_gap) * static_cast<double>(i - from);
       const Lines label = fit_width(setting, spec.head, signature.fields[i], wide);
-      strip.ink.push_back(ink::Line{{x, rule_y}, {x + wide, rule_y}, write_rule, {}});
+      strip.ink.push_back(ink::Line{{x, rule_y}, {x + wide, rule_y}, form_rule, {}});
       put_lines(setting, strip.ink, label, spec.head, {x, rule_y}, wide);
       strip.height = std::max(strip.height, rule_y + label.height());
     }

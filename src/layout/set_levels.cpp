@@ -14,7 +14,7 @@ namespace {
 using unit::paper_mm;
 using unit::point;
 
-constexpr Paper pad = 2 * paper_mm;
+constexpr Paper level_pad = 2 * paper_mm;
 constexpr Paper sign = 15 * paper_mm;  ///< side of the shape
 constexpr Paper frame = 1.5 * point;
 
@@ -63,9 +63,9 @@ TypeStyle head_style(Setting& setting, const TypeStyle& head, const picture::Lev
 }
 
 Strip level_strip(Setting& setting, const BlockSpec& spec, const picture::Level& level, Paper width) {
-  const Paper head_w = width * 0.42, text_x = sign + pad * 2 + head_w + pad;
-  const Paper text_w = width - text_x - pad;
-  const TypeStyle head = head_style(setting, spec.head, level, head_w - pad * 2);
+  const Paper head_w = width * 0.42, text_x = sign + level_pad * 2 + head_w + level_pad;
+  const Paper text_w = width - text_x - level_pad;
+  const TypeStyle head = head_style(setting, spec.head, level, head_w - level_pad * 2);
   const Label word = label(setting, head, level.word, head_w);
   const Label figure = label(setting, head, level.figure, head_w);
   const Label note = label(setting, spec.type, level.note, head_w);
@@ -75,17 +75,17 @@ Strip level_strip(Setting& setting, const BlockSpec& spec, const picture::Level&
     actions.push_back(label(setting, spec.type, action, text_w));
     text_h += actions.back().height;
   }
-  const bool one_line = word.width + figure.width + pad * 2 <= head_w;
+  const bool one_line = word.width + figure.width + level_pad * 2 <= head_w;
   const Paper head_h = std::max(word.height, figure.height) + (one_line ? Paper{} : figure.height) + note.height;
   Strip strip;
-  strip.height = std::max({spec.height, sign + pad, head_h + pad, text_h + pad});
+  strip.height = std::max({spec.height, sign + level_pad, head_h + level_pad, text_h + level_pad});
   const Paper middle = strip.height / 2;
-  put_sign(strip.ink, level.shape, {pad + sign / 2, middle});
-  const Paper x = sign + pad * 2;
+  put_sign(strip.ink, level.shape, {level_pad + sign / 2, middle});
+  const Paper x = sign + level_pad * 2;
   Paper y = middle - head_h / 2;
   put_label(setting, strip.ink, word, {x, y});
   if (!one_line) y += word.height;
-  put_label(setting, strip.ink, figure, {one_line ? x + word.width + pad * 2 : x, y});
+  put_label(setting, strip.ink, figure, {one_line ? x + word.width + level_pad * 2 : x, y});
   put_label(setting, strip.ink, note, {x, y + figure.height});
   y = middle - text_h / 2;
   for (const Label& action : actions) {

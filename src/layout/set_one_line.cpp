@@ -13,11 +13,11 @@ namespace {
 using unit::paper_mm;
 using unit::point;
 
-constexpr Paper pad = 1.5 * paper_mm;
-constexpr Paper bus_x = 4 * paper_mm;  ///< of the upright bar that all branches leave
-constexpr Paper stub = 5 * paper_mm;   ///< from the bar to the breaker's box
-constexpr Paper wire = 1.25 * point, bar = 3 * point;
-constexpr Paper marker = 4 * paper_mm;
+constexpr Paper line_pad = 1.5 * paper_mm;
+constexpr Paper bus_x = 4 * paper_mm;  ///< of the upright bus that all branches leave
+constexpr Paper stub = 5 * paper_mm;   ///< from the bus to the breaker's box
+constexpr Paper wire = 1.25 * point, bus = 3 * point;
+constexpr Paper line_marker = 4 * paper_mm;
 
 /// Lines of words in one column, the first in bold.
 struct Stack {
@@ -47,13 +47,13 @@ void put_frame(std::vector<Ink>& ink, const Box& box) { ink.push_back(ink::Rect{
 
 Strip supply_strip(Setting& setting, const BlockSpec& spec, const picture::OneLine& diagram, Paper width) {
   const Paper wide = std::min(width, 120 * paper_mm);
-  const Stack words = stack(setting, spec.head, spec.type, diagram.supply, wide - pad * 2);
+  const Stack words = stack(setting, spec.head, spec.type, diagram.supply, wide - line_pad * 2);
   Strip strip;
-  const Paper box_h = words.height + pad;
+  const Paper box_h = words.height + line_pad;
   put_frame(strip.ink, {wire / 2, wire / 2, wide - wire, box_h});
-  put_stack(setting, strip.ink, words, {pad, pad / 2});
+  put_stack(setting, strip.ink, words, {line_pad, line_pad / 2});
   strip.height = box_h + 3 * paper_mm;
-  strip.ink.push_back(ink::Line{{bus_x, box_h}, {bus_x, strip.height}, bar, {}});
+  strip.ink.push_back(ink::Line{{bus_x, box_h}, {bus_x, strip.height}, bus, {}});
   strip.keep_next = true;
   return strip;
 }
@@ -62,26 +62,26 @@ Strip supply_strip(Setting& setting, const BlockSpec& spec, const picture::OneLi
 Strip branch_strip(Setting& setting, const BlockSpec& spec, const picture::Branch& branch, Paper width, bool last) {
   const Paper left = bus_x + stub;
   const Paper breaker_w = width * 0.22, cable_w = width * 0.22, says_w = width * 0.17;
-  const Paper load_w = width - left - breaker_w - cable_w - says_w - pad;
-  const Stack breaker = stack(setting, spec.head, spec.type, branch.breaker, breaker_w - pad * 2);
-  const Stack cable = stack(setting, spec.type, spec.type, branch.cable, cable_w - pad * 2);
-  const Stack loads = stack(setting, spec.type, spec.type, branch.loads, load_w - pad * 2);
-  const Label says = label(setting, spec.head, branch.says, says_w - marker - pad);
+  const Paper load_w = width - left - breaker_w - cable_w - says_w - line_pad;
+  const Stack breaker = stack(setting, spec.head, spec.type, branch.breaker, breaker_w - line_pad * 2);
+  const Stack cable = stack(setting, spec.type, spec.type, branch.cable, cable_w - line_pad * 2);
+  const Stack loads = stack(setting, spec.type, spec.type, branch.loads, load_w - line_pad * 2);
+  const Label says = label(setting, spec.head, branch.says, says_w - line_marker - line_pad);
   const Paper above = cable.parts.empty() ? Paper{} : cable.parts.front().height;
   Strip strip;
-  strip.height = std::max({spec.height, breaker.height + pad * 3, loads.height + pad * 3, says.height + pad,
-                           std::max(above, cable.height - above) * 2 + pad * 2});
+  strip.height = std::max({spec.height, breaker.height + line_pad * 3, loads.height + line_pad * 3,
+                           says.height + line_pad, std::max(above, cable.height - above) * 2 + line_pad * 2});
   const Paper y = strip.height / 2, cable_x = left + breaker_w, load_x = cable_x + cable_w;
-  strip.ink.push_back(ink::Line{{bus_x, {}}, {bus_x, last ? y + bar / 2 : strip.height}, bar, {}});
+  strip.ink.push_back(ink::Line{{bus_x, {}}, {bus_x, last ? y + bus / 2 : strip.height}, bus, {}});
   strip.ink.push_back(ink::Line{{bus_x, y}, {left, y}, wire, {}});
-  put_frame(strip.ink, {left, y - breaker.height / 2 - pad / 2, breaker_w, breaker.height + pad});
-  put_stack(setting, strip.ink, breaker, {left + pad, y - breaker.height / 2});
+  put_frame(strip.ink, {left, y - breaker.height / 2 - line_pad / 2, breaker_w, breaker.height + line_pad});
+  put_stack(setting, strip.ink, breaker, {left + line_pad, y - breaker.height / 2});
   strip.ink.push_back(ink::Line{{cable_x, y}, {load_x, y}, wire, {}});
-  put_stack(setting, strip.ink, cable, {cable_x + pad, y - above});
-  put_frame(strip.ink, {load_x, y - loads.height / 2 - pad / 2, load_w, loads.height + pad});
-  put_stack(setting, strip.ink, loads, {load_x + pad, y - loads.height / 2});
-  put_state(strip.ink, branch.state, {load_x + load_w + pad + marker / 2, y}, marker);
-  put_label(setting, strip.ink, says, {load_x + load_w + pad * 2 + marker, y - says.height / 2});
+  put_stack(setting, strip.ink, cable, {cable_x + line_pad, y - above});
+  put_frame(strip.ink, {load_x, y - loads.height / 2 - line_pad / 2, load_w, loads.height + line_pad});
+  put_stack(setting, strip.ink, loads, {load_x + line_pad, y - loads.height / 2});
+  put_state(strip.ink, branch.state, {load_x + load_w + line_pad + line_marker / 2, y}, line_marker);
+  put_label(setting, strip.ink, says, {load_x + load_w + line_pad * 2 + line_marker, y - says.height / 2});
   return strip;
 }
 

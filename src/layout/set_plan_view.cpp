@@ -13,8 +13,8 @@ namespace {
 using unit::paper_mm;
 using unit::point;
 
-constexpr Paper gap = 1.5 * paper_mm;
-constexpr Paper marker = 4 * paper_mm;  ///< side of a leg's square
+constexpr Paper plan_gap = 1.5 * paper_mm;
+constexpr Paper leg_side = 4 * paper_mm;  ///< side of a leg's square
 constexpr Paper least_drawing = 12 * paper_mm;
 
 /// A name in bold with its lines below, which stand and fall together.
@@ -23,9 +23,10 @@ struct Words {
   Paper width, height;
 };
 
-class Drawing {
+class PlanDrawing {
  public:
-  Drawing(Setting& setting, const BlockSpec& spec, const picture::PlanView& plan, const Box& box, std::vector<Ink>& ink)
+  PlanDrawing(Setting& setting, const BlockSpec& spec, const picture::PlanView& plan, const Box& box,
+              std::vector<Ink>& ink)
       : setting_(setting), spec_(spec), plan_(plan), box_(box), ink_(ink) {}
 
   void draw() {
@@ -33,7 +34,7 @@ class Drawing {
     const Label caption = label(setting_, spec_.type, plan_.caption, box_.w);
     if (!plan_.caption.empty())
       put_label(setting_, ink_, caption, {box_.x + (box_.w - caption.width) / 2, box_.y + box_.h - caption.height});
-    room_ = {box_.x, box_.y, box_.w, box_.h - caption.height - gap};
+    room_ = {box_.x, box_.y, box_.w, box_.h - caption.height - plan_gap};
     share_sides();
     while (!sides_fit() && shorten()) {
     }
@@ -47,7 +48,7 @@ class Drawing {
     wall_names();
     if (plan_.mast) put_disc(ink_, spot({}), 1.6 * paper_mm, 1.25 * point, 1);
     for (const bool left : {true, false}) side(left);
-    for (const picture::Stand& stand : plan_.stands) put_state(ink_, stand.state, spot(stand.at), marker);
+    for (const picture::Stand& stand : plan_.stands) put_state(ink_, stand.state, spot(stand.at), leg_side);
   }
 
  private:
@@ -89,8 +90,8 @@ class Drawing {
   bool sides_fit() const {
     for (const auto* side : {&left_, &right_}) {
       Paper height;
-      for (const std::size_t i : *side) height += words_[i].height + gap;
-      if (height - gap > room_.h) return false;
+      for (const std::size_t i : *side) height += words_[i].height + plan_gap;
+      if (height - plan_gap > room_.h) return false;
     }
     return true;
   }
@@ -112,7 +113,7 @@ class Drawing {
   Paper widest(const std::vector<std::size_t>& side) const {
     Paper width;
     for (const std::size_t i : side) width = std::max(width, words_[i].width);
-    return side.empty() ? width : width + gap * 3;
+    return side.empty() ? width : width + plan_gap * 3;
   }
 
   void scale() {
@@ -127,9 +128,9 @@ class Drawing {
     }
     for (const picture::Stand& stand : plan_.stands) take(stand.at);
     const Paper left = widest(left_), right = widest(right_);
-    const Paper top = plan_.up.empty() ? Paper{} : leading_at(spec_.head, spec_.head.size) + gap;
-    inner_ = {room_.x + left + marker, room_.y + top + marker / 2, room_.w - left - right - marker * 2,
-              room_.h - top - marker};
+    const Paper top = plan_.up.empty() ? Paper{} : leading_at(spec_.head, spec_.head.size) + plan_gap;
+    inner_ = {room_.x + left + leg_side, room_.y + top + leg_side / 2, room_.w - left - right - leg_side * 2,
+              room_.h - top - leg_side};
     if (inner_.w < least_drawing || inner_.h < least_drawing) return;
     scale_ = std::min(inner_.w.si() / (half_w.si() * 2), inner_.h.si() / (half_h.si() * 2));
     middle_ = {inner_.x + inner_.w / 2, inner_.y + inner_.h / 2};
@@ -144,12 +145,12 @@ class Drawing {
     if (plan_.up.empty()) return;
     const Label words = label(setting_, spec_.head, plan_.up, inner_.w);
     const Paper top = room_.y, x = middle_.x;
-    put_label(setting_, ink_, words, {x + gap, top});
+    put_label(setting_, ink_, words, {x + plan_gap, top});
     put_polygon(ink_,
-                {{x, top + gap / 2},
-                 {x - gap, top + words.height - gap / 2},
-                 {x, top + words.height - gap},
-                 {x + gap * 0.6, top + words.height - gap / 2}},
+                {{x, top + plan_gap / 2},
+                 {x - plan_gap, top + words.height - plan_gap / 2},
+                 {x, top + words.height - plan_gap},
+                 {x + plan_gap * 0.6, top + words.height - plan_gap / 2}},
                 {}, 0);
   }
 
@@ -176,12 +177,12 @@ class Drawing {
       const Label words = label(setting_, spec_.type, plan_.walls[n++], inner_.w * 0.7);
       const Spot a = spot(l.from), b = spot(l.to);
       Spot at{(a.x + b.x) / 2 - words.width / 2, (a.y + b.y) / 2 - words.height / 2};
-      const Paper off_x = (words.width / 2 + gap * 1.5), off_y = words.height / 2 + gap;
+      const Paper off_x = (words.width / 2 + plan_gap * 1.5), off_y = words.height / 2 + plan_gap;
       if (std::abs((a.x - b.x).si()) > std::abs((a.y - b.y).si()))
         at.y += a.y < middle_.y ? off_y : -off_y;
       else
         at.x += a.x < middle_.x ? off_x : -off_x;
-      ink_.push_back(ink::Rect{{at.x - gap / 3, at.y, words.width + gap * 0.67, words.height}, {}, 1.0});
+      ink_.push_back(ink::Rect{{at.x - plan_gap / 3, at.y, words.width + plan_gap * 0.67, words.height}, {}, 1.0});
       put_label(setting_, ink_, words, at);
     }
   }
@@ -202,7 +203,7 @@ class Drawing {
       heights.push_back(words_[i].height);
     }
     for (std::size_t k = 1; k < tops.size(); ++k) tops[k] = std::max(tops[k], tops[k - 1]);
-    if (!spread(tops, heights, gap, room_.y, room_.y + room_.h))
+    if (!spread(tops, heights, plan_gap, room_.y, room_.y + room_.h))
       setting_.problem(plan_.caption, "is a plan without room for the words at its sides");
     const Paper wide = widest(all);
     for (std::size_t k = 0; k < all.size(); ++k) {
@@ -210,14 +211,14 @@ class Drawing {
       const Spot to = spot(plan_.stands[all[k]].at);
       Paper y = tops[k];
       for (const Label& part : words.parts) {
-        const Paper x = left ? room_.x + wide - gap * 2 - part.width : room_.x + room_.w - wide + gap * 2;
+        const Paper x = left ? room_.x + wide - plan_gap * 2 - part.width : room_.x + room_.w - wide + plan_gap * 2;
         put_label(setting_, ink_, part, {x, y});
         y += part.height;
       }
-      const Paper edge = left ? room_.x + wide - gap : room_.x + room_.w - wide + gap;
+      const Paper edge = left ? room_.x + wide - plan_gap : room_.x + room_.w - wide + plan_gap;
       const Paper bottom = tops[k] + words.height;
       const Paper least = tops[k] + words.parts[0].height / 2;
-      Paper level = std::clamp(to.y, least, std::max(bottom - gap, least));
+      Paper level = std::clamp(to.y, least, std::max(bottom - plan_gap, least));
       if (hidden(all[k], left)) level = to.y < middle_.y ? tops[k] : bottom;  // past the one in between
       ink_.push_back(ink::Line{{edge, tops[k]}, {edge, bottom}, 0.75 * point, {}});
       ink_.push_back(ink::Line{{edge, level}, to, 0.5 * point, {}});
@@ -240,7 +241,7 @@ class Drawing {
 
 void put_plan_view(Setting& setting, const BlockSpec& spec, const picture::PlanView& plan, const Box& box,
                    std::vector<Ink>& ink) {
-  Drawing(setting, spec, plan, box, ink).draw();
+  PlanDrawing(setting, spec, plan, box, ink).draw();
 }
 
 }  // namespace dunnage

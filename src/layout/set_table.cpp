@@ -17,7 +17,7 @@ using unit::point;
 constexpr Paper row_rule = 0.25 * point, head_rule = 0.5 * point, heavy_rule = 1 * point;
 constexpr Paper box_stroke = 0.8 * point, write_rule = 0.5 * point;
 constexpr Paper row_pad = 0.6 * paper_mm;     ///< above and below the words of a row
-constexpr Paper hair = 0.2 * paper_mm;        ///< between the heads of two columns, at least
+constexpr Paper head_gap = 0.2 * paper_mm;    ///< between the heads of two columns, at least
 constexpr Paper write_rise = 1.6 * paper_mm;  ///< of the line to write on, above the row's rule
 
 class TableSetter {
@@ -80,7 +80,7 @@ class TableSetter {
 
   /// A head may use the white beside its column's text, on the side where it does not begin.
   static std::pair<Paper, Paper> head_room(const Column& column) {
-    const Paper left = column.x + hair, right = column.x + column.width - hair;
+    const Paper left = column.x + head_gap, right = column.x + column.width - head_gap;
     switch (column.spec->type.align) {
       case Align::left:
         return {column.text_x, right - column.text_x};

@@ -9,7 +9,6 @@
 namespace dunnage {
 namespace {
 
-constexpr double slack = 1 + 1e-9;
 /// How far one reaches, mm, over what stays aboard, and within a door under its top. Common practice, no source.
 constexpr int arm = 600;
 
@@ -17,7 +16,6 @@ bool cross(const StoodBox& a, const StoodBox& b, std::size_t axis) {
   return a.at[axis] < b.at[axis] + b.size[axis] && b.at[axis] < a.at[axis] + a.size[axis];
 }
 
-int end(const StoodBox& b, std::size_t axis) { return b.at[axis] + b.size[axis]; }
 
 StoodBox solid_of(const PackObstacle& o) {
   return {-1, 0, o.from, {o.to[0] - o.from[0], o.to[1] - o.from[1], o.to[2] - o.from[2]}};

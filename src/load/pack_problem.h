@@ -33,6 +33,9 @@ struct StoodBox {
   Spot at, size;
 };
 
+/// Where it ends along an axis.
+inline int end(const StoodBox& b, std::size_t axis) { return b.at[axis] + b.size[axis]; }
+
 /// What else must hold besides room and support. Asked of a new lot of boxes together with those that stand.
 class PackRules {
  public:

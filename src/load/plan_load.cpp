@@ -11,7 +11,6 @@
 namespace dunnage {
 namespace {
 
-constexpr double slack = 1 + 1e-9;
 
 /// A vehicle on its way to a plan.
 struct Filling {

@@ -12,8 +12,6 @@ namespace {
 
 constexpr std::size_t most_depths = 5;  // of a row that are tried; more changed nothing on random shows
 
-int end(const StoodBox& b, std::size_t axis) { return b.at[axis] + b.size[axis]; }
-
 double rank(const CargoKind& kind, RowOrder order) {
   if (kind.stances.empty()) return 0;
   const Spot& s = kind.stances.front().size;

@@ -17,7 +17,7 @@ namespace dunnage {
 namespace {
 
 /// Every command writes into its own options; `chosen` is the one that was called.
-struct Typed {
+struct Arguments {
   PrintOptions print;
   CheckOptions check;
   ClashOptions clash;
@@ -37,7 +37,7 @@ std::string without_zeros(std::string typed) {
   return typed;
 }
 
-void add_print(CLI::App& app, Typed& t) {
+void add_print(CLI::App& app, Arguments& t) {
   CLI::App* c = app.add_subcommand("print", "Print the packet of a show: one PDF a sheet");
   c->add_option("SHOW", t.print.show, "the show file")->required();
   c->add_option("--out", t.print.out, "folder to put the paper in (default: named after the show)");
@@ -59,25 +59,25 @@ void add_print(CLI::App& app, Typed& t) {
       ->allow_extra_args(false);
 }
 
-void add_check(CLI::App& app, Typed& t) {
+void add_check(CLI::App& app, Arguments& t) {
   CLI::App* c = app.add_subcommand("check", "Read a show and say what goes, what is short, what is over a limit");
   c->add_option("SHOW", t.check.show, "the show file")->required();
   c->add_flag("--json", t.check.json, "the whole result for another program to read");
   c->add_option("--against", t.check.against, "an older copy of the show: say what its change changed in what goes");
 }
 
-void add_clash(CLI::App& app, Typed& t) {
+void add_clash(CLI::App& app, Arguments& t) {
   CLI::App* c = app.add_subcommand("clash", "Say which cases two shows want on the same days");
   c->add_option("SHOW", t.clash.shows, "two show files or more, of one kit")->required()->expected(2, 1000);
 }
 
-void add_why(CLI::App& app, Typed& t) {
+void add_why(CLI::App& app, Arguments& t) {
   CLI::App* c = app.add_subcommand("why", "Why a case goes to a show, or stays; which vehicles suffice");
   c->add_option("SHOW", t.why.show, "the show file")->required();
   c->add_option("CODE", t.why.code, "the code of a case, of one unit or of a vehicle")->required();
 }
 
-void add_label(CLI::App& app, Typed& t) {
+void add_label(CLI::App& app, Arguments& t) {
   CLI::App* c = app.add_subcommand("label", "Print labels that live on the cases");
   c->add_option("KIT", t.label.kit, "the kit folder")->required();
   c->add_option("CODE", t.label.codes, "only these cases or units");
@@ -97,7 +97,7 @@ void add_label(CLI::App& app, Typed& t) {
       ->allow_extra_args(false);
 }
 
-void add_rest(CLI::App& app, Typed& t) {
+void add_rest(CLI::App& app, Arguments& t) {
   CLI::App* reckon = app.add_subcommand("reckon", "Work out one figure, with its formula and source");
   reckon->add_option("QUESTION", t.reckon.question, "what to work out; without one, the list");
   reckon->add_option("KEY=VALUE", t.pairs, "what is known, for example mass=\"60 lb\"");
@@ -200,7 +200,7 @@ std::pair<Paper, Paper> read_offset(const std::string& typed) {
   return {length(typed.substr(0, comma)), length(second)};
 }
 
-Options finish(const std::string& command, Typed& t) {
+Options finish(const std::string& command, Arguments& t) {
   if (const auto options = finish_kit_command(command, t.kit)) return *options;
   if (command == "print") {
     t.print.paper = one_of("--paper", t.paper, paper_words);
@@ -245,7 +245,7 @@ constexpr const char* exits =
 
 namespace {
 
-void build(CLI::App& app, Typed& typed) {
+void build(CLI::App& app, Arguments& typed) {
   app.footer(exits);
   app.set_version_flag("--version", std::string("dunnage ") + version);
   app.require_subcommand(1);
@@ -277,7 +277,7 @@ std::string help_on_command(const CLI::App& app, const std::vector<std::string>&
 }  // namespace
 
 CommandTable command_table() {
-  Typed typed;
+  Arguments typed;
   CLI::App app(about, "dunnage");
   build(app, typed);
   CommandTable table{about, exits, {}};
@@ -292,7 +292,7 @@ CommandTable command_table() {
 }
 
 Options read_command_line(const std::vector<std::string>& arguments) {
-  Typed typed;
+  Arguments typed;
   CLI::App app(about, "dunnage");
   build(app, typed);
   if (arguments.empty()) return SayOptions{app.help()};

@@ -8,7 +8,7 @@ namespace dunnage {
 
 namespace {
 
-std::string names(const std::vector<CommandWords>& commands) {
+std::string command_names(const std::vector<CommandWords>& commands) {
   std::string out;
   for (const CommandWords& one : commands) out += (out.empty() ? "" : " ") + one.name;
   return out;
@@ -44,7 +44,7 @@ std::string bash(const CommandTable& table) {
          "  local word=\"${COMP_WORDS[COMP_CWORD]}\" options=\"\" words=\"\"\n"
          "  if [ \"$COMP_CWORD\" -eq 1 ]; then\n"
          "    COMPREPLY=($(compgen -W \"" +
-         names(table.commands) +
+         command_names(table.commands) +
          " --help --version\" -- \"$word\"))\n"
          "    return\n"
          "  fi\n"
