@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The world around the program: arguments, streams, where the data lies, and what to say when the world fails.
+#include <fcntl.h>
 #include <poll.h>
 #include <unistd.h>
 
@@ -18,10 +19,20 @@ bool reader_left() {
   return ::poll(&out, 1, 0) == 1 && (out.revents & POLLERR) != 0;
 }
 
+/// Where a stream was closed before we began, the next file that is opened would take its number, and what we say would
+/// be written into it. Nothing can be written into these, which is then told.
+void hold_streams() {
+  int file = 0;
+  do file = ::open("/dev/null", O_RDONLY);
+  while (file >= 0 && file <= STDERR_FILENO);
+  ::close(file);
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
   namespace fs = std::filesystem;
+  hold_streams();
   std::signal(SIGXFSZ, SIG_IGN);  // a file that may not grow is an error to be told, as on a full disk
   std::signal(SIGPIPE, SIG_IGN);  // nor does a reader that leaves early keep us from our work
   try {

@@ -21,8 +21,10 @@ namespace fs = std::filesystem;
 std::vector<std::string> names_in(const fs::path& folder) {
   std::vector<std::string> out;
   std::error_code error;
-  for (const auto& entry : fs::directory_iterator(folder, error))
-    if (entry.path().extension() == ".toml") out.push_back(entry.path().stem().string());
+  for (fs::directory_iterator at(folder, error), end; !error && at != end; at.increment(error))
+    if (at->path().extension() == ".toml") out.push_back(at->path().stem().string());
+  if (error && error != std::errc::no_such_file_or_directory && error != std::errc::not_a_directory)
+    throw WorldError("cannot read the folder " + folder.string() + ": " + error.message());
   std::sort(out.begin(), out.end());
   return out;
 }

@@ -262,7 +262,7 @@ int main(int argc, char** argv) {
     std::size_t tried = 0;
     for (; tried < trial.points().size(); ++tried) {
       const std::chrono::duration<double> gone = std::chrono::steady_clock::now() - begun;
-      if (seconds > 0 && gone.count() > until && tried > 0) break;
+      if (seconds > 0 && gone.count() > until && tried >= 12) break;
       trial.point(trial.points()[tried]);
     }
     fmt::print("{:<44} {:>5} of {:>5} broken calls tried, {} faults\n", commands[i].name, tried, trial.points().size(),

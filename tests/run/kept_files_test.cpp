@@ -75,7 +75,7 @@ TEST_CASE("a file that a person names stays, and the one folder that is ours is 
   for (const char* name : {".dunnage-lock", "y.dunnage-part", "1", "l.pdf.dunnage-new"}) {
     CHECK(label(name).code == 0);
     CHECK(label("l.pdf").code == 0);
-    CHECK(bytes_of(at + name) == bytes_of(at + "l.pdf"));
+    CHECK((bytes_of(at + name) == bytes_of(at + "l.pdf")));  // no bytes of a PDF on the screen
   }
   CHECK(all_of(folder.path).size() == 5);
   for (const char* name : {".dunnage-unfinished", ".dunnage-unfinished/l.pdf"}) {
@@ -197,4 +197,30 @@ TEST_CASE("a kit of which a file or the folder cannot be read is not taken for o
   CHECK(all_of(kit).size() == 2);
   const std::string file = folder.file("kit.toml", "");
   CHECK(dunnage::program({"import", sheet, "--kit", file}).code == 1);
+  fs::create_directories(kit + "/layouts/stock");
+  fs::permissions(kit + "/layouts/stock", fs::perms::none);
+  const Said unseen = shell(bound + PROGRAM " label " + kit + " --out " + kit + "/l.pdf 2>&1");
+  CHECK(unseen.status == 3);
+  CHECK(unseen.out == "error: cannot read the folder " + kit + "/layouts/stock: Permission denied\n");
+}
+
+TEST_CASE("what is said goes into no file where a stream was closed before the run") {
+  const Folder folder("closed");
+  const std::string at = folder.path.string() + "/";
+  folder.file("kit.toml",
+              "[house]\nname = \"h\"\nphone = \"1\"\n[[case]]\ncode = \"A\"\nname = \"b\"\nform = \"bag\"\n");
+  fs::create_hard_link(at + "kit.toml", at + "second");
+  folder.file("kit.toml.before", "mine");
+  folder.file("scale.csv", "Code,Weight (kg)\nA,3\n");
+  const std::string weigh = PROGRAM " import " + at + "scale.csv --weights --kit " + folder.path.string();
+  CHECK(shell(weigh + " <&- >&- 2>&-").status == 3);
+  CHECK(bytes_of(at + "kit.toml").starts_with("[house]\n"));
+  CHECK(bytes_of(at + "kit.toml").find("weighed = \"3 kg\"\n") != std::string::npos);
+  CHECK(bytes_of(at + "kit.toml").find("note:") == std::string::npos);
+  const Said deaf = shell(PROGRAM " label " + folder.path.string() + " --out " + at + "l.pdf 2>&1 >&-");
+  CHECK(deaf.status == 3);
+  CHECK(deaf.out == "error: the output could not be written\n");
+  const std::string silent = bytes_of(at + "l.pdf");
+  CHECK(shell(PROGRAM " label " + folder.path.string() + " --out " + at + "l.pdf").status == 0);
+  CHECK((bytes_of(at + "l.pdf") == silent));
 }
