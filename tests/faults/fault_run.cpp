@@ -15,6 +15,7 @@
 #include <numeric>
 #include <set>
 
+#include "../shell.h"
 #include "faulted_command.h"
 
 using namespace dunnage;
@@ -239,6 +240,32 @@ bool all_rooms_have_commands(const std::vector<FaultedCommand>& commands) {
   return have == need;
 }
 
+/// Two runs into one folder where the system knows no lock, as from two machines: either may fail, each file is whole.
+bool two_without_a_lock(const fs::path& folder) {
+  const std::vector<FaultedCommand> all = faulted_commands();
+  const auto print = std::find_if(all.begin(), all.end(), [](const auto& one) { return one.room == "print_packet"; });
+  make_world(*print, folder);
+  const auto in_units = [](const std::string& units, const std::string& out) {
+    return "LD_PRELOAD=" BREAK_CALLS " BREAK_ALWAYS=flock=38 " PROGRAM
+           " print show.toml --only cover,return-sheet --units " +
+           units + " --out " + out + " >/dev/null 2>&1";
+  };
+  const std::string at = "cd " + folder.string() + "; ";
+  shell(at + in_units("us", "us") + "; " + in_units("metric", "metric"));
+  for (int round = 0; round < 10; ++round) {
+    shell(at + in_units("us", "both") + " & " + at + in_units("metric", "both") + "; wait");
+    for (const char* name : {"/cover.pdf", "/return-sheet.pdf"}) {
+      const std::string bytes = bytes_of(folder / ("both" + std::string(name)));
+      if (bytes == bytes_of(folder / ("us" + std::string(name)))) continue;
+      if (!bytes.empty() && bytes == bytes_of(folder / ("metric" + std::string(name)))) continue;
+      if (bytes.empty() && !fs::exists(folder / ("both" + std::string(name)))) continue;
+      fmt::print("two runs without a lock have torn {}\n", name);
+      return false;
+    }
+  }
+  return true;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -254,6 +281,7 @@ int main(int argc, char** argv) {
   const bool memory = ::access("/dev/shm", W_OK) == 0;
   const fs::path folder =
       (memory ? fs::path("/dev/shm") : fs::temp_directory_path()) / fmt::format("dunnage-faults-{}", ::getpid());
+  if (named.empty()) well = two_without_a_lock(folder / "world") && well;
   for (std::size_t i = 0; i < commands.size(); ++i) {
     const std::chrono::duration<double> so_far = std::chrono::steady_clock::now() - begun;
     const double until = so_far.count() + (seconds - so_far.count()) / static_cast<double>(commands.size() - i);

@@ -11,6 +11,8 @@
 #include <sstream>
 #include <stdexcept>
 
+#include "../shell.h"
+
 extern char** environ;
 
 namespace dunnage {
@@ -18,11 +20,6 @@ namespace dunnage {
 namespace {
 
 namespace fs = std::filesystem;
-
-std::string bytes_of(const fs::path& file) {
-  std::ifstream in(file, std::ios::binary);
-  return {std::istreambuf_iterator<char>(in), {}};
-}
 
 fs::path beside(const fs::path& folder, const std::string& ending) { return folder.string() + ending; }
 
