@@ -200,8 +200,8 @@ TEST_CASE("a kit of which a file or the folder cannot be read is not taken for o
   fs::create_directories(kit + "/layouts/stock");
   fs::permissions(kit + "/layouts/stock", fs::perms::none);
   const Said unseen = shell(bound + PROGRAM " label " + kit + " --out " + kit + "/l.pdf 2>&1");
-  CHECK(unseen.status == 3);
-  CHECK(unseen.out == "error: cannot read the folder " + kit + "/layouts/stock: Permission denied\n");
+  CHECK(unseen.status == 1);
+  CHECK(unseen.out == "error: the folder " + kit + "/layouts/stock cannot be read: Permission denied\n");
 }
 
 TEST_CASE("what is said goes into no file where a stream was closed before the run") {
