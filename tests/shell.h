@@ -8,6 +8,7 @@
 #include <cstdio>
 #include <filesystem>
 #include <fstream>
+#include <map>
 #include <string>
 
 namespace dunnage {
@@ -38,6 +39,13 @@ inline std::string bytes_of(const std::filesystem::path& file) {
   return {std::istreambuf_iterator<char>(in), {}};
 }
 
+/// Every file of a folder and of those in it, by name, hidden ones too.
+inline std::map<std::string, std::string> all_of(const std::filesystem::path& folder) {
+  std::map<std::string, std::string> out;
+  for (const auto& entry : std::filesystem::recursive_directory_iterator(folder))
+    if (!entry.is_directory()) out[entry.path().filename().string()] = bytes_of(entry.path());
+  return out;
+}
 /// A folder of its own for one test, gone at its end.
 struct Folder {
   std::filesystem::path path;

@@ -79,10 +79,9 @@ std::optional<Kit> read_parsed(const std::string& folder, const std::vector<Toml
   return kit;
 }
 
-/// The *.toml files of a folder by name.
-std::vector<fs::path> files_of(const fs::path& folder) {
+/// The *.toml files of a folder by name. What keeps its list from being read to the end is in `error`.
+std::vector<fs::path> files_of(const fs::path& folder, std::error_code& error) {
   std::vector<fs::path> out;
-  std::error_code error;
   for (fs::directory_iterator at(folder, error), end; !error && at != end; at.increment(error))
     if (utf8::lower(at->path().extension().string()) == ".toml" && !at->path().filename().string().starts_with("."))
       out.push_back(at->path());
@@ -90,8 +89,8 @@ std::vector<fs::path> files_of(const fs::path& folder) {
   return out;
 }
 
-/// What keeps the folder from being read; empty: nothing.
-std::pair<std::string, std::string> refusal(const fs::path& folder) {
+/// What keeps the folder from being read; empty: nothing, and its files are in `paths`.
+std::pair<std::string, std::string> refusal(const fs::path& folder, std::vector<fs::path>& paths) {
   std::error_code error;
   const std::string quoted_folder = in_quotes(folder.string());
   const fs::file_status status = fs::status(folder, error);
@@ -103,7 +102,7 @@ std::pair<std::string, std::string> refusal(const fs::path& folder) {
       return {mistaken.cause, mistaken.hint};
     return {quoted_folder + " is a file, not a folder", "a kit is a folder of .toml files: name the folder"};
   }
-  fs::directory_iterator opened(folder, error);
+  paths = files_of(folder, error);
   if (error) return {quoted_folder + " cannot be read: " + error.message(), "check who may read it"};
   return {};
 }
@@ -112,12 +111,12 @@ std::pair<std::string, std::string> refusal(const fs::path& folder) {
 
 std::optional<Kit> read_kit(const fs::path& folder, Sources& sources, Diagnostics& diagnostics, Place named_at) {
   const auto place = [&] { return named_at.known() ? named_at : folder_itself(folder.string(), sources); };
-  if (const auto [cause, hint] = refusal(folder); !cause.empty()) {
+  std::vector<fs::path> paths;
+  if (const auto [cause, hint] = refusal(folder, paths); !cause.empty()) {
     diagnostics.error(place(), cause, hint);
     return std::nullopt;
   }
   std::vector<TomlFile> parsed;
-  const std::vector<fs::path> paths = files_of(folder);
   if (paths.empty()) {
     diagnostics.error(place(), "the kit is empty: " + in_quotes(folder.string()) + " holds no .toml file",
                       "write its cases into a file such as cases.toml in that folder");
@@ -138,7 +137,12 @@ std::optional<Kit> read_kit_texts(const std::string& folder, const std::vector<N
 
 std::vector<NamedText> load_kit_texts(const fs::path& folder, Sources& sources, Diagnostics& diagnostics) {
   std::vector<NamedText> out;
-  for (const fs::path& path : files_of(folder))
+  std::vector<fs::path> paths;
+  std::error_code error;
+  if (fs::status(folder, error).type() == fs::file_type::not_found) return out;
+  if (const auto [cause, hint] = refusal(folder, paths); !cause.empty())
+    diagnostics.error(folder_itself(folder.string(), sources), cause, hint);
+  for (const fs::path& path : paths)
     if (const SourceFile* file = load_text(path, sources, diagnostics)) out.emplace_back(path.string(), file->text);
   return out;
 }

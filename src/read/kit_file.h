@@ -27,7 +27,7 @@ std::optional<Kit> read_kit_texts(const std::string& folder, const std::vector<N
                                   Diagnostics& diagnostics);
 
 /// Name and text of each file of a kit's folder, in order of name; empty where there is no folder or no such file.
-/// A file that cannot be read is told.
+/// A folder or file that cannot be read is told.
 std::vector<NamedText> load_kit_texts(const std::filesystem::path& folder, Sources& sources, Diagnostics& diagnostics);
 
 /// Every key that any file of a kit may have, as the reader asks for it.

@@ -22,14 +22,15 @@ std::vector<Handling> handling_by_unit(const Catalogue& c) {
 }  // namespace
 
 std::optional<std::vector<int>> changed_labels(const Catalogue& now, const std::vector<int>& units,
-                                               const std::filesystem::path& before, Desk& desk) {
+                                               const std::filesystem::path& before, std::string& told,
+                                               std::ostream& err) {
   Loaded old;
-  if (!load_kit(before, old, desk.err)) return std::nullopt;
+  if (!load_kit(before, old, err)) return std::nullopt;
   std::vector<int> out;
   for (const LabelChange& change :
        label_changes(now, handling_by_unit(now), old.catalogue, handling_by_unit(old.catalogue))) {
     if (std::find(units.begin(), units.end(), change.unit) == units.end()) continue;
-    desk.out << fmt::format("{:<12} {}\n", now.units[static_cast<std::size_t>(change.unit)].code, change.what);
+    told += fmt::format("{:<12} {}\n", now.units[static_cast<std::size_t>(change.unit)].code, change.what);
     out.push_back(change.unit);
   }
   return out;

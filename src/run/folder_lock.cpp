@@ -1,68 +1,57 @@
 // SPDX-License-Identifier: MIT
+// The folder itself is locked: a file to hold the lock would be one more thing to leave behind.
 #include "run/folder_lock.h"
 
 #include <fcntl.h>
 #include <sys/file.h>
-#include <sys/stat.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <cerrno>
-#include <cstring>
 
 #include "base/error.h"
 
 namespace dunnage {
-namespace {
 
 namespace fs = std::filesystem;
-constexpr const char* lock_name = ".dunnage-lock";
-
-/// Whether the open file still stands under that name: a run that ends takes its lock away, perhaps between our opening
-/// and our locking it, and a third run would then lock another file.
-bool is_file(int open, const fs::path& path) {
-  struct stat ours {
-  }, there{};
-  return ::fstat(open, &ours) == 0 && ::lstat(path.c_str(), &there) == 0 && ours.st_dev == there.st_dev &&
-         ours.st_ino == there.st_ino;
-}
-
-}  // namespace
 
 FolderLock::FolderLock(fs::path folder) : folder_(std::move(folder)) {
   if (folder_.empty()) folder_ = ".";
-  make_folder();
-  const fs::path lock = folder_ / lock_name;
-  lock_ = ::open(lock.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW, 0644);
-  if (lock_ < 0) {
-    const std::string why = std::strerror(errno);
+  make(folder_);
+  try {
+    lock_ = Descriptor(::open(folder_.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
+    if (!lock_.open()) fail("cannot write in the folder", folder_);
+    int held = 0;
+    do held = ::flock(lock_.number(), LOCK_EX | LOCK_NB);
+    while (held != 0 && errno == EINTR);
+    if (held != 0 && errno == EWOULDBLOCK)
+      throw WorldError("another run is writing into " + folder_.string() + "; wait until it has ended");
+  } catch (const WorldError&) {
     remove_made();
-    throw WorldError("cannot write in the folder " + folder_.string() + ": " + why);
-  }
-  if (::flock(lock_, LOCK_EX | LOCK_NB) != 0 || !is_file(lock_, lock)) {
-    ::close(lock_);
-    throw WorldError("another run is writing into " + folder_.string() + "; wait until it has ended");
+    throw;
   }
 }
 
 FolderLock::~FolderLock() {
-  std::error_code ignored;
-  fs::remove(folder_ / lock_name, ignored);
-  ::close(lock_);
+  lock_.close();
   remove_made();
 }
 
-void FolderLock::make_folder() {
+void FolderLock::make(const fs::path& folder) {
+  std::vector<fs::path> missing;
+  for (fs::path at = folder; !at.empty() && standing(at) == fs::file_type::not_found; at = at.parent_path())
+    missing.push_back(at);
+  made_.insert(made_.end(), missing.rbegin(), missing.rend());
   std::error_code error;
-  for (fs::path at = folder_; !at.empty() && !fs::exists(at, error); at = at.parent_path()) made_.push_back(at);
-  fs::create_directories(folder_, error);
-  if (fs::is_directory(folder_)) return;
+  fs::create_directories(folder, error);
+  if (!error && fs::is_directory(folder, error)) return;
   remove_made();
-  throw WorldError("cannot make the folder " + folder_.string() + ": " + error.message());
+  throw WorldError("cannot make the folder " + folder.string() + ": " +
+                   (error ? error : std::make_error_code(std::errc::not_a_directory)).message());
 }
 
 void FolderLock::remove_made() {
-  std::error_code ignored;
-  for (const fs::path& made : made_) fs::remove(made, ignored);  // only where it is empty
+  std::for_each(made_.rbegin(), made_.rend(), [](const fs::path& made) { ::rmdir(made.c_str()); });  // only where empty
 }
 
 }  // namespace dunnage

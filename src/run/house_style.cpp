@@ -18,16 +18,21 @@ namespace dunnage {
 
 namespace fs = std::filesystem;
 
+namespace {
+
+/// Names of the .toml files of a folder, without the ending, sorted; none where there is no folder. One that cannot be
+/// read may have any: Failure is thrown, which says whose it is.
+template <class Failure>
 std::vector<std::string> names_in(const fs::path& folder) {
   std::vector<std::string> out;
   std::error_code error;
-  for (const auto& entry : fs::directory_iterator(folder, error))
-    if (entry.path().extension() == ".toml") out.push_back(entry.path().stem().string());
+  for (fs::directory_iterator at(folder, error), end; !error && at != end; at.increment(error))
+    if (at->path().extension() == ".toml") out.push_back(at->path().stem().string());
+  if (error && error != std::errc::no_such_file_or_directory && error != std::errc::not_a_directory)
+    throw Failure("the folder " + folder.string() + " cannot be read: " + error.message());
   std::sort(out.begin(), out.end());
   return out;
 }
-
-namespace {
 
 /// A file or folder that came with the program.
 void need_own(const fs::path& path) {
@@ -109,7 +114,8 @@ Layout load_layout_for(const fs::path& share, const std::string& kit_folder, con
 
 std::vector<std::string> style_names(const fs::path& share, const std::string& kit_folder, const std::string& what) {
   need_own(share / "layouts" / what);
-  std::vector<std::string> all = names_in(share / "layouts" / what), own = names_in(own_folder(kit_folder, what));
+  std::vector<std::string> all = names_in<WorldError>(share / "layouts" / what),
+                           own = names_in<UsageError>(own_folder(kit_folder, what));
   all.insert(all.end(), own.begin(), own.end());
   std::sort(all.begin(), all.end());
   all.erase(std::unique(all.begin(), all.end()), all.end());
@@ -118,8 +124,8 @@ std::vector<std::string> style_names(const fs::path& share, const std::string& k
 
 std::vector<std::string> strange_files(const fs::path& share, const std::string& kit_folder) {
   std::vector<std::string> out;
-  const std::vector<std::string> ours = names_in(share / "layouts");
-  for (const std::string& name : names_in(own_folder(kit_folder, ""))) {
+  const std::vector<std::string> ours = names_in<WorldError>(share / "layouts");
+  for (const std::string& name : names_in<UsageError>(own_folder(kit_folder, ""))) {
     const std::string guess = did_you_mean(name, ours);
     if (std::find(ours.begin(), ours.end(), name) == ours.end() && !guess.empty())
       out.push_back((own_folder(kit_folder, "") / (name + ".toml")).string() + " is no sheet's layout: " + guess);

@@ -39,9 +39,6 @@ std::vector<std::string> strange_files(const std::filesystem::path& share, const
 std::vector<std::string> style_names(const std::filesystem::path& share, const std::string& kit_folder,
                                      const std::string& what);
 
-/// Names of the .toml files of a folder, without the ending, sorted.
-std::vector<std::string> names_in(const std::filesystem::path& folder);
-
 /// A short mark of everything that shaped the paper: FNV-1a of all texts read, the version and `options`.
 std::string revision_of(const Sources& sources, const std::string& options, const std::string& letter);
 

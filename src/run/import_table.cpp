@@ -12,9 +12,8 @@
 #include "read/csv_rows.h"
 #include "read/kit_file.h"
 #include "run/commands.h"
-#include "run/folder_lock.h"
+#include "run/file_set.h"
 #include "run/import_weights.h"
-#include "run/new_files.h"
 #include "write/intake_text.h"
 
 namespace dunnage {
@@ -22,6 +21,7 @@ namespace dunnage {
 namespace {
 
 namespace fs = std::filesystem;
+constexpr const char* house_name = "house.toml";
 
 /// The kit as it stands: its files, and what it has.
 struct Standing {
@@ -30,12 +30,13 @@ struct Standing {
   bool house = false;
 };
 
-/// Mistakes of the kit as a whole (no case yet, no house yet) are what an import mends.
+/// Mistakes of the kit as a whole (no case yet, no house yet) are what an import mends. A file that cannot be read may
+/// hold anything.
 bool load_standing(const fs::path& folder, Sources& sources, Standing& out, std::ostream& err) {
-  Diagnostics diagnostics, told;
-  out.files = load_kit_texts(folder, sources, diagnostics);
-  auto kit =
-      out.files.empty() ? std::optional<Kit>(Kit{}) : read_kit_texts(folder.string(), out.files, sources, diagnostics);
+  Diagnostics told, diagnostics;
+  out.files = load_kit_texts(folder, sources, told);
+  auto kit = out.files.empty() || told.has_errors() ? std::optional<Kit>(Kit{})
+                                                    : read_kit_texts(folder.string(), out.files, sources, diagnostics);
   for (const Diagnostic& d : diagnostics.all())
     if (d.severity == Severity::error && d.place.line > 0) told.error(d.place, d.cause, d.hint, d.other, d.other_says);
   if (told.has_errors() || !kit) {
@@ -167,17 +168,23 @@ bool read_sheet(const ImportOptions& options, const Kit& kit, Sources& sources, 
   return !told.has_errors();
 }
 
-/// Writes the new files, or shows what they would be.
-void finish(const ImportOptions& options, std::vector<std::pair<fs::path, std::string>> files, const Intake& intake,
-            std::ostream& out) {
-  const std::string found = fmt::format("{} cases, {} items", count_of(intake, "case"), count_of(intake, "item"));
-  const auto& [target, text] = files.back();
-  if (options.dry_run) {
-    out << fmt::format("{} would be ({}):\n\n", target.string(), found) << text;
-    return;
+/// New files of the kit, by name in its folder.
+using NewTexts = std::vector<NamedText>;
+
+/// The text of the spreadsheet's file, and that of a house where the kit has none. `left`: mistakes that were there.
+NewTexts texts_for(const ImportOptions& options, const Standing& standing, Intake& intake,
+                   std::vector<std::string>& guesses, Diagnostics& told, std::string& left) {
+  NewTexts out;
+  std::vector<NamedText> others = standing.files;
+  if (!standing.house) {
+    const std::string house = (options.kit / house_name).string();
+    out.emplace_back(house_name, house_text(intake));
+    others.emplace_back(house, out.back().second);
+    guesses.push_back("the kit has no [house]: " + house + " is made, to be changed to your own");
   }
-  write_new_files(files);
-  out << fmt::format("{}  {}\n", target.string(), found);
+  const fs::path target = new_file_for(options);
+  out.emplace_back(target.filename().string(), settle(intake, others, target.string(), told, left).text);
+  return out;
 }
 
 }  // namespace
@@ -188,36 +195,34 @@ int import_table(const ImportOptions& options, Desk& desk) {
   Diagnostics told;
   Standing standing;
   const fs::path target = new_file_for(options);
-  std::optional<FolderLock> lock;
-  if (!options.dry_run && (!fs::exists(options.kit) || fs::is_directory(options.kit))) lock.emplace(options.kit);
-  if (!options.dry_run) clear_unfinished({options.kit / "house.toml", target}, desk.err);
+  // Held from before the kit is read: what another run adds meanwhile might be there twice.
+  std::optional<FileSet> files;
+  if (!options.dry_run && (!fs::exists(options.kit) || fs::is_directory(options.kit)))
+    files.emplace(options.kit, desk.err);
   if (!load_standing(options.kit, sources, standing, desk.err)) return 1;
-  if (!options.dry_run && fs::exists(fs::symlink_status(target)))
+  if (files && dunnage::standing(target) != fs::file_type::not_found)
     throw UsageError(target.string() +
                      " is there already; move it away, or rename the spreadsheet. Nothing was written");
   Intake intake;
   std::vector<std::string> guesses;
-  std::string left, text;
-  std::vector<std::pair<fs::path, std::string>> written;
-  if (read_sheet(options, standing.kit, sources, intake, guesses, told)) {
-    std::vector<NamedText> others = standing.files;
-    if (!standing.house) {
-      written.emplace_back(options.kit / "house.toml", house_text(intake));
-      others.emplace_back(written.back().first.string(), written.back().second);
-      guesses.push_back("the kit has no [house]: " + written.back().first.string() +
-                        " is made, to be changed to your own");
-    }
-    text = settle(intake, others, target.string(), told, left).text;
-  }
+  std::string left;
+  NewTexts texts;
+  if (read_sheet(options, standing.kit, sources, intake, guesses, told))
+    texts = texts_for(options, standing, intake, guesses, told, left);
   if (told.has_errors()) {
     desk.err << render(told, sources) << "Nothing was written.\n";
     return 1;
   }
-  written.emplace_back(target, text);
+  if (files) {
+    for (const auto& [name, text] : texts) files->add_new(name, text);
+    files->commit();
+  }
   report(intake, guesses, desk.out);
   desk.err << render(told, sources);
   if (!left.empty()) desk.err << left << "These mistakes were in the kit before; mend them next.\n";
-  finish(options, std::move(written), intake, desk.out);
+  const std::string found = fmt::format("{} cases, {} items", count_of(intake, "case"), count_of(intake, "item"));
+  desk.out << (files ? fmt::format("{}  {}\n", target.string(), found)
+                     : fmt::format("{} would be ({}):\n\n", target.string(), found) + texts.back().second);
   return told.all().empty() && left.empty() ? 0 : 2;
 }
 

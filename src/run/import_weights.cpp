@@ -38,15 +38,13 @@ bool says(const Catalogue& c, const std::string& code, Mass mass) {
   return weighed && std::abs(weighed->value.si() - mass.si()) < 1e-6;
 }
 
-/// Reads the edited texts as a kit again: each mass must be there. What is wrong; empty: nothing is.
-std::string fault_of(const Catalogue& before, const WeighEdit& edit, const std::vector<ScaleReading>& readings) {
+/// Reads the kit's texts, edited, as a kit again: each mass must be there. What is wrong; empty: nothing is.
+std::string fault_of(const Catalogue& before, std::vector<NamedText> files, const WeighEdit& edit,
+                     const std::vector<ScaleReading>& readings) {
   Sources sources;
   Diagnostics diagnostics;
-  std::vector<NamedText> files;
-  for (auto& [name, text] : load_kit_texts(before.kit.folder, sources, diagnostics)) {
-    const auto at = edit.files.find(name);
-    files.emplace_back(name, at == edit.files.end() ? text : at->second);
-  }
+  for (auto& [name, text] : files)
+    if (const auto at = edit.files.find(name); at != edit.files.end()) text = at->second;
   auto kit = read_kit_texts(before.kit.folder, files, sources, diagnostics);
   Catalogue after;
   if (kit) after = make_catalogue(std::move(*kit));
@@ -69,16 +67,24 @@ int nothing_written(const Diagnostics& told, const Loaded& loaded, Desk& desk) {
   return 1;
 }
 
-void write_over(FileSet& files, const WeighEdit& edit, std::ostream& err) {
-  std::vector<std::pair<fs::path, fs::perms>> kept;
-  for (const auto& [name, text] : edit.files) {
-    kept.emplace_back(name, fs::status(name).permissions());
-    files.add(fs::path(name).filename().string(), mark_of(name) + text);
-  }
-  files.commit();
-  files.tell_removed(err);
-  std::error_code ignored;
-  for (const auto& [name, permissions] : kept) fs::permissions(name, permissions, ignored);
+void write_changes(FileSet& files, const std::vector<NamedText>& before, const WeighEdit& edit) {
+  for (const auto& [name, text] : before)
+    if (const auto at = edit.files.find(name); at != edit.files.end()) {
+      const std::string mark = mark_of(name);
+      files.add_change(fs::path(name).filename().string(), mark + text, mark + at->second);
+    }
+  if (!edit.files.empty()) files.commit();
+}
+
+void report(const WeighEdit& edit, const std::vector<ScaleReading>& readings, std::ostream& out) {
+  for (const ScaleReading& reading : readings)
+    if (!reading.guess.empty())
+      out << fmt::format("guessed: line {} ({}): weighed: {}\n", reading.mass.place.line, reading.code.value,
+                         reading.guess);
+  for (const WeighChange& change : edit.changes)
+    out << fmt::format("{:<12} {} -> {}  ({})\n", change.code, change.before.empty() ? "not weighed" : change.before,
+                       change.after, change.place.words());
+  if (!edit.same.empty()) out << fmt::format("as before: {}\n", fmt::join(edit.same, ", "));
 }
 
 }  // namespace
@@ -86,9 +92,10 @@ void write_over(FileSet& files, const WeighEdit& edit, std::ostream& err) {
 int import_weights(const ImportOptions& options, Desk& desk) {
   // Held from before the kit is read: what another run writes meanwhile would be lost.
   std::optional<FileSet> files;
-  if (!options.dry_run && fs::is_directory(options.kit)) files.emplace(options.kit);
+  if (!options.dry_run && fs::is_directory(options.kit)) files.emplace(options.kit, desk.err);
   Loaded loaded;
   if (!load_kit(options.kit, loaded, desk.err)) return 1;
+  const std::vector<NamedText> texts = texts_of(loaded.sources);
   Diagnostics told;
   const auto bytes = load_bytes(options.file.string(), loaded.sources, told);
   std::vector<ScaleReading> readings;
@@ -98,22 +105,15 @@ int import_weights(const ImportOptions& options, Desk& desk) {
   }
   if (told.has_errors()) return nothing_written(told, loaded, desk);
   const WeighEdit edit = weigh_edit(loaded.catalogue, readings, told);
-  const std::string fault = edit.files.empty() ? "" : fault_of(loaded.catalogue, edit, readings);
+  const std::string fault = edit.files.empty() ? "" : fault_of(loaded.catalogue, texts, edit, readings);
   if (!fault.empty()) {
     told.error({readings.front().code.place.file, 0, 0, 1},
                "the masses cannot be written into the kit for you: " + fault, "write them into the kit yourself");
     return nothing_written(told, loaded, desk);
   }
-  for (const ScaleReading& reading : readings)
-    if (!reading.guess.empty())
-      desk.out << fmt::format("guessed: line {} ({}): weighed: {}\n", reading.mass.place.line, reading.code.value,
-                              reading.guess);
-  for (const WeighChange& change : edit.changes)
-    desk.out << fmt::format("{:<12} {} -> {}  ({})\n", change.code,
-                            change.before.empty() ? "not weighed" : change.before, change.after, change.place.words());
-  if (!edit.same.empty()) desk.out << fmt::format("as before: {}\n", fmt::join(edit.same, ", "));
+  if (files) write_changes(*files, texts, edit);
+  report(edit, readings, desk.out);
   desk.err << render(told, loaded.sources);
-  if (files && !edit.files.empty()) write_over(*files, edit, desk.err);
   desk.out << fmt::format("{} masses {}\n", edit.changes.size(), options.dry_run ? "would be written" : "written");
   return told.all().empty() ? 0 : 2;
 }

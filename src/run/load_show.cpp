@@ -47,6 +47,12 @@ bool load_kit(const std::filesystem::path& folder, Loaded& loaded, std::ostream&
   return finish(loaded, err);
 }
 
+std::vector<NamedText> texts_of(const Sources& sources) {
+  std::vector<NamedText> out;
+  for (const SourceFile& file : sources.files()) out.emplace_back(file.name, file.text);
+  return out;
+}
+
 Plan plan_whole(const Catalogue& catalogue, const Show& show) {
   Plan plan = plan_show(catalogue, show);
   Loading loading = plan_load(catalogue, show, plan);

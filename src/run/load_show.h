@@ -4,12 +4,14 @@
 
 #include <filesystem>
 #include <ostream>
+#include <vector>
 
 #include "base/diagnostic.h"
 #include "model/catalogue.h"
 #include "model/finding.h"
 #include "model/plan.h"
 #include "model/show.h"
+#include "read/kit_file.h"
 
 namespace dunnage {
 
@@ -25,6 +27,9 @@ struct Loaded {
 /// written to `err` then, and notes and warnings otherwise.
 bool load_show(const std::filesystem::path& file, Loaded& loaded, std::ostream& err);
 bool load_kit(const std::filesystem::path& folder, Loaded& loaded, std::ostream& err);
+
+/// Name and text of each file as it was read, in that order.
+std::vector<NamedText> texts_of(const Sources& sources);
 
 /// What goes, and what stands where in its vehicles, as judged. Whatever went in no typed vehicle is in the one where
 /// it stands.

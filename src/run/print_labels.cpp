@@ -128,10 +128,9 @@ Stock shifted(Stock stock, std::pair<Paper, Paper> by) {
 
 void write_file(const std::filesystem::path& file, std::string bytes, const Sources& sources, Desk& desk) {
   refuse_to_replace(file, sources);
-  FileSet files(file.parent_path());
-  files.add(file.filename().string(), std::move(bytes));
+  FileSet files(file.parent_path(), desk.err);
+  files.add_paper(file.filename().string(), std::move(bytes));
   files.commit();
-  files.tell_removed(desk.err);
 }
 
 }  // namespace
@@ -141,8 +140,9 @@ int print_labels(const LabelOptions& options, Desk& desk) {
   if (!load_kit(options.kit, loaded, desk.err)) return 1;
   const Catalogue& c = loaded.catalogue;
   std::vector<int> units = units_for(c, options.codes);
+  std::string changes;
   if (!options.since.empty()) {
-    const auto changed = changed_labels(c, units, options.since, desk);
+    const auto changed = changed_labels(c, units, options.since, changes, desk.err);
     if (!changed) return 1;
     units = *changed;
     if (units.empty()) {
@@ -186,6 +186,7 @@ int print_labels(const LabelOptions& options, Desk& desk) {
     return 1;
   }
   write_file(file, pdf_bytes(pages, faces), loaded.sources, desk);
+  desk.out << changes;
   const auto counted = [](std::size_t n, const std::string& one, const std::string& many) {
     return fmt::format("{} {}", n, n == 1 ? one : many);
   };

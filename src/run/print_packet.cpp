@@ -129,10 +129,9 @@ std::vector<FileToBe> make_files(std::vector<Sheet>& sheets, const PrintOptions&
 
 void write_files(std::vector<FileToBe> all, const fs::path& folder, const Sources& sources, Desk& desk) {
   for (const FileToBe& file : all) refuse_to_replace(folder / file.name, sources);
-  FileSet files(folder);
-  for (FileToBe& file : all) files.add(std::move(file.name), std::move(file.bytes));
+  FileSet files(folder, desk.err);
+  for (FileToBe& file : all) files.add_paper(file.name, std::move(file.bytes));
   files.commit();
-  files.tell_removed(desk.err);
 }
 
 int refuse(const Diagnostics& style, const Loaded& loaded, Desk& desk) {

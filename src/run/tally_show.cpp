@@ -117,10 +117,9 @@ bool write_sheet(const TallyOptions& options, Loaded& loaded, const Plan& plan, 
     tell(problems, style);
     if (!style.has_errors()) {
       refuse_to_replace(options.sheet, loaded.sources);
-      FileSet files(options.sheet.parent_path());
-      files.add(options.sheet.filename().string(), pdf_bytes({pages}, faces, {}));
+      FileSet files(options.sheet.parent_path(), desk.err);
+      files.add_paper(options.sheet.filename().string(), pdf_bytes({pages}, faces, {}));
       files.commit();
-      files.tell_removed(desk.err);
       return true;
     }
   }

@@ -54,6 +54,25 @@ TEST_CASE("nothing in src asks the environment, a shell, the network, a clock or
   }
 }
 
+TEST_CASE("files are written by one room, which the faults are tried on") {
+  const std::regex writing(
+      "\\b(ofstream|fopen|freopen|O_WRONLY|O_RDWR|O_CREAT|rename|renameat2?|link|linkat|unlink|unlinkat|rmdir|mkdir|"
+      "truncate|ftruncate|create_directory|create_directories|create_hard_link|create_symlink|remove|remove_all|copy_"
+      "file|"
+      "resize_file|permissions)\\b");
+  const std::set<std::string> may = {"disk_file", "file_set", "folder_lock"};
+  for (const auto& entry : fs::recursive_directory_iterator(fs::path(PROJECT_DIR) / "src")) {
+    if (entry.path().extension() != ".cpp" || may.count(entry.path().stem().string()) == 1) continue;
+    std::istringstream in(text_of(entry.path()));
+    for (std::string line; std::getline(in, line);) {
+      std::string code = line.substr(0, line.find("//"));
+      code = std::regex_replace(code, std::regex("\"([^\"\\\\]|\\\\.)*\"|std::remove(_if)?\\b"), "");
+      INFO(entry.path().string() << ": " << line);
+      CHECK_FALSE(std::regex_search(code, writing));
+    }
+  }
+}
+
 TEST_CASE("the program asks the system for none of these either") {
   if (!plain_build) return;
   const std::set<std::string> forbidden = {

@@ -89,7 +89,7 @@ TEST_CASE("a second run into the folder of one that begins, imports or weighs is
                     sheet = folder.file("gear.csv", "Code,Name,Form\nBOX,Box,box\n");
   std::filesystem::create_directories(kit);
   const auto held = [&](const std::string& command) {
-    return shell("flock " + kit + "/.dunnage-lock " PROGRAM " " + command + " 2>&1");
+    return shell("flock " + kit + " " PROGRAM " " + command + " 2>&1");
   };
   for (const std::string& command : {"begin " + kit, "import " + sheet + " --kit " + kit}) {
     const auto said = held(command);

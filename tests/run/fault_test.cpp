@@ -17,6 +17,7 @@
 
 extern char** environ;
 
+using dunnage::all_of;
 using dunnage::bytes_of;
 using dunnage::example;
 using dunnage::Folder;
@@ -28,18 +29,9 @@ namespace {
 
 const std::string show = example("outdoor-evening.toml");
 
-/// Every file of a folder and of those in it, by name, hidden ones too.
-std::map<std::string, std::string> all_of(const fs::path& folder) {
-  std::map<std::string, std::string> out;
-  for (const auto& entry : fs::recursive_directory_iterator(folder))
-    if (!entry.is_directory()) out[entry.path().filename().string()] = bytes_of(entry.path());
-  return out;
-}
 bool has_part(const fs::path& folder) {
   std::error_code gone;
-  for (fs::directory_iterator at(folder, gone), end; !gone && at != end; at.increment(gone))
-    if (at->path().filename().string().ends_with(".dunnage-part")) return true;
-  return false;
+  return fs::exists(folder / ".dunnage-unfinished", gone);
 }
 std::size_t lines(const std::string& text) {
   return static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));
@@ -248,29 +240,13 @@ TEST_CASE("a run that is killed leaves every file old or new, and the next one c
     left += has_part(out) ? 1 : 0;
   }
   CHECK(left > 0);  // one was caught while it wrote
-  std::ofstream(out / "cover.pdf.dunnage-part") << "half a sheet";
+  fs::create_directory(out / ".dunnage-unfinished");
+  std::ofstream(out / ".dunnage-unfinished/1") << "half a sheet";
   const Said next = shell(PROGRAM " print " + show + " --only cover --out " + out.string() + " 2>&1 >/dev/null");
-  CHECK(next.out.find("removed cover.pdf.dunnage-part, left by a run that was cut short\n") != std::string::npos);
+  CHECK(next.out.find("removed " + (out / ".dunnage-unfinished").string() + ", left by a run that was cut short\n") !=
+        std::string::npos);
   CHECK(all_of(out).size() == 3);
-}
-
-TEST_CASE("an import or a beginning that was killed is cleared away by the next") {
-  const Folder folder("unfinished");
-  const fs::path kit = folder.path / "new" / "kit";
-  fs::create_directories(kit);
-  std::ofstream(kit / "house.toml") << "half";
-  fs::create_hard_link(kit / "house.toml", kit / "house.toml.dunnage-new");
-  std::ofstream(kit / "items.toml.dunnage-new") << "half";
-  const auto begun = dunnage::program({"begin", (folder.path / "new").string()});
-  CHECK(begun.code == 0);
-  CHECK(begun.err.find("items.toml.dunnage-new, left by a run that was cut short\n") != std::string::npos);
-  CHECK(all_of(kit).size() == 3);
-  // What was finished stays, whatever lies beside it.
-  std::ofstream(kit / "gear.toml.dunnage-new") << "half";
-  const auto imported = dunnage::program({"import", example("gear.csv"), "--kit", kit.string()});
-  CHECK(imported.err.find("gear.toml.dunnage-new, left by a run that was cut short\n") != std::string::npos);
-  CHECK(all_of(kit).size() == 4);
-  CHECK(bytes_of(kit / "house.toml") != "half");
+  CHECK_FALSE(has_part(out));
 }
 
 TEST_CASE("of two runs into one folder the second is refused") {
