@@ -8,6 +8,7 @@
 #include "run/commands.h"
 #include "run/folder_lock.h"
 #include "run/new_files.h"
+#include "run/on_screen.h"
 
 namespace dunnage {
 
@@ -48,9 +49,9 @@ int begin_kit(const BeginOptions& options, Desk& desk) {
   if (diagnostics.has_errors())
     throw WorldError("the program's own files are not where they should be: " + from.string());
   write_new_files(files);
-  for (const auto& [path, text] : files) desk.out << path.string() << '\n';
-  desk.out << "Next: dunnage check " << (options.folder / "show.toml").string()
-           << "\nThen change the kit to what you own, or fetch it from a spreadsheet with dunnage import.\n";
+  for (const auto& [path, text] : files) desk.out << on_screen("{}\n", path.string());
+  desk.out << on_screen("Next: dunnage check {}\n", (options.folder / "show.toml").string())
+           << "Then change the kit to what you own, or fetch it from a spreadsheet with dunnage import.\n";
   return 0;
 }
 

@@ -11,6 +11,7 @@
 
 #include "base/error.h"
 #include "export/pdf_file.h"
+#include "run/on_screen.h"
 
 namespace dunnage {
 
@@ -85,7 +86,7 @@ void FileSet::clear_temporaries() {
 }
 
 void FileSet::tell_removed(std::ostream& err) const {
-  for (const std::string& name : removed_) err << "removed " << name << ", left by a run that was cut short\n";
+  for (const std::string& name : removed_) err << on_screen("removed {}, left by a run that was cut short\n", name);
 }
 
 void FileSet::add(std::string name, std::string bytes) { files_.push_back({std::move(name), std::move(bytes)}); }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// How this house prints: words, layouts and faces, its own layouts before ours.
+// How this house prints: words, layouts and faces, its own layouts before ours. Throws WorldError for what came with
+// the program and cannot be used, UsageError for a folder of the house that cannot be read.
 #pragma once
 
 #include <filesystem>
@@ -27,6 +28,10 @@ std::string names_of(const std::vector<Words>& languages);
 Layout load_layout_for(const std::filesystem::path& share, const std::string& kit_folder, const std::string& name,
                        Sources& sources, Diagnostics& diagnostics);
 
+/// The same of a name that a stock gives. One that neither the house nor the program has is told at its place.
+Layout load_layout_for(const std::filesystem::path& share, const std::string& kit_folder, const Text& named,
+                       Sources& sources, Diagnostics& diagnostics);
+
 /// <kit>/layouts/stock/NAME.toml where the house has one, else ours. Throws UsageError with the nearest name when there
 /// is no such stock.
 Stock load_stock_for(const std::filesystem::path& share, const std::string& kit_folder, const std::string& name,
@@ -38,9 +43,6 @@ std::vector<std::string> strange_files(const std::filesystem::path& share, const
 /// Ours and the house's own, sorted. `what`: "" for layouts, "stock" or "words". An empty kit folder has none.
 std::vector<std::string> style_names(const std::filesystem::path& share, const std::string& kit_folder,
                                      const std::string& what);
-
-/// Names of the .toml files of a folder, without the ending, sorted.
-std::vector<std::string> names_in(const std::filesystem::path& folder);
 
 /// A short mark of everything that shaped the paper: FNV-1a of all texts read, the version and `options`.
 std::string revision_of(const Sources& sources, const std::string& options, const std::string& letter);

@@ -15,6 +15,7 @@
 #include "run/folder_lock.h"
 #include "run/import_weights.h"
 #include "run/new_files.h"
+#include "run/on_screen.h"
 #include "write/intake_text.h"
 
 namespace dunnage {
@@ -121,16 +122,16 @@ IntakeText settle(Intake& intake, const std::vector<NamedText>& others, const st
 }
 
 void report(const Intake& intake, const std::vector<std::string>& guesses, std::ostream& out) {
-  out << fmt::format("{}: {}\n", intake.file, intake.how);
+  out << on_screen("{}: {}\n", intake.file, intake.how);
   for (const IntakeColumn& column : intake.columns)
     if (!column.head.empty())
-      out << fmt::format("  {:<24} {}{}\n", "\"" + column.head + "\"",
-                         column.key.empty() ? "no key: kept as comments" : "-> " + column.key,
-                         column.unit.empty() ? "" : ", in " + column.unit);
-  for (const std::string& guess : guesses) out << "guessed: " << guess << '\n';
+      out << on_screen("  {:<24} {}{}\n", "\"" + column.head + "\"",
+                       column.key.empty() ? "no key: kept as comments" : "-> " + column.key,
+                       column.unit.empty() ? "" : ", in " + column.unit);
+  for (const std::string& guess : guesses) out << on_screen("guessed: {}\n", guess);
   for (const IntakeRow& row : intake.rows) {
     if (row.guesses.empty() || row.refused) continue;
-    out << fmt::format("guessed: line {} ({}): {}\n", row.place.line, row.text("code"), fmt::join(row.guesses, "; "));
+    out << on_screen("guessed: line {} ({}): {}\n", row.place.line, row.text("code"), fmt::join(row.guesses, "; "));
   }
 }
 
@@ -170,14 +171,14 @@ bool read_sheet(const ImportOptions& options, const Kit& kit, Sources& sources, 
 /// Writes the new files, or shows what they would be.
 void finish(const ImportOptions& options, std::vector<std::pair<fs::path, std::string>> files, const Intake& intake,
             std::ostream& out) {
-  const std::string found = fmt::format("{} cases, {} items", count_of(intake, "case"), count_of(intake, "item"));
+  const std::string found = on_screen("{} cases, {} items", count_of(intake, "case"), count_of(intake, "item"));
   const auto& [target, text] = files.back();
   if (options.dry_run) {
-    out << fmt::format("{} would be ({}):\n\n", target.string(), found) << text;
+    out << on_screen("{} would be ({}):\n\n", target.string(), found) << text;
     return;
   }
   write_new_files(files);
-  out << fmt::format("{}  {}\n", target.string(), found);
+  out << on_screen("{}  {}\n", target.string(), found);
 }
 
 }  // namespace

@@ -9,6 +9,7 @@
 #include <fstream>
 
 #include "base/error.h"
+#include "run/on_screen.h"
 
 namespace dunnage {
 
@@ -46,7 +47,7 @@ void clear_unfinished(const std::vector<fs::path>& files, std::ostream& err) {
     if (!stands(temporary(path))) continue;
     if (!ended && placed(path)) fs::remove(path, ignored);
     if (fs::remove(temporary(path), ignored))
-      err << "removed " << temporary(path).string() << ", left by a run that was cut short\n";
+      err << on_screen("removed {}, left by a run that was cut short\n", temporary(path).string());
     fs::remove(path.parent_path(), ignored);  // only where it is empty
   }
 }
