@@ -41,7 +41,8 @@ std::vector<FaceFile> read_faces(const std::filesystem::path& folder) {
   constexpr std::size_t most = 1024 * 1024;
   const FileBytes read = file_bytes(path, most);
   if (read.fault != FileBytes::Fault::none || too_deep(read.bytes, 8, 8))
-    throw WorldError(list + " is missing or cannot be read: build the program again, which stages the fonts");
+    throw WorldError(list + (read.fault == FileBytes::Fault::not_there ? " is missing" : " cannot be read") +
+                     ": build the program again, which stages the fonts");
   std::vector<FaceFile> faces;
   try {
     const toml::table table = toml::parse(std::string_view(read.bytes), list);
