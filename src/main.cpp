@@ -9,6 +9,7 @@
 #include <iostream>
 
 #include "base/error.h"
+#include "base/shown.h"
 #include "run/run.h"
 
 namespace {
@@ -37,18 +38,19 @@ int main(int argc, char** argv) {
   std::signal(SIGPIPE, SIG_IGN);  // nor does a reader that leaves early keep us from our work
   try {
     const fs::path share = fs::read_symlink("/proc/self/exe").parent_path().parent_path() / "share" / "dunnage";
-    const int code = dunnage::run({argv + 1, argv + argc}, share, std::cout, std::cerr, isatty(STDERR_FILENO) == 1);
+    const int code = dunnage::run({argv + 1, argv + argc}, share, std::cout, std::cerr,
+                                  {isatty(STDOUT_FILENO) == 1, isatty(STDERR_FILENO) == 1});
     std::cout.flush();
     if (!std::cout && !reader_left()) throw dunnage::WorldError("the output could not be written");
     return code;
   } catch (const dunnage::WorldError& e) {
-    std::cerr << "error: " << e.what() << '\n';
+    std::cerr << "error: " << dunnage::shown(e.what()) << '\n';
   } catch (const fs::filesystem_error& e) {
-    std::cerr << "error: " << e.what() << '\n';
+    std::cerr << "error: " << dunnage::shown(e.what()) << '\n';
   } catch (const std::bad_alloc&) {
     std::cerr << "error: there is not enough memory\n";
   } catch (const std::exception& e) {
-    std::cerr << "error: " << e.what() << '\n';
+    std::cerr << "error: " << dunnage::shown(e.what()) << '\n';
   }
   return 3;
 }

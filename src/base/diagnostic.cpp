@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "base/shown.h"
 #include "base/utf8.h"
 
 namespace dunnage {
@@ -24,15 +25,24 @@ const char* word(Severity severity) {
   return "";
 }
 
-/// The line and the caret under it, each indented by two. Tabs become spaces so that the caret stays true.
+/// Each sign of a line as it is shown. Tabs become spaces so that the caret stays true.
+std::vector<std::string> signs_of(std::string_view line) {
+  std::vector<std::string> out;
+  for (std::size_t at = 0; at < line.size();) {
+    const std::size_t from = at;
+    utf8::next(line, at);
+    out.push_back(line[from] == '\t' ? " " : shown(line.substr(from, at - from)));
+  }
+  return out;
+}
+
+/// The line and the caret under it, each indented by two. A sign that is spelled out is as wide as its spelling.
 std::string quote(const Place& place) {
   if (place.line == 0) return {};
   std::string raw(place.file->line(place.line));
   if (raw.empty()) return {};
   while (const auto fault = utf8::first_fault(raw)) raw[*fault] = '?';
-  std::u32string line = utf8::decode(raw);
-  for (char32_t& c : line)
-    if (c < 0x20 || c == 0x7F) c = U' ';
+  const std::vector<std::string> line = signs_of(raw);
   const std::size_t column = std::min<std::size_t>(place.column > 0 ? place.column - 1 : 0, line.size());
   std::size_t from = 0;
   std::string before, after;
@@ -41,12 +51,17 @@ std::string quote(const Place& place) {
     if (from > 0) before = "...";
     if (from + shown_width < line.size()) after = "...";
   }
-  const std::u32string part = line.substr(from, shown_width);
-  const std::size_t inside = column - from;
-  const std::size_t room = part.size() > inside ? part.size() - inside : 1;
-  const std::size_t width = std::clamp<std::size_t>(place.width, 1, room);
-  return "  " + before + utf8::encode(part) + after + "\n" +  //
-         std::string(2 + before.size() + inside, ' ') + "^" + std::string(width - 1, '~') + "\n";
+  const std::size_t to = std::min(from + shown_width, line.size());
+  const std::size_t end = column + std::clamp<std::size_t>(place.width, 1, std::max<std::size_t>(to - column, 1));
+  std::string part;
+  std::size_t indent = 2 + before.size(), width = 0;
+  for (std::size_t i = from; i < to; ++i) {
+    part += line[i];
+    if (i < column) indent += utf8::length(line[i]);
+    if (i >= column && i < end) width += utf8::length(line[i]);
+  }
+  return "  " + before + part + after + "\n" +  //
+         std::string(indent, ' ') + "^" + std::string(std::max<std::size_t>(width, 1) - 1, '~') + "\n";
 }
 
 /// A sentence that repeats a typed text of thousands of signs loses its middle.
@@ -61,8 +76,8 @@ std::string shortened(const std::string& text) {
 }
 
 std::string message(const Place& place, const char* severity, const std::string& cause) {
-  const std::string where = place.known() ? place.words() + ": " : std::string();
-  return where + severity + ": " + shortened(cause) + "\n" + (place.known() ? quote(place) : std::string());
+  const std::string where = place.known() ? shown(place.words()) + ": " : std::string();
+  return where + severity + ": " + shortened(shown(cause)) + "\n" + (place.known() ? quote(place) : std::string());
 }
 
 std::string count_of(std::size_t n, const char* what) { return std::to_string(n) + " " + what + (n == 1 ? "" : "s"); }
@@ -118,7 +133,7 @@ std::vector<Diagnostic> Diagnostics::sorted(const Sources& sources) const {
 
 std::string render(const Diagnostic& d) {
   std::string out = message(d.place, word(d.severity), d.cause);
-  if (!d.hint.empty()) out += "hint: " + shortened(d.hint) + "\n";
+  if (!d.hint.empty()) out += "hint: " + shortened(shown(d.hint)) + "\n";
   if (d.other.known()) out += message(d.other, "note", d.other_says);
   return out;
 }

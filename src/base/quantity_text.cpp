@@ -107,7 +107,7 @@ void skip_spaces(std::string_view& rest) {
 
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
-/// Takes a number off the front of `rest`; nothing where there is none or it is too large for any use.
+/// Takes a number off the front of `rest`; nothing where there is none or it is too large or too small for any use.
 std::optional<double> take_number(std::string_view& rest) {
   std::string_view text = rest;
   const bool plus = !text.empty() && text.front() == '+';
@@ -116,7 +116,7 @@ std::optional<double> take_number(std::string_view& rest) {
   if (text.size() <= sign || !(is_digit(text[sign]) || text[sign] == '.')) return std::nullopt;
   double value = 0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-  if (error != std::errc() || !std::isfinite(value)) return std::nullopt;
+  if (error != std::errc() || !std::isfinite(value) || is_too_small(value)) return std::nullopt;
   rest = text.substr(static_cast<std::size_t>(end - text.data()));
   return value;
 }

@@ -88,6 +88,9 @@ struct UnitName {
 /// Every unit that can be typed, in the order `list units` prints.
 const std::vector<UnitName>& unit_names();
 
+/// A number between zero and what anybody would type in any unit: a slip, which formulas would divide by.
+constexpr bool is_too_small(double typed) { return typed != 0 && typed > -1e-9 && typed < 1e-9; }
+
 /// Why a text is no quantity of the wanted measure.
 struct QuantityProblem {
   std::string cause;  ///< "the number has no unit"

@@ -49,7 +49,7 @@ Place setting_place(const Show& show);
 std::optional<std::string> ground_of(const Show& show, const Use& use);
 
 /// Share of its tested hold that a stake counts for: wet ground holds about half of dry.
-/// Source: a stake study quoted by a trade magazine, 1 June 2009.
+/// Source: University of Illinois stake study, as quoted in the trade press on 1 June 2009; not seen itself.
 inline constexpr double stake_share = 0.5;
 
 /// Mass in all that stands on the legs, without stakes.

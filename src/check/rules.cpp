@@ -80,8 +80,8 @@ const std::vector<Rule>& rules() {
        "share; "
        "generator 3 % less each 500 m above 1000 m and each 5 C above 40 C; 20 ft from tents, doors and "
        "windows, its fuel 50 ft from tents",
-       "the plate as typed; an operator's manual of a small set; a city's tent permit page", "manual as copied",
-       "earthing and the neutral's bond, harmonics, a limit on imbalance (none is published)",
+       "the plate as typed; height and heat: common practice, no source; City of Fort Worth (Texas), tent permit page",
+       "year not seen", "earthing and the neutral's bond, harmonics, a limit on imbalance (none is published)",
        "the set's own manual; a licensed electrician", check_supplies},
       {"heat", "how hot the day is for people at work",
        "heat index + 15 F for full sun, below 103 F; with a WBGT reading: 25 C for moderate work all of the "
@@ -92,7 +92,7 @@ const std::vector<Rule>& rules() {
        "the crew chief, and each person for themselves", check_heat},
       {"water", "drinking water for crew and volunteers on a warm day",
        "people x hours x 0.71 l against what goes, from a heat index in full sun of 80 F on",
-       "OSHA/NIOSH text (8 oz every 15 to 20 minutes); OSHA proposed rule of 2024", "as read",
+       "8 oz every 20 minutes: from memory, after OSHA and NIOSH; OSHA proposed rule of 2024", "not final when read",
        "the audience, water that is spilt, salt after two hours of sweat", "the crew chief", check_water},
       {"cold", "how cold the wind makes the day at 10 C (50 F) and below",
        "13.12 + 0.6215 T - 11.37 V^0.16 + 0.3965 T V^0.16, above -27 C", "Environment Canada and NWS, wind chill",
@@ -103,10 +103,9 @@ const std::vector<Rule>& rules() {
        "rain that blows in, ground that floods, connectors on the ground",
        "the person named to stop the show; the electrician", check_rain},
       {"lightning", "how far off a storm is when clearing must begin",
-       "8 miles + storm speed x time to clear; again 30 minutes after the last",
-       "NWS; event-safety guidance citing NWS", "guidance of 2016",
-       "a storm that forms overhead, panic, people who do not hear", "the person named to stop the show",
-       check_lightning},
+       "8 miles + storm speed x time to clear; again 30 minutes after the last", "NWS; NCAA guideline 1.E",
+       "as cited in 2016", "a storm that forms overhead, panic, people who do not hear",
+       "the person named to stop the show", check_lightning},
       {"stop-person", "somebody by role who may stop the show and alone restarts it", "a role is typed",
        "common practice, no source", "none", "whether that person is there and listened to", "who runs the show",
        check_stop_person},
@@ -122,7 +121,7 @@ const std::vector<Rule>& rules() {
        "the venue and the fire marshal", check_ways},
       {"extinguishers", "extinguishers for the canopies that stand",
        "one for each 3000 ft2 or part; the longest walk to one, where it is typed, 75 ft",
-       "a city's tent permit page; 29 CFR 1910.157(d)", "as read",
+       "City of Fort Worth (Texas), tent permit page; 29 CFR 1910.157(d)", "year not seen; as read",
        "their kind and charge, fuel on site (50 ft class B), cooking", "the fire marshal", check_extinguishers},
       {"vehicle", "what each vehicle and trailer carries against its plates",
        "load + people against payload; empty + load + people against gross; with its trailer against the "

@@ -26,7 +26,7 @@ std::optional<FootFriction> foot_friction(const House& house, const Show& show,
                                           const std::optional<std::string>& ground);
 
 /// Share of a tested friction that counts: a factor of 2.0 on friction is asked.
-/// Source: a note of the Concrete Society on friction of falsework.
+/// Source: The Concrete Society, note on friction of falsework (fingertip 833), year not seen.
 inline constexpr double tested_friction_share = 0.5;
 
 /// Source and caution.

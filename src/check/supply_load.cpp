@@ -179,9 +179,9 @@ Finding finding_of(const Catalogue& c, const Show& show, int index, const std::v
   judge_clear(supply, c.kit.house.units, judged);
   judge_legs(d, judged);
   Finding f = begin_finding("supply", supply.name.value, supply.place);
-  f.source = strung(
-      {said("as rated"), said("an operator's manual for height and heat"), said("a fire permit page for distance")},
-      "; ");
+  f.source = strung({said("as rated"), said("height and heat: common practice, no source"),
+                     said("City of Fort Worth (Texas), tent permit page, year not seen")},
+                    "; ");
   f.caution = said("Its own plate and manual win. Earthing and the neutral's bond are the electrician's.");
   const Power all = d.apparent + d.starting;
   f.measured = all;

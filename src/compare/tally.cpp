@@ -61,20 +61,24 @@ std::vector<std::string> codes_of(const Catalogue& c) {
   return out;
 }
 
-std::vector<std::string> units_of_case(const Catalogue& c, const std::string& typed) {
-  std::vector<std::string> out;
+/// Codes of the units of each case, by its own code in small letters.
+std::map<std::string, std::vector<std::string>> units_by_case(const Catalogue& c) {
+  std::map<std::string, std::vector<std::string>> out;
   for (const CaseUnit& unit : c.units)
-    if (utf8::lower(c.kit.cases[static_cast<std::size_t>(unit.case_index)].code.value) == utf8::lower(typed))
-      out.push_back(unit.code);
+    out[utf8::lower(c.kit.cases[static_cast<std::size_t>(unit.case_index)].code.value)].push_back(unit.code);
   return out;
 }
 
 void sort_out_unknown(const Catalogue& c, const std::vector<Scan>& scans, Tally& out) {
-  const std::vector<std::string> codes = codes_of(c);
+  const NearestOf nearest_code(codes_of(c));
+  const auto by_case = units_by_case(c);
   std::set<std::string> told;
   for (const Scan& scan : scans) {
-    if (scan.unit >= 0 || !told.insert(utf8::lower(scan.typed)).second) continue;
-    UnknownCode unknown{scan.typed, nearest(scan.typed, codes), units_of_case(c, scan.typed), scan.place};
+    const std::string low = utf8::lower(scan.typed);
+    if (scan.unit >= 0 || !told.insert(low).second) continue;
+    const auto units = by_case.find(low);
+    UnknownCode unknown{scan.typed, nearest_code(scan.typed),
+                        units == by_case.end() ? std::vector<std::string>() : units->second, scan.place};
     (unknown.nearest.empty() && unknown.units.empty() ? out.not_ours : out.unclear).push_back(std::move(unknown));
   }
 }

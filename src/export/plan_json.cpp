@@ -4,6 +4,8 @@
 #include <map>
 #include <nlohmann/json.hpp>
 
+#include "export/json_text.h"
+
 namespace dunnage {
 
 namespace {
@@ -224,7 +226,7 @@ std::string plan_json(const Catalogue& catalogue, const Plan& plan, const Findin
                     {"suffice", plan.loading ? plan.loading->suffice : std::vector<std::vector<std::string>>{}},
                     {"remarks", remarks},
                     {"findings", findings_json(findings)}};
-  return out.dump(2) + "\n";
+  return json_text(out);
 }
 
 std::string answer_json(const Answer& answer) {
@@ -238,7 +240,7 @@ std::string answer_json(const Answer& answer) {
                     {"formula", answer.formula},
                     {"source", answer.source},
                     {"cautions", answer.cautions}};
-  return out.dump(2) + "\n";
+  return json_text(out);
 }
 
 }  // namespace dunnage

@@ -3,6 +3,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include "export/json_text.h"
+
 namespace dunnage {
 namespace {
 
@@ -73,7 +75,7 @@ Json object_of(const std::vector<Key>& keys) {
 std::string schema_json(const std::string& title, const std::vector<Key>& keys) {
   Json out = {{"$schema", "http://json-schema.org/draft-07/schema#"}, {"title", title}};
   out.update(object_of(keys));
-  return out.dump(2) + "\n";
+  return json_text(out);
 }
 
 }  // namespace dunnage

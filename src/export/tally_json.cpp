@@ -3,6 +3,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include "export/json_text.h"
+
 namespace dunnage {
 namespace {
 
@@ -66,7 +68,7 @@ std::string tally_json(const Catalogue& c, const Tally& tally) {
                     {"unclear", unknown_json(tally.unclear)},
                     {"not_ours", unknown_json(tally.not_ours)},
                     {"notes", notes}};
-  return out.dump(2) + "\n";
+  return json_text(out);
 }
 
 }  // namespace dunnage

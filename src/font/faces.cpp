@@ -9,11 +9,10 @@
 #include <array>
 #include <cassert>
 #include <cstdint>
-#include <fstream>
 #include <map>
-#include <sstream>
 
 #include "base/error.h"
+#include "base/file_bytes.h"
 #include "base/utf8.h"
 #include "font/tables.h"
 
@@ -58,12 +57,12 @@ FaceMetrics measured(FT_Face face) {
 }
 
 std::string read_font(const FaceFile& file) {
-  std::ifstream in(file.file, std::ios::binary);
-  std::ostringstream text;
-  if (!in || !(text << in.rdbuf()))
+  constexpr std::size_t most = 64u * 1024 * 1024;
+  FileBytes read = file_bytes(file.file, most);
+  if (read.fault != FileBytes::Fault::none)
     throw WorldError("cannot read the font file " + file.file.string() + " (face \"" + file.role +
                      "\"): stage the fonts again");
-  return std::move(text).str();
+  return std::move(read.bytes);
 }
 
 }  // namespace

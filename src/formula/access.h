@@ -25,12 +25,14 @@ RampFigures ramp(Length rise);
 std::optional<Length> steep_ramp_rise(double slope);
 
 /// Extinguishers for an area of tents: one a 3000 ft2 or part. Every point within 75 ft (class A) or 50 ft
-/// (class B) besides. Source: a city's tent permit page; 29 CFR 1910.157(d).
+/// (class B) besides. Source: City of Fort Worth (Texas), tent permit page, year not seen;
+/// 29 CFR 1910.157(d).
 int extinguishers(Area area);
 inline constexpr Length extinguisher_reach_a = 75 * unit::foot, extinguisher_reach_b = 50 * unit::foot;
-/// Generator from tents, doors and windows. Source: a city's tent permit page; a state health department.
+/// Generator from tents, doors and windows. Source: City of Fort Worth (Texas), tent permit page, and Florida
+/// Department of Health (doors and windows), years not seen.
 inline constexpr Length generator_distance = 20 * unit::foot;
-/// Flammable liquids from tents. Source: a city's tent permit page.
+/// Flammable liquids from tents. Source: City of Fort Worth (Texas), tent permit page, year not seen.
 inline constexpr Length fuel_distance = 50 * unit::foot;
 
 }  // namespace dunnage

@@ -53,7 +53,7 @@ std::optional<double> cord_share(int conductors);
 std::optional<Current> stage_cable_ampacity(std::string_view awg, int rated_celsius, int conductors);
 
 /// What is left of a small generator's rating: 3 % less for each 500 m above 1000 m and for each 5 C above
-/// 40 C, or part. Source: an operator's manual; the set's own figures win. Empty above 4000 m or 60 C.
+/// 40 C, or part. Common practice, no source; the set's own figures win. Empty above 4000 m or 60 C.
 std::optional<double> generator_share(Length altitude, Temperature air);
 
 }  // namespace dunnage

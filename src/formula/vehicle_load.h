@@ -52,7 +52,8 @@ std::optional<Mass> allowed_cargo(const TongueLimits& limits, Length centre);
 
 /// Least share of the total on the steered axle. Source: DGUV rule 70, commentary on clause 37.
 inline constexpr double least_steered = 0.2;
-/// Share of a loaded trailer on its tongue where nothing says: the upper end of the owners' manuals.
+/// Share of a loaded trailer on its tongue where nothing says: the upper end of the usual window. Common practice, no
+/// source.
 inline constexpr double assumed_tongue = 0.15;
 
 /// Tie-downs by length and mass. Blocked forward: one for each 10 ft or part. Else one up to 5 ft and

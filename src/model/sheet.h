@@ -101,7 +101,7 @@ struct Stock {
   Paper pitch_x, pitch_y;
   Paper inner;  ///< kept clear inside each label's edge
   int dpi = 300;
-  std::string layout;  ///< the label layout that suits it
+  Sourced<std::string> layout;  ///< the label layout that suits it
 };
 
 }  // namespace dunnage

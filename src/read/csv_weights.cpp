@@ -2,6 +2,7 @@
 #include "read/csv_weights.h"
 
 #include <algorithm>
+#include <map>
 
 #include "base/range.h"
 #include "base/utf8.h"
@@ -14,13 +15,12 @@ namespace {
 const std::vector<Key> weight_keys = {{"code", "text", true, false, {}, {}, {}, {}},
                                       {"weighed", "mass", true, false, {}, {}, {}, {}}};
 
-std::string as_the_kit_spells(const Catalogue& c, const std::string& typed) {
-  const std::string low = utf8::lower(typed);
-  for (const Case& box : c.kit.cases)
-    if (utf8::lower(box.code.value) == low) return box.code.value;
-  for (const CaseUnit& unit : c.units)
-    if (utf8::lower(unit.code) == low) return unit.code;
-  return typed;
+/// Codes of cases and units as the kit spells them, by their small letters.
+std::map<std::string, std::string> spellings(const Catalogue& c) {
+  std::map<std::string, std::string> out;
+  for (const Case& box : c.kit.cases) out.emplace(utf8::lower(box.code.value), box.code.value);
+  for (const CaseUnit& unit : c.units) out.emplace(utf8::lower(unit.code), unit.code);
+  return out;
 }
 
 /// False where a cell stands in a column without a head, which is told: it may be the end of the mass.
@@ -59,6 +59,7 @@ std::vector<ScaleReading> read_weights(const CsvTable& table, const Catalogue& c
   for (const CsvRow& row : table.rows)
     if (mass_at < row.cells.size()) cells.push_back(row.cells[mass_at].value);
   const Decimals decimals = decimals_of(cells, table.delimiter);
+  const auto spelled = spellings(catalogue);
   std::vector<ScaleReading> out;
   for (std::size_t r = head.row + 1; r < table.rows.size(); ++r) {
     const std::vector<Text>& row = table.rows[r].cells;
@@ -81,7 +82,7 @@ std::vector<ScaleReading> read_weights(const CsvTable& table, const Catalogue& c
       diagnostics.warning(row[mass_at].place, in_quotes(mass) + " is out of range",
                           std::string(range::case_mass.name) + ": " + words(range::case_mass));
     else
-      out.push_back({{as_the_kit_spells(catalogue, code), row[code_at].place},
+      out.push_back({{spelled.contains(utf8::lower(code)) ? spelled.at(utf8::lower(code)) : code, row[code_at].place},
                      {Mass::from_si(*parsed.si), row[mass_at].place},
                      std::get<std::string>(*read.value),
                      read.guess});

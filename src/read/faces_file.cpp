@@ -8,6 +8,8 @@
 #include <algorithm>
 
 #include "base/error.h"
+#include "base/file_bytes.h"
+#include "read/toml_depth.h"
 
 namespace dunnage {
 namespace {
@@ -36,11 +38,14 @@ void check_roles(const std::vector<FaceFile>& faces, const std::string& list) {
 std::vector<FaceFile> read_faces(const std::filesystem::path& folder) {
   const std::filesystem::path path = folder / "faces.toml";
   const std::string list = path.string();
-  if (!std::filesystem::is_regular_file(path))
-    throw WorldError(list + " is missing: build the program again, which stages the fonts");
+  constexpr std::size_t most = 1024 * 1024;
+  const FileBytes read = file_bytes(path, most);
+  if (read.fault != FileBytes::Fault::none || too_deep(read.bytes, 8, 8))
+    throw WorldError(list + (read.fault == FileBytes::Fault::not_there ? " is missing" : " cannot be read") +
+                     ": build the program again, which stages the fonts");
   std::vector<FaceFile> faces;
   try {
-    const toml::table table = toml::parse_file(list);
+    const toml::table table = toml::parse(std::string_view(read.bytes), list);
     if (const toml::array* entries = table["face"].as_array())
       for (const toml::node& entry : *entries)
         if (entry.is_table()) faces.push_back(read_face(*entry.as_table(), folder, list));

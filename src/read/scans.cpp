@@ -87,14 +87,23 @@ std::string name_of(const Catalogue& c, int unit, const std::string& rest) {
   return {};
 }
 
+std::set<std::string> codes_of(const Catalogue& c) {
+  std::set<std::string> out;
+  for (const Case& box : c.kit.cases) out.insert(utf8::lower(box.code.value));
+  for (const CaseUnit& unit : c.units) out.insert(utf8::lower(unit.code));
+  return out;
+}
+
 class Reader {
  public:
   Reader(const Catalogue& c, const SourceFile* file, Stage stage, std::string list)
-      : c_(c), file_(file), stage_(stage), list_(std::move(list)) {
+      : c_(c),
+        file_(file),
+        stage_(stage),
+        list_(std::move(list)),
+        known_(codes_of(c)),
+        codes_({known_.begin(), known_.end()}) {
     for (std::size_t u = 0; u < c.units.size(); ++u) units_[utf8::lower(c.units[u].code)] = static_cast<int>(u);
-    for (const Case& box : c.kit.cases) known_.insert(utf8::lower(box.code.value));
-    for (const auto& [code, unit] : units_) known_.insert(code);
-    codes_.assign(known_.begin(), known_.end());
   }
 
   void line(const std::string& raw, std::uint32_t number) {
@@ -104,7 +113,7 @@ class Reader {
     if (words.empty()) return;
     if (known(words.front())) return of_code(line, words);
     if (note_line(line)) return;
-    const bool near = words.size() == 1 && !nearest(words.front(), codes_).empty();
+    const bool near = words.size() == 1 && !codes_(words.front()).empty();
     if (in_qr_ && !near && !looks_like_code(words.front())) return after_code(line);
     in_qr_ = line.text.substr(words.front().size()).starts_with("  ");
     add(words.front(), -1, line, {});
@@ -190,8 +199,8 @@ class Reader {
   Stage stage_;
   std::string list_;
   std::map<std::string, int> units_;
-  std::set<std::string> known_;
-  std::vector<std::string> codes_;
+  std::set<std::string> known_;  ///< codes of cases and of units, in small letters
+  NearestOf codes_;
   bool in_qr_ = false;     ///< under the first line of a QR text
   bool of_label_ = false;  ///< which a label printed
 };

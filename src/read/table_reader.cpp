@@ -238,7 +238,7 @@ Maybe<double> TableReader::number(std::string_view key, double low, double high)
   asked_.back().high = high;
   if (!node) return std::nullopt;
   const auto found = number_of(*node, key);
-  if (found && !(found->value >= low && found->value <= high)) {
+  if (found && (!(found->value >= low && found->value <= high) || is_too_small(found->value))) {
     error(found->place, in_quotes(key) + " is out of range",
           "a number from " + plain(low, 6) + " to " + plain(high, 6));
     return std::nullopt;

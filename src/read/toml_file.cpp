@@ -3,12 +3,11 @@
 // tens of thousands of parts (toml++ 3.3.0, both measured).
 #include "read/toml_file.h"
 
-#include <cerrno>
-#include <fstream>
-#include <iterator>
-#include <system_error>
+#include <tuple>
 
+#include "base/file_bytes.h"
 #include "base/utf8.h"
+#include "read/toml_depth.h"
 #include "read/toml_syntax.h"
 
 namespace dunnage {
@@ -16,28 +15,32 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::uintmax_t most_bytes = 64u * 1024 * 1024;
-constexpr int most_key_parts = 64;
+constexpr std::size_t most_bytes = 64u * 1024 * 1024;
+// Together a tree of some two thousand levels at most, which any stack holds.
+constexpr int most_key_parts = 64, most_brackets = 32;
 
 /// A place in a file that could not be read: its name alone.
 Place file_itself(const fs::path& path, Sources& sources) {
   return {sources.add(utf8::repaired(path.string()), {}), 0, 0, 1};
 }
 
-/// What is wrong with the file before it is opened; empty: nothing.
-std::pair<std::string, std::string> refusal(const fs::path& path) {
-  std::error_code error;
-  const fs::file_status status = fs::status(path, error);
-  const std::string quoted = "\"" + utf8::repaired(path.string()) + "\"";
-  if (utf8::first_fault(path.string()))
-    return {"the name of the file " + quoted + " is not UTF-8", "give it another name"};
-  if (status.type() == fs::file_type::not_found)
-    return {"there is no file " + quoted, "check the name and the folder it is in"};
-  if (error) return {quoted + " cannot be read: " + error.message(), "check who may read it"};
-  if (fs::is_directory(status)) return {quoted + " is a folder, not a file", "name a file inside it"};
-  if (!fs::is_regular_file(status)) return {quoted + " is not a plain file", "name a text file"};
-  if (fs::file_size(path, error) > most_bytes)
-    return {quoted + " is larger than 64 MiB", "this is no text that a person typed; check the name"};
+/// Why the file is no text of ours; empty: it is one.
+std::pair<std::string, std::string> refusal(const fs::path& path, const FileBytes& read) {
+  const std::string quoted = in_quotes(path.string());
+  switch (read.fault) {
+    case FileBytes::Fault::not_there:
+      return {"there is no file " + quoted, "check the name and the folder it is in"};
+    case FileBytes::Fault::folder:
+      return {quoted + " is a folder, not a file", "name a file inside it"};
+    case FileBytes::Fault::not_plain:
+      return {quoted + " is not a plain file", "name a text file"};
+    case FileBytes::Fault::too_large:
+      return {quoted + " is larger than 64 MiB", "this is no text that a person typed; check the name"};
+    case FileBytes::Fault::unreadable:
+      return {quoted + " cannot be read: " + read.why, "check who may read it"};
+    case FileBytes::Fault::none:
+      break;
+  }
   return {};
 }
 
@@ -52,65 +55,18 @@ Place place_of_byte(const SourceFile* file, std::size_t byte) {
   return place;
 }
 
-/// Walks the text as TOML does, over strings and comments, and finds the first key with too many parts.
-class KeyPartCounter {
- public:
-  explicit KeyPartCounter(std::string_view text) : text_(text) {}
-
-  /// Byte of the dot too many, or npos.
-  std::size_t first_excess() {
-    int parts = 1;
-    while (at_ < text_.size()) {
-      const char c = text_[at_];
-      if (c == '"' || c == '\'') {
-        skip_string(c);
-        continue;
-      }
-      if (c == '#') {
-        at_ = std::min(text_.find('\n', at_), text_.size());
-        continue;
-      }
-      if (c == '.' && ++parts > most_key_parts) return at_;
-      if (c == '\n' || c == '=' || c == ',' || c == '[' || c == ']' || c == '{' || c == '}') parts = 1;
-      ++at_;
-    }
-    return std::string_view::npos;
-  }
-
- private:
-  void skip_string(char quote) {
-    const std::string three(3, quote);
-    const bool many_lines = text_.substr(at_, 3) == three;
-    at_ += many_lines ? 3 : 1;
-    while (at_ < text_.size()) {
-      if (quote == '"' && text_[at_] == '\\') {
-        at_ += 2;
-      } else if (many_lines && text_.substr(at_, 3) == three) {
-        at_ += 3;
-        return;
-      } else if (!many_lines && (text_[at_] == quote || text_[at_] == '\n')) {
-        ++at_;  // a line end: not closed, which the parser will tell
-        return;
-      } else {
-        ++at_;
-      }
-    }
-  }
-
-  std::string_view text_;
-  std::size_t at_ = 0;
-};
-
 std::optional<TomlFile> parse(const SourceFile* source, Diagnostics& diagnostics) {
   if (const auto fault = utf8::first_fault(source->text)) {
     diagnostics.error(place_of_byte(source, *fault), "the text is not UTF-8 from here",
                       "save the file as UTF-8 in your editor");
     return std::nullopt;
   }
-  const std::size_t excess = KeyPartCounter(source->text).first_excess();
-  if (excess != std::string_view::npos) {
-    diagnostics.error(place_of_byte(source, excess), "a key has more than 64 parts between dots",
-                      "a dotted name has two or three parts, such as names.es");
+  if (const auto excess = too_deep(source->text, most_key_parts, most_brackets)) {
+    const bool dots = excess->what == TooDeep::What::key_parts;
+    diagnostics.error(
+        place_of_byte(source, excess->byte),
+        dots ? "a key has more than 64 parts between dots" : "there are too many brackets inside brackets",
+        dots ? "a dotted name has two or three parts, such as names.es" : "a list holds texts, numbers or { ... }");
     return std::nullopt;
   }
   try {
@@ -139,25 +95,20 @@ Place place_of(const toml::source_region& region, const SourceFile* file) {
 }
 
 const SourceFile* load_text(const fs::path& path, Sources& sources, Diagnostics& diagnostics, Place named_at) {
-  auto [cause, hint] = refusal(path);
-  std::string text;
-  if (cause.empty()) {
-    std::ifstream in(path, std::ios::binary);
-    try {
-      if (in) text.assign(std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>());
-    } catch (const std::ios_base::failure&) {  // the disk failed: the library throws, whatever was asked of the stream
-      in.setstate(std::ios::badbit);
-    }
-    if (!in || in.bad()) {
-      cause = "\"" + path.string() + "\" cannot be read: " + std::generic_category().message(errno);
-      hint = "check who may read it";
-    }
+  std::string cause, hint;
+  FileBytes read;
+  if (utf8::first_fault(path.string())) {
+    cause = "the name of the file " + in_quotes(utf8::repaired(path.string())) + " is not UTF-8";
+    hint = "give it another name";
+  } else {
+    read = file_bytes(path, most_bytes);
+    std::tie(cause, hint) = refusal(path, read);
   }
   if (!cause.empty()) {
     diagnostics.error(named_at.known() ? named_at : file_itself(path, sources), cause, hint);
     return nullptr;
   }
-  return sources.add(path.string(), without_mark(std::move(text)));
+  return sources.add(path.string(), without_mark(std::move(read.bytes)));
 }
 
 std::optional<TomlFile> parse_toml(std::string name, std::string text, Sources& sources, Diagnostics& diagnostics) {

@@ -17,6 +17,13 @@ void check_placeholders(TableReader& reader, const std::string& key, const Text&
                  "a line of contents is told from others by its count in front");
 }
 
+/// False where nothing would be printed, which is told: a line that one of two languages lacks pairs with no other.
+bool says_something(TableReader& reader, const std::string& what, const Text& text) {
+  if (text.value.find_first_not_of(" \t\r\n") != std::string::npos) return true;
+  reader.error(text.place, what + " are empty", "write the words, or take the line out to have ours");
+  return false;
+}
+
 using Take = std::function<void(const std::string& key, const Text& text)>;
 
 /// Every text of a table that may be nested, its keys joined with dots.
@@ -26,6 +33,7 @@ void each_text(TableReader& reader, const std::string& before, const Take& take)
       reader.table(key.value, "\"" + before + key.value + "\"",
                    [&](TableReader& inner) { each_text(inner, before + key.value + ".", take); });
     } else if (const auto text = reader.maybe_text(key.value)) {
+      if (!says_something(reader, "the words " + in_quotes(before + key.value), *text)) continue;
       check_placeholders(reader, before + key.value, *text);
       take(before + key.value, *text);
     }
@@ -92,7 +100,8 @@ std::optional<Words> from_file(const TomlFile& file, Diagnostics& diagnostics, W
     });
     top.table("sentences", "[sentences]", [&](TableReader& reader) {
       for (const Text& english : reader.keys())
-        if (const auto text = reader.maybe_text(english.value))
+        if (const auto text = reader.maybe_text(english.value);
+            text && says_something(reader, "the words of a sentence", *text))
           take_sentence(reader, words.sentences, english, *text, own);
     });
   });

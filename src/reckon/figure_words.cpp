@@ -8,9 +8,10 @@ namespace dunnage {
 
 double rounded_to(double value, int decimals, Rounding way) {
   const double scale = std::pow(10.0, decimals);
-  if (way == Rounding::up) return steps_up(value * scale) / scale;
-  if (way == Rounding::down) return steps_down(value * scale) / scale;
-  return std::round(value * scale) / scale;
+  const double steps = way == Rounding::up     ? steps_up(value * scale)
+                       : way == Rounding::down ? steps_down(value * scale)
+                                               : std::round(value * scale);
+  return steps / scale + 0.0;  // what rounds to zero from below is zero
 }
 
 Said said(double value, int decimals, std::string unit, Rounding way) {

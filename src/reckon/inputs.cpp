@@ -52,7 +52,7 @@ std::optional<double> number(const AskedKey& key, std::string_view text, Problem
                                    key.kind == AskedKey::Kind::whole ? "whole number" : "number", key.example));
     return std::nullopt;
   }
-  if (value >= key.low && value <= key.high) return value;
+  if (value >= key.low && value <= key.high && !is_too_small(value)) return value;
   problems.push_back(fmt::format("{}: {} is outside {} to {}", key.name, text, plain(key.low, 4), plain(key.high, 4)));
   return std::nullopt;
 }

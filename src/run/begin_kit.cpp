@@ -10,6 +10,7 @@
 #include "read/kit_file.h"
 #include "run/commands.h"
 #include "run/file_set.h"
+#include "run/on_screen.h"
 
 namespace dunnage {
 
@@ -65,9 +66,9 @@ int begin_kit(const BeginOptions& options, Desk& desk) {
   for (const auto& [name, text] : files)
     if (!fs::exists(folder / name)) set->add_new(name, text);
   set->commit();
-  for (const auto& [name, text] : files) desk.out << (options.folder / name).string() << '\n';
-  desk.out << "Next: dunnage check " << (options.folder / "show.toml").string()
-           << "\nThen change the kit to what you own, or fetch it from a spreadsheet with dunnage import.\n";
+  for (const auto& [name, text] : files) desk.out << on_screen("{}\n", (options.folder / name).string());
+  desk.out << on_screen("Next: dunnage check {}\n", (options.folder / "show.toml").string())
+           << "Then change the kit to what you own, or fetch it from a spreadsheet with dunnage import.\n";
   return 0;
 }
 

@@ -7,6 +7,7 @@
 
 #include "check/lifting.h"
 #include "compare/label_change.h"
+#include "run/on_screen.h"
 
 namespace dunnage {
 
@@ -30,7 +31,7 @@ std::optional<std::vector<int>> changed_labels(const Catalogue& now, const std::
   for (const LabelChange& change :
        label_changes(now, handling_by_unit(now), old.catalogue, handling_by_unit(old.catalogue))) {
     if (std::find(units.begin(), units.end(), change.unit) == units.end()) continue;
-    told += fmt::format("{:<12} {}\n", now.units[static_cast<std::size_t>(change.unit)].code, change.what);
+    told += on_screen("{:<12} {}\n", now.units[static_cast<std::size_t>(change.unit)].code, change.what);
     out.push_back(change.unit);
   }
   return out;

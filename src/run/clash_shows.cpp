@@ -10,6 +10,7 @@
 #include "plan/plan_show.h"
 #include "run/commands.h"
 #include "run/load_show.h"
+#include "run/on_screen.h"
 
 namespace dunnage {
 
@@ -47,10 +48,10 @@ int clash_shows(const ClashOptions& options, Desk& desk) {
   for (std::size_t i = 0; i < shows.size(); ++i) planned.push_back({&shows[i]->catalogue, &shows[i]->show, &plans[i]});
   const std::vector<Clash> found = clashes(planned);
   for (const Clash& clash : found)
-    desk.out << fmt::format("{} ({}): {} and {} both want it from {} to {}; {}\n", clash.code, clash.name,
-                            shows[clash.first]->show.title.value, shows[clash.second]->show.title.value,
-                            clash.from.iso(), clash.to.iso(),
-                            clash.instead.empty() ? "nothing else owned would do" : clash.instead + " would do");
+    desk.out << on_screen("{} ({}): {} and {} both want it from {} to {}; {}\n", clash.code, clash.name,
+                          shows[clash.first]->show.title.value, shows[clash.second]->show.title.value, clash.from.iso(),
+                          clash.to.iso(),
+                          clash.instead.empty() ? "nothing else owned would do" : clash.instead + " would do");
   if (found.empty()) desk.out << "No case is wanted by two of these shows at the same time.\n";
   return found.empty() ? 0 : 2;
 }

@@ -4,6 +4,7 @@
 #include <CLI/CLI.hpp>
 #include <algorithm>
 
+#include "base/diagnostic.h"
 #include "base/error.h"
 #include "base/nearest.h"
 #include "base/unit.h"
@@ -128,16 +129,22 @@ std::vector<std::string> option_names(const CLI::App& command) {
   return out;
 }
 
-std::string in_list(const std::vector<std::string>& words) {
-  std::string out;
-  for (const std::string& word : words) out += (out.empty() ? "" : ", ") + word;
-  return out;
+/// An option that is given with nothing, as a script does whose variable is empty, is no option left away.
+void check_values(const CLI::App& command) {
+  for (const CLI::Option* option : command.get_options()) {
+    if (option->count() == 0 || option->get_items_expected_max() == 0) continue;
+    for (const std::string& value : option->results())
+      if (value.empty())
+        throw UsageError(
+            (option->get_positional() ? option->get_name(true, false) : "--" + option->get_lnames().front()) +
+            " is given with nothing in it: write a value, or leave it away");
+  }
 }
 
 [[noreturn]] void unknown(const std::string& kind, const std::string& typed, const std::vector<std::string>& known) {
   const std::string guess = did_you_mean(typed, known);
   throw UsageError("there is no " + kind + " \"" + typed + "\"" +
-                   (guess.empty() ? "; there are " + in_list(known) : ": " + guess));
+                   (guess.empty() ? "; there are " + listed(known) : ": " + guess));
 }
 
 /// The library notices a wrong option last, and blames another word for it: look first.
@@ -167,7 +174,7 @@ std::optional<E> one_of(const std::string& option, const std::string& typed,
     known.push_back(word);
   }
   const std::string guess = did_you_mean(typed, known);
-  throw UsageError(option + " is one of " + in_list(known) + ", not \"" + typed + "\"" +
+  throw UsageError(option + " is one of " + listed(known) + ", not \"" + typed + "\"" +
                    (guess.empty() ? "" : ": " + guess));
 }
 
@@ -309,6 +316,7 @@ Options read_command_line(const std::vector<std::string>& arguments) {
   } catch (const CLI::ParseError& e) {
     throw UsageError(std::string(e.what()) + "; see `dunnage " + arguments.front() + " --help`");
   }
+  check_values(*app.get_subcommands().front());
   return finish(app.get_subcommands().front()->get_name(), typed);
 }
 

@@ -14,9 +14,10 @@ namespace dunnage {
 /// Where a command finds its data and says its say.
 struct Desk {
   std::filesystem::path share;  ///< layouts, words, stocks, fonts
-  std::ostream& out;
-  std::ostream& err;
-  bool err_is_terminal = false;  ///< a person is watching: a bar shows how far a long run is
+  std::ostream& out;            ///< text for people: what a terminal would obey is spelled out
+  std::ostream& data;           ///< text for programs, whose bytes are its own
+  std::ostream& err;            ///< as `out`
+  std::ostream* bar = nullptr;  ///< a person is watching: a bar shows how far a long run is
 };
 
 int print_packet(const PrintOptions& options, Desk& desk);

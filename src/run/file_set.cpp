@@ -12,6 +12,7 @@
 
 #include "base/error.h"
 #include "export/pdf_file.h"
+#include "run/on_screen.h"
 
 namespace dunnage {
 
@@ -82,7 +83,7 @@ void FileSet::clear_left() {
     for (const std::string& name : names) ::unlinkat(left.number(), name.c_str(), 0);
   if (!ours || ::rmdir(stage_path_.c_str()) != 0)
     throw WorldError(stage_path_.string() + " is in the way: move it elsewhere");
-  err_ << "removed " << stage_path_.string() << ", left by a run that was cut short\n";
+  err_ << on_screen("removed {}, left by a run that was cut short\n", stage_path_.string());
 }
 
 void FileSet::add(File file) {

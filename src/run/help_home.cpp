@@ -66,7 +66,7 @@ int list_as_csv(const ListOptions& options, const std::string& section, Desk& de
   if (!load_kit(options.kit, loaded, desk.err)) return 1;
   Sources sources;
   Diagnostics unheard;
-  desk.out << csv_text(section_rows(texts_of(loaded.sources), section, sources, unheard));
+  desk.data << csv_text(section_rows(texts_of(loaded.sources), section, sources, unheard));
   return 0;
 }
 

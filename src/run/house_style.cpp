@@ -20,25 +20,43 @@ namespace fs = std::filesystem;
 
 namespace {
 
-/// Names of the .toml files of a folder, without the ending, sorted; none where there is no folder. One that cannot be
-/// read may have any: Failure is thrown, which says whose it is.
-template <class Failure>
-std::vector<std::string> names_in(const fs::path& folder) {
+/// Names of the .toml files of a folder, without the ending, sorted. `error`: why it could not be read.
+std::vector<std::string> names_in(const fs::path& folder, std::error_code& error) {
   std::vector<std::string> out;
-  std::error_code error;
   for (fs::directory_iterator at(folder, error), end; !error && at != end; at.increment(error))
     if (at->path().extension() == ".toml") out.push_back(at->path().stem().string());
-  if (error && error != std::errc::no_such_file_or_directory && error != std::errc::not_a_directory)
-    throw Failure("the folder " + folder.string() + " cannot be read: " + error.message());
   std::sort(out.begin(), out.end());
   return out;
 }
 
-/// A file or folder that came with the program.
-void need_own(const fs::path& path) {
-  std::error_code ignored;
-  if (!fs::exists(path, ignored))
-    throw WorldError("the program's own files are not where they should be: " + path.string());
+/// Of a folder that came with the program.
+std::vector<std::string> our_names(const fs::path& folder) {
+  std::error_code error;
+  std::vector<std::string> names = names_in(folder, error);
+  if (error || names.empty())
+    throw WorldError("the program's own files are not where they should be: " + folder.string());
+  return names;
+}
+
+/// Of a house's folder, which need not be there.
+std::vector<std::string> house_names(const fs::path& folder) {
+  std::error_code error;
+  std::vector<std::string> names = names_in(folder, error);
+  if (error && error != std::errc::no_such_file_or_directory && error != std::errc::not_a_directory)
+    throw UsageError(in_quotes(folder.string()) + " cannot be read: " + error.message());
+  return names;
+}
+
+/// A file that came with the program, read: whatever is wrong with it is wrong with the installation, and nothing that
+/// was typed.
+template <class Load>
+auto from_ours(const fs::path& file, Sources& sources, const Load& load) {
+  Diagnostics told;
+  auto read = load(file, sources, told);
+  if (told.has_errors() || !read)
+    throw WorldError("the program's own file " + file.string() + " cannot be used: " +
+                     (told.all().empty() ? "it is empty" : told.all().front().cause) + "; install the program again");
+  return std::move(*read);
 }
 
 /// Where a house keeps what it prints otherwise; nowhere without a kit.
@@ -51,13 +69,6 @@ fs::path own_file(const std::string& kit_folder, const std::string& what, const 
   const fs::path folder = own_folder(kit_folder, what), file = folder / (name + ".toml");
   std::error_code error;  // a link that leads in a circle is told when the file is read
   return !folder.empty() && (fs::exists(file, error) || error) ? file : fs::path();
-}
-
-/// That, else ours.
-fs::path style_file(const fs::path& share, const std::string& kit_folder, const std::string& what,
-                    const std::string& name) {
-  const fs::path own = own_file(kit_folder, what, name);
-  return own.empty() ? share / "layouts" / what / (name + ".toml") : own;
 }
 
 constexpr std::size_t most_languages = 2;  // a third would crowd out the other two
@@ -79,19 +90,18 @@ std::vector<Words> load_words_for(const fs::path& share, const std::vector<std::
                                   Sources& sources, Diagnostics& diagnostics) {
   const fs::path ours = share / "layouts" / "words";
   const std::vector<std::string>& wanted = asked.empty() ? kit.house.languages : asked;
-  need_own(ours / "en.toml");
   check_languages(wanted, style_names(share, kit.folder, "words"));
-  const std::optional<Words> english = load_words(ours / "en.toml", sources, diagnostics);
-  if (!english) return {Words{}};  // the diagnostics say why
+  const auto read = [](const fs::path& file, Sources& from, Diagnostics& told) { return load_words(file, from, told); };
+  const Words english = from_ours(ours / "en.toml", sources, read);
   std::vector<Words> all;
   for (const std::string& language : wanted) {
     std::optional<Words> words = english;
     if (language != "en" && fs::exists(ours / (language + ".toml")))
-      words = load_words(ours / (language + ".toml"), sources, diagnostics);
-    if (words) words->by_key.insert(english->by_key.begin(), english->by_key.end());
-    if (words) words->sentences.insert(english->sentences.begin(), english->sentences.end());
+      words = from_ours(ours / (language + ".toml"), sources, read);
+    words->by_key.insert(english.by_key.begin(), english.by_key.end());
+    words->sentences.insert(english.sentences.begin(), english.sentences.end());
     const fs::path own = own_file(kit.folder, "words", language);
-    if (words && !own.empty()) words = load_own_words(std::move(*words), own, sources, diagnostics);
+    if (!own.empty()) words = load_own_words(std::move(*words), own, sources, diagnostics);
     if (!words) return {Words{}};
     all.push_back(std::move(*words));
   }
@@ -106,16 +116,27 @@ std::string names_of(const std::vector<Words>& languages) {
 
 Layout load_layout_for(const fs::path& share, const std::string& kit_folder, const std::string& name, Sources& sources,
                        Diagnostics& diagnostics) {
-  const fs::path file = style_file(share, kit_folder, "", name);
-  if (own_file(kit_folder, "", name).empty()) need_own(file);
-  auto layout = load_layout(file, sources, diagnostics);
-  return layout ? std::move(*layout) : Layout{};
+  const auto read = [](const fs::path& file, Sources& from, Diagnostics& told) {
+    return load_layout(file, from, told);
+  };
+  const fs::path own = own_file(kit_folder, "", name);
+  if (own.empty()) return from_ours(share / "layouts" / (name + ".toml"), sources, read);
+  return read(own, sources, diagnostics).value_or(Layout{});
+}
+
+Layout load_layout_for(const fs::path& share, const std::string& kit_folder, const Text& named, Sources& sources,
+                       Diagnostics& diagnostics) {
+  const std::vector<std::string> have = style_names(share, kit_folder, "");
+  if (std::find(have.begin(), have.end(), named.value) != have.end())
+    return load_layout_for(share, kit_folder, named.value, sources, diagnostics);
+  const std::string guess = did_you_mean(named.value, have);
+  diagnostics.error(named.place, "there is no layout " + in_quotes(named.value),
+                    guess.empty() ? "the layouts are: " + listed(have) : guess);
+  return {};
 }
 
 std::vector<std::string> style_names(const fs::path& share, const std::string& kit_folder, const std::string& what) {
-  need_own(share / "layouts" / what);
-  std::vector<std::string> all = names_in<WorldError>(share / "layouts" / what),
-                           own = names_in<UsageError>(own_folder(kit_folder, what));
+  std::vector<std::string> all = our_names(share / "layouts" / what), own = house_names(own_folder(kit_folder, what));
   all.insert(all.end(), own.begin(), own.end());
   std::sort(all.begin(), all.end());
   all.erase(std::unique(all.begin(), all.end()), all.end());
@@ -124,8 +145,8 @@ std::vector<std::string> style_names(const fs::path& share, const std::string& k
 
 std::vector<std::string> strange_files(const fs::path& share, const std::string& kit_folder) {
   std::vector<std::string> out;
-  const std::vector<std::string> ours = names_in<WorldError>(share / "layouts");
-  for (const std::string& name : names_in<UsageError>(own_folder(kit_folder, ""))) {
+  const std::vector<std::string> ours = our_names(share / "layouts");
+  for (const std::string& name : house_names(own_folder(kit_folder, ""))) {
     const std::string guess = did_you_mean(name, ours);
     if (std::find(ours.begin(), ours.end(), name) == ours.end() && !guess.empty())
       out.push_back((own_folder(kit_folder, "") / (name + ".toml")).string() + " is no sheet's layout: " + guess);
@@ -141,8 +162,10 @@ Stock load_stock_for(const fs::path& share, const std::string& kit_folder, const
     throw UsageError("there is no label stock \"" + name + "\"" +
                      (guess.empty() ? "; there are " + fmt::format("{}", fmt::join(have, ", ")) : ": " + guess));
   }
-  auto stock = load_stock(style_file(share, kit_folder, "stock", name), sources, diagnostics);
-  return stock ? std::move(*stock) : Stock{};
+  const auto read = [](const fs::path& file, Sources& from, Diagnostics& told) { return load_stock(file, from, told); };
+  const fs::path own = own_file(kit_folder, "stock", name);
+  if (own.empty()) return from_ours(share / "layouts" / "stock" / (name + ".toml"), sources, read);
+  return read(own, sources, diagnostics).value_or(Stock{});
 }
 
 std::string revision_of(const Sources& sources, const std::string& options, const std::string& letter) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// How this house prints: words, layouts and faces, its own layouts before ours.
+// How this house prints: words, layouts and faces, its own layouts before ours. Throws WorldError for what came with
+// the program and cannot be used, UsageError for a folder of the house that cannot be read.
 #pragma once
 
 #include <filesystem>
@@ -25,6 +26,10 @@ std::string names_of(const std::vector<Words>& languages);
 /// The layout of a document: <kit>/layouts/NAME.toml where the house has one, else ours. Mistakes in
 /// `diagnostics`; an empty layout then.
 Layout load_layout_for(const std::filesystem::path& share, const std::string& kit_folder, const std::string& name,
+                       Sources& sources, Diagnostics& diagnostics);
+
+/// The same of a name that a stock gives. One that neither the house nor the program has is told at its place.
+Layout load_layout_for(const std::filesystem::path& share, const std::string& kit_folder, const Text& named,
                        Sources& sources, Diagnostics& diagnostics);
 
 /// <kit>/layouts/stock/NAME.toml where the house has one, else ours. Throws UsageError with the nearest name when there

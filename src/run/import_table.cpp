@@ -14,6 +14,7 @@
 #include "run/commands.h"
 #include "run/file_set.h"
 #include "run/import_weights.h"
+#include "run/on_screen.h"
 #include "write/intake_text.h"
 
 namespace dunnage {
@@ -122,16 +123,16 @@ IntakeText settle(Intake& intake, const std::vector<NamedText>& others, const st
 }
 
 void report(const Intake& intake, const std::vector<std::string>& guesses, std::ostream& out) {
-  out << fmt::format("{}: {}\n", intake.file, intake.how);
+  out << on_screen("{}: {}\n", intake.file, intake.how);
   for (const IntakeColumn& column : intake.columns)
     if (!column.head.empty())
-      out << fmt::format("  {:<24} {}{}\n", "\"" + column.head + "\"",
-                         column.key.empty() ? "no key: kept as comments" : "-> " + column.key,
-                         column.unit.empty() ? "" : ", in " + column.unit);
-  for (const std::string& guess : guesses) out << "guessed: " << guess << '\n';
+      out << on_screen("  {:<24} {}{}\n", "\"" + column.head + "\"",
+                       column.key.empty() ? "no key: kept as comments" : "-> " + column.key,
+                       column.unit.empty() ? "" : ", in " + column.unit);
+  for (const std::string& guess : guesses) out << on_screen("guessed: {}\n", guess);
   for (const IntakeRow& row : intake.rows) {
     if (row.guesses.empty() || row.refused) continue;
-    out << fmt::format("guessed: line {} ({}): {}\n", row.place.line, row.text("code"), fmt::join(row.guesses, "; "));
+    out << on_screen("guessed: line {} ({}): {}\n", row.place.line, row.text("code"), fmt::join(row.guesses, "; "));
   }
 }
 
@@ -220,9 +221,9 @@ int import_table(const ImportOptions& options, Desk& desk) {
   report(intake, guesses, desk.out);
   desk.err << render(told, sources);
   if (!left.empty()) desk.err << left << "These mistakes were in the kit before; mend them next.\n";
-  const std::string found = fmt::format("{} cases, {} items", count_of(intake, "case"), count_of(intake, "item"));
-  desk.out << (files ? fmt::format("{}  {}\n", target.string(), found)
-                     : fmt::format("{} would be ({}):\n\n", target.string(), found) + texts.back().second);
+  const std::string found = on_screen("{} cases, {} items", count_of(intake, "case"), count_of(intake, "item"));
+  desk.out << (files ? on_screen("{}  {}\n", target.string(), found)
+                     : on_screen("{} would be ({}):\n\n", target.string(), found) + texts.back().second);
   return told.all().empty() && left.empty() ? 0 : 2;
 }
 

@@ -5,14 +5,16 @@
 
 #include <algorithm>
 #include <cmath>
-#include <fstream>
 #include <optional>
+#include <set>
 
+#include "base/file_bytes.h"
 #include "read/cross_check.h"
 #include "read/csv_weights.h"
 #include "read/kit_file.h"
 #include "run/file_set.h"
 #include "run/load_show.h"
+#include "run/on_screen.h"
 #include "write/weigh_edit.h"
 
 namespace dunnage {
@@ -23,10 +25,9 @@ namespace fs = std::filesystem;
 
 /// The reader drops a byte order mark; what is written back must have it again.
 std::string mark_of(const std::string& path) {
-  std::ifstream in(path, std::ios::binary);
-  char three[3] = {};
-  in.read(three, 3);
-  return in && std::string(three, 3) == "\xEF\xBB\xBF" ? std::string(three, 3) : std::string();
+  constexpr std::string_view mark = "\xEF\xBB\xBF";
+  constexpr std::size_t most = 64u * 1024 * 1024;
+  return file_bytes(path, most).bytes.starts_with(mark) ? std::string(mark) : std::string();
 }
 
 /// Whether the scale's word for a code, of a case or of a unit, is what the kit says now.
@@ -54,9 +55,9 @@ std::string fault_of(const Catalogue& before, std::vector<NamedText> files, cons
   if (!kit || after.units.size() != before.units.size()) return "the kit would not have the cases that it has";
   for (const WeighChange& change : edit.changes)
     if (!says(after, change.code, change.mass)) return in_quotes(change.code) + " would not weigh " + change.after;
+  const std::set<std::string> same(edit.same.begin(), edit.same.end());
   for (const ScaleReading& reading : readings) {
-    const bool same = std::find(edit.same.begin(), edit.same.end(), reading.code.value) != edit.same.end();
-    if (same && !says(after, reading.code.value, reading.mass.value))
+    if (same.count(reading.code.value) > 0 && !says(after, reading.code.value, reading.mass.value))
       return in_quotes(reading.code.value) + " would not weigh " + reading.typed;
   }
   return {};
@@ -79,12 +80,12 @@ void write_changes(FileSet& files, const std::vector<NamedText>& before, const W
 void report(const WeighEdit& edit, const std::vector<ScaleReading>& readings, std::ostream& out) {
   for (const ScaleReading& reading : readings)
     if (!reading.guess.empty())
-      out << fmt::format("guessed: line {} ({}): weighed: {}\n", reading.mass.place.line, reading.code.value,
+      out << on_screen("guessed: line {} ({}): weighed: {}\n", reading.mass.place.line, reading.code.value,
                          reading.guess);
   for (const WeighChange& change : edit.changes)
-    out << fmt::format("{:<12} {} -> {}  ({})\n", change.code, change.before.empty() ? "not weighed" : change.before,
+    out << on_screen("{:<12} {} -> {}  ({})\n", change.code, change.before.empty() ? "not weighed" : change.before,
                        change.after, change.place.words());
-  if (!edit.same.empty()) out << fmt::format("as before: {}\n", fmt::join(edit.same, ", "));
+  if (!edit.same.empty()) out << on_screen("as before: {}\n", fmt::join(edit.same, ", "));
 }
 
 }  // namespace
@@ -114,7 +115,7 @@ int import_weights(const ImportOptions& options, Desk& desk) {
   if (files) write_changes(*files, texts, edit);
   report(edit, readings, desk.out);
   desk.err << render(told, loaded.sources);
-  desk.out << fmt::format("{} masses {}\n", edit.changes.size(), options.dry_run ? "would be written" : "written");
+  desk.out << on_screen("{} masses {}\n", edit.changes.size(), options.dry_run ? "would be written" : "written");
   return told.all().empty() ? 0 : 2;
 }
 

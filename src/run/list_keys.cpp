@@ -8,6 +8,7 @@
 #include "read/show_file.h"
 #include "read/stock_file.h"
 #include "run/commands.h"
+#include "run/on_screen.h"
 
 namespace dunnage {
 
@@ -16,7 +17,7 @@ namespace {
 std::string kind_words(const Key& key) {
   std::string out = key.kind.empty() ? "any" : key.kind;
   if (!key.words.empty())
-    out = fmt::format("{}{}", key.kind == "list of texts" ? "list of: " : "", fmt::join(key.words, " | "));
+    out = on_screen("{}{}", key.kind == "list of texts" ? "list of: " : "", fmt::join(key.words, " | "));
   if (key.kind == "list of sections" && !key.words.empty()) out += " | list of sections";
   if (key.needed) out += ", needed";
   return out;
@@ -24,7 +25,7 @@ std::string kind_words(const Key& key) {
 
 void list(const std::vector<Key>& keys, std::size_t depth, std::ostream& out) {
   for (const Key& key : keys) {
-    out << fmt::format("{:<{}}{}\n", std::string(2 * depth, ' ') + key.name, 30, kind_words(key));
+    out << on_screen("{:<{}}{}\n", std::string(2 * depth, ' ') + key.name, 30, kind_words(key));
     list(key.inner, depth + 1, out);
   }
 }

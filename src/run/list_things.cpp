@@ -14,6 +14,7 @@
 #include "run/help_home.h"
 #include "run/house_style.h"
 #include "run/load_show.h"
+#include "run/on_screen.h"
 
 namespace dunnage {
 
@@ -27,21 +28,29 @@ Words english(Desk& desk) {
   return load_words_for(desk.share, {"en"}, Kit{}, sources, diagnostics).front();
 }
 
+/// A kit need not have layouts of its own, but it must be there.
+void need_folder(const std::filesystem::path& kit) {
+  std::error_code ignored;
+  if (!kit.empty() && !std::filesystem::is_directory(kit, ignored))
+    throw UsageError("there is no folder " + in_quotes(kit.string()));
+}
+
 int list_docs(const ListOptions&, Desk& desk) {
   const Words words = english(desk);
   for (const DocumentKind& kind : document_kinds())
-    desk.out << fmt::format("{:<14} {}, for {}{}\n", kind.name, words(std::string(kind.title)),
-                            words(std::string(kind.hand)), kind.in_packet ? "" : " (only when asked for)");
+    desk.out << on_screen("{:<14} {}, for {}{}\n", kind.name, words(std::string(kind.title)),
+                          words(std::string(kind.hand)), kind.in_packet ? "" : " (only when asked for)");
   return 0;
 }
 
 int list_stocks(const ListOptions& options, Desk& desk) {
   Sources sources;
   Diagnostics diagnostics;
+  need_folder(options.kit);
   const std::string kit = options.kit.string();
   for (const std::string& name : style_names(desk.share, kit, "stock")) {
     const Stock stock = load_stock_for(desk.share, kit, name, sources, diagnostics);
-    desk.out << fmt::format("{:<14} {}, {} dpi\n", stock.name, stock.says, stock.dpi);
+    desk.out << on_screen("{:<14} {}, {} dpi\n", stock.name, stock.says, stock.dpi);
   }
   desk.err << render(diagnostics, sources);
   return diagnostics.has_errors() ? 1 : 0;
@@ -51,7 +60,7 @@ int list_units(const ListOptions&, Desk& desk) {
   Measure last{};
   bool first = true;
   for (const UnitName& unit : unit_names()) {
-    if (first || unit.measure != last) desk.out << fmt::format("{}{}:", first ? "" : "\n", name(unit.measure));
+    if (first || unit.measure != last) desk.out << on_screen("{}{}:", first ? "" : "\n", name(unit.measure));
     desk.out << ' ' << unit.symbol;
     last = unit.measure;
     first = false;
@@ -62,13 +71,14 @@ int list_units(const ListOptions&, Desk& desk) {
 
 int list_rules(const ListOptions&, Desk& desk) {
   for (const Rule& rule : rules())
-    desk.out << fmt::format("{}\n  covers: {}\n  formula: {}\n  source: {} ({})\n  leaves out: {}\n  who decides: {}\n",
-                            rule.name, rule.covers, rule.formula, rule.source, rule.edition, rule.leaves_out,
-                            rule.decides);
+    desk.out << on_screen("{}\n  covers: {}\n  formula: {}\n  source: {} ({})\n  leaves out: {}\n  who decides: {}\n",
+                          rule.name, rule.covers, rule.formula, rule.source, rule.edition, rule.leaves_out,
+                          rule.decides);
   return 0;
 }
 
 int list_layouts(const ListOptions& options, Desk& desk) {
+  need_folder(options.kit);
   for (const std::string& name : style_names(desk.share, options.kit.string(), "")) desk.out << name << '\n';
   desk.out << "A file of the same name in the kit's own folder layouts/ is used instead.\n";
   return 0;
@@ -83,9 +93,9 @@ int list_cases(const ListOptions& options, Desk& desk) {
   for (std::size_t u = 0; u < c.units.size(); ++u) {
     const UnitMass mass = c.mass_of(static_cast<int>(u));
     const std::string printed = print(mass.mass, c.kit.house.units, Rounding::up).text();
-    desk.out << fmt::format("{:<12} {:<36} {:>9}{} {}\n", c.units[u].code, c.case_at(static_cast<int>(u)).name.value,
-                            mass.known ? printed : "not given", mass.known && mass.estimated ? " est." : "     ",
-                            c.units[u].home);
+    desk.out << on_screen("{:<12} {:<36} {:>9}{} {}\n", c.units[u].code, c.case_at(static_cast<int>(u)).name.value,
+                          mass.known ? printed : "not given", mass.known && mass.estimated ? " est." : "     ",
+                          c.units[u].home);
   }
   return 0;
 }
@@ -96,21 +106,27 @@ int list_items(const ListOptions& options, Desk& desk) {
   Loaded loaded;
   if (!load_kit(options.kit, loaded, desk.err)) return 1;
   for (const Item& item : loaded.catalogue.kit.items)
-    desk.out << fmt::format("{:<12} {}\n", item.code.value, item.name.value);
+    desk.out << on_screen("{:<12} {}\n", item.code.value, item.name.value);
   return 0;
 }
 
-const std::vector<std::pair<std::string, Lister>> listers = {
-    {"docs", list_docs},       {"stocks", list_stocks},    {"units", list_units},    {"rules", list_rules},
-    {"layouts", list_layouts}, {"cases", list_cases},      {"items", list_items},    {"kit-keys", list_keys},
-    {"show-keys", list_keys},  {"layout-keys", list_keys}, {"stock-keys", list_keys}};
+struct List {
+  Lister list;
+  bool of_kit = false;  ///< KIT may follow
+};
+
+const std::vector<std::pair<std::string, List>> listers = {
+    {"docs", {list_docs}},         {"stocks", {list_stocks, true}},   {"units", {list_units}},
+    {"rules", {list_rules}},       {"layouts", {list_layouts, true}}, {"cases", {list_cases, true}},
+    {"items", {list_items, true}}, {"kit-keys", {list_keys}},         {"show-keys", {list_keys}},
+    {"layout-keys", {list_keys}},  {"stock-keys", {list_keys}}};
 
 int help_units(Desk& desk) {
   desk.out << "Write every quantity with its unit, in quotes: mass = \"27 lb\", size = \"29 x 21 x 18 in\", \"6 ft 4 "
               "in\".\n\n";
   list_units({}, desk);
   desk.out << "\nRanges; a value outside is taken for a slip of the hand:\n";
-  for (const Range* range : range::all()) desk.out << fmt::format("  {:<34} {}\n", range->name, words(*range));
+  for (const Range* range : range::all()) desk.out << on_screen("  {:<34} {}\n", range->name, words(*range));
   return 0;
 }
 
@@ -119,8 +135,7 @@ int help_conditions(Desk& desk) {
               "which must\n"
               "hold; in a list of tables any one will do. A list of values: any of them. NAME_from and NAME_to: at "
               "least, at most.\n\n";
-  for (const FactKind& kind : fact_kinds())
-    desk.out << fmt::format("  {:<12} stated by {}\n", kind.name, kind.state_it);
+  for (const FactKind& kind : fact_kinds()) desk.out << on_screen("  {:<12} stated by {}\n", kind.name, kind.state_it);
   return 0;
 }
 
@@ -164,13 +179,17 @@ const T& pick(const std::vector<std::pair<std::string, T>>& table, const std::st
   }
   const std::string guess = did_you_mean(word, names);
   throw UsageError(what + " \"" + word + "\"" +
-                   (guess.empty() ? "; there are " + fmt::format("{}", fmt::join(names, ", ")) : ": " + guess));
+                   (guess.empty() ? "; there are " + on_screen("{}", fmt::join(names, ", ")) : ": " + guess));
 }
 
 }  // namespace
 
 int list_things(const ListOptions& options, Desk& desk) {
-  return pick(listers, options.what, "there is no list of")(options, desk);
+  const List& list = pick(listers, options.what, "there is no list of");
+  if (!options.kit.empty() && !list.of_kit)
+    throw UsageError("the list of " + options.what + " is the same for every kit: leave " +
+                     in_quotes(options.kit.string()) + " away");
+  return list.list(options, desk);
 }
 
 std::vector<std::string> help_topics() {
@@ -181,7 +200,7 @@ std::vector<std::string> help_topics() {
 
 int help_topic(const HelpOptions& options, Desk& desk) {
   if (options.topic.empty()) {
-    desk.out << fmt::format("dunnage help TOPIC, where TOPIC is one of: {}\n", fmt::join(help_topics(), " "))
+    desk.out << on_screen("dunnage help TOPIC, where TOPIC is one of: {}\n", fmt::join(help_topics(), " "))
              << "dunnage help COMMAND or dunnage COMMAND --help explains one command.\n";
     return 0;
   }

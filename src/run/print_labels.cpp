@@ -20,6 +20,7 @@
 #include "run/file_set.h"
 #include "run/house_style.h"
 #include "run/load_show.h"
+#include "run/on_screen.h"
 
 namespace dunnage {
 
@@ -59,8 +60,8 @@ void check_codes(const Catalogue& c, const std::vector<int>& units, Diagnostics&
     const std::string& code = c.units[static_cast<std::size_t>(unit)].code;
     if (utf8::length(code) <= most_letters) continue;
     diagnostics.error(c.case_at(unit).code.place,
-                      fmt::format("the code \"{}\" is too long for a label: {} characters, at most {}", code,
-                                  utf8::length(code), most_letters),
+                      on_screen("the code \"{}\" is too long for a label: {} characters, at most {}", code,
+                                utf8::length(code), most_letters),
                       "shorten the code, or name on the command line only what gets a label");
   }
 }
@@ -103,7 +104,7 @@ class LabelRun {
 void check_number(std::size_t labels, const Stock& stock) {
   const std::size_t pages = labels / static_cast<std::size_t>(std::max(1, labels_on_page(stock)));
   if (pages > most_pages)
-    throw UsageError(fmt::format(
+    throw UsageError(on_screen(
         "that would be {} labels on {} pages, and one run prints at most {}: name the cases, a few hundred at a time",
         labels, pages, most_pages));
 }
@@ -120,9 +121,9 @@ Stock shifted(Stock stock, std::pair<Paper, Paper> by) {
   if (!stays(stock.left, stock.pitch_x, stock.across, stock.label_width, stock.page_width) ||
       !stays(stock.top, stock.pitch_y, stock.down, stock.label_height, stock.page_height))
     throw UsageError(
-        fmt::format("--offset: so far off, part of a label would leave the page; stock {} has {} mm to spare within "
-                    "each label's edge",
-                    stock.name, plain(stock.inner / unit::paper_mm, 1)));
+        on_screen("--offset: so far off, part of a label would leave the page; stock {} has {} mm to spare within "
+                  "each label's edge",
+                  stock.name, plain(stock.inner / unit::paper_mm, 1)));
   return stock;
 }
 
@@ -146,7 +147,7 @@ int print_labels(const LabelOptions& options, Desk& desk) {
     if (!changed) return 1;
     units = *changed;
     if (units.empty()) {
-      desk.out << "No label has changed since " << options.since.string() << "; nothing was written.\n";
+      desk.out << on_screen("No label has changed since {}; nothing was written.\n", options.since.string());
       return 0;
     }
   }
@@ -162,7 +163,7 @@ int print_labels(const LabelOptions& options, Desk& desk) {
     std::vector<LayoutProblem> problems;
     const Pages sheet = test_sheet(label_test(c.kit.house, words.front()), stock, faces, problems);
     write_file(file, pdf_bytes({sheet}, faces, {}), loaded.sources, desk);
-    desk.out << fmt::format("{}  test sheet of stock {} ({})\n", file.string(), stock.name, stock.says);
+    desk.out << on_screen("{}  test sheet of stock {} ({})\n", file.string(), stock.name, stock.says);
     return 0;
   }
   const Layout layout =
@@ -174,8 +175,8 @@ int print_labels(const LabelOptions& options, Desk& desk) {
   if (!style.has_errors()) {
     check_number(units.size() * static_cast<std::size_t>(options.copies), stock);
     if (options.start_at > labels_on_page(stock))
-      throw UsageError(fmt::format("--start-at {} is beyond the sheet: {} has {} labels on one", options.start_at,
-                                   stock.name, labels_on_page(stock)));
+      throw UsageError(on_screen("--start-at {} is beyond the sheet: {} has {} labels on one", options.start_at,
+                                 stock.name, labels_on_page(stock)));
     std::vector<LayoutProblem> problems;
     LabelSheets sheets(layout, stock, options.start_at, options.copies, faces, problems, pages);
     pages_used = LabelRun(c, words, options.units.value_or(c.kit.house.units), revision).run(units, sheets);
@@ -188,17 +189,16 @@ int print_labels(const LabelOptions& options, Desk& desk) {
   write_file(file, pdf_bytes(pages, faces), loaded.sources, desk);
   desk.out << changes;
   const auto counted = [](std::size_t n, const std::string& one, const std::string& many) {
-    return fmt::format("{} {}", n, n == 1 ? one : many);
+    return on_screen("{} {}", n, n == 1 ? one : many);
   };
-  desk.out << fmt::format("{}  {} on {}, stock {} ({})\n", file.string(),
-                          counted(units.size() * static_cast<std::size_t>(options.copies), "label", "labels"),
-                          stock.roll
-                              ? counted(static_cast<std::size_t>(pages_used), "length of roll", "lengths of roll")
-                              : counted(static_cast<std::size_t>(pages_used), "sheet", "sheets"),
-                          stock.name, stock.says);
+  desk.out << on_screen("{}  {} on {}, stock {} ({})\n", file.string(),
+                        counted(units.size() * static_cast<std::size_t>(options.copies), "label", "labels"),
+                        stock.roll ? counted(static_cast<std::size_t>(pages_used), "length of roll", "lengths of roll")
+                                   : counted(static_cast<std::size_t>(pages_used), "sheet", "sheets"),
+                        stock.name, stock.says);
   for (const Words& one : words)
     if (!one.read_by_native)
-      desk.err << "note: nobody who grew up with \"" << one.language << "\" has read its printed words\n";
+      desk.err << on_screen("note: nobody who grew up with \"{}\" has read its printed words\n", one.language);
   return 0;
 }
 

@@ -17,6 +17,7 @@
 #include "run/file_set.h"
 #include "run/house_style.h"
 #include "run/load_show.h"
+#include "run/on_screen.h"
 #include "run/packet_sheets.h"
 #include "run/progress.h"
 #include "run/summary.h"
@@ -42,26 +43,26 @@ std::vector<std::string> older_sheets(const fs::path& folder, const std::vector<
 /// What was printed, for whom, on how many sheets.
 void tell_written(const std::vector<Sheet>& sheets, const std::vector<std::string>& names, const fs::path& folder,
                   bool duplex, const Words& words, Desk& desk) {
-  const auto counted = [](std::size_t n, const char* one) { return fmt::format("{} {}{}", n, one, n == 1 ? "" : "s"); };
+  const auto counted = [](std::size_t n, const char* one) { return on_screen("{} {}{}", n, one, n == 1 ? "" : "s"); };
   std::size_t all = 0;
   for (std::size_t i = 0; i < sheets.size(); ++i) {
     const std::size_t pages = sheets[i].pages;
     all += duplex ? (pages + 1) / 2 : pages;
     if (i > 0 && names[i] == names[i - 1])
-      desk.out << fmt::format("{:{}}  {} ({})\n", "", (folder / names[i]).string().size(),
-                              on_one_line(sheets[i].document.title), counted(pages, "page"));
+      desk.out << on_screen("{:{}}  {} ({})\n", "", (folder / names[i]).string().size(),
+                            on_one_line(sheets[i].document.title), counted(pages, "page"));
     else
-      desk.out << fmt::format("{}  {}, for {} ({})\n", (folder / names[i]).string(),
-                              on_one_line(sheets[i].document.title), words(std::string(sheets[i].kind->hand)),
-                              counted(pages, "page"));
+      desk.out << on_screen("{}  {}, for {} ({})\n", (folder / names[i]).string(),
+                            on_one_line(sheets[i].document.title), words(std::string(sheets[i].kind->hand)),
+                            counted(pages, "page"));
   }
-  desk.out << fmt::format("{} of paper{}.\n", counted(all, "sheet"), duplex ? ", printed on both sides" : "");
+  desk.out << on_screen("{} of paper{}.\n", counted(all, "sheet"), duplex ? ", printed on both sides" : "");
   for (const Sheet& sheet : sheets)
     if (sheet.layout.most_pages > 0 && sheet.longest > sheet.layout.most_pages)
-      desk.err << fmt::format("note: {} takes {} pages, and its layout means it for {} at most (most_pages)\n",
-                              sheet.kind->name, sheet.longest, sheet.layout.most_pages);
+      desk.err << on_screen("note: {} takes {} pages, and its layout means it for {} at most (most_pages)\n",
+                            sheet.kind->name, sheet.longest, sheet.layout.most_pages);
   for (const std::string& name : older_sheets(folder, names))
-    desk.err << "note: " << (folder / name).string() << " is from an earlier run; this one did not make it\n";
+    desk.err << on_screen("note: {} is from an earlier run; this one did not make it\n", (folder / name).string());
 }
 
 void check_team(const PrintOptions& options, const Show& show) {
@@ -72,7 +73,7 @@ void check_team(const PrintOptions& options, const Show& show) {
   if (names.empty()) throw UsageError("the show has no teams; add [[team]] with a name and what it pulls");
   const std::string guess = did_you_mean(options.team, names);
   throw UsageError("the show has no team \"" + options.team + "\"" +
-                   (guess.empty() ? "; it has " + fmt::format("{}", fmt::join(names, ", ")) : ": " + guess));
+                   (guess.empty() ? "; it has " + on_screen("{}", fmt::join(names, ", ")) : ": " + guess));
 }
 
 /// One layout a sheet asked for, in their order. Ours and the house's are all read: the revision must not depend on
@@ -158,11 +159,11 @@ int print_packet(const PrintOptions& options, Desk& desk) {
   check_letters(loaded.catalogue, &loaded.show, names_of(words), faces, style);
   if (style.has_errors()) return refuse(style, loaded, desk);
   for (const std::string& told : strange_files(desk.share, loaded.catalogue.kit.folder))
-    desk.err << "warning: " << told << "\n";
+    desk.err << on_screen("warning: {}\n", told);
 
   const Plan plan = plan_whole(loaded.catalogue, loaded.show);
   const Findings findings = check_all(loaded.catalogue, loaded.show, plan);
-  const std::string how = fmt::format("{} {} {}", units == UnitSystem::us, paper == PaperSize::a4, names_of(words));
+  const std::string how = on_screen("{} {} {}", units == UnitSystem::us, paper == PaperSize::a4, names_of(words));
   const std::string revision =
       revision_of(loaded.sources, how, loaded.show.revision ? loaded.show.revision->value : "");
   std::vector<Context> contexts;
@@ -182,7 +183,7 @@ int print_packet(const PrintOptions& options, Desk& desk) {
   const std::vector<Skipped>& skipped = contexts.front().skipped;
   if (sheets.empty()) throw UsageError("none of the sheets asked for would help anybody: " + skipped.front().reason);
 
-  Progress progress(desk.err, desk.err_is_terminal, sheets.size());
+  Progress progress(desk.bar, sheets.size());
   std::vector<FileToBe> files = make_files(sheets, options, paper, faces, loaded.show.title.value, style, progress);
   if (style.has_errors()) return refuse(style, loaded, desk);
   const fs::path folder = options.out.empty() ? fs::path(options.show.stem().string() + "-paper") : options.out;
@@ -191,7 +192,7 @@ int print_packet(const PrintOptions& options, Desk& desk) {
     names.push_back(options.one_file ? "packet.pdf" : std::string(sheet.kind->name) + ".pdf");
   write_files(std::move(files), folder, loaded.sources, desk);
   tell_written(sheets, names, folder, options.duplex, words.front(), desk);
-  for (const Skipped& one : skipped) desk.out << "skipped " << one.document << ": " << one.reason << "\n";
+  for (const Skipped& one : skipped) desk.out << on_screen("skipped {}: {}\n", one.document, one.reason);
   desk.out << summary(loaded.catalogue, plan, findings, units);
   return exit_code(plan, findings);
 }

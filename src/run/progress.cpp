@@ -14,22 +14,23 @@ constexpr const char* clear_line = "\r\033[K";  // ECMA-48: erase to the end of 
 
 }  // namespace
 
-Progress::Progress(std::ostream& err, bool is_terminal, std::size_t total)
-    : err_(err), is_terminal_(is_terminal), total_(std::max<std::size_t>(1, total)) {}
+Progress::Progress(std::ostream* terminal, std::size_t total)
+    : terminal_(terminal), total_(std::max<std::size_t>(1, total)) {}
 
 Progress::~Progress() { done(); }
 
 void Progress::step(const std::string& what) {
   ++at_;
-  if (!is_terminal_) return;
+  if (!terminal_) return;
   const std::size_t full = std::min(bar_width, bar_width * at_ / total_);
-  err_ << clear_line << fmt::format("[{:-<{}}] {} of {}  {}", std::string(full, '#'), bar_width, at_, total_, what)
-       << std::flush;
+  *terminal_ << clear_line
+             << fmt::format("[{:-<{}}] {} of {}  {}", std::string(full, '#'), bar_width, at_, total_, what)
+             << std::flush;
   shown_ = true;
 }
 
 void Progress::done() {
-  if (shown_) err_ << clear_line << std::flush;
+  if (shown_) *terminal_ << clear_line << std::flush;
   shown_ = false;
 }
 

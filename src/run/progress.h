@@ -10,8 +10,8 @@ namespace dunnage {
 
 class Progress {
  public:
-  /// `total` steps will follow. Does nothing unless `err` is a terminal.
-  Progress(std::ostream& err, bool is_terminal, std::size_t total);
+  /// `total` steps will follow. Does nothing without a terminal.
+  Progress(std::ostream* terminal, std::size_t total);
   ~Progress();
   Progress(const Progress&) = delete;
   Progress& operator=(const Progress&) = delete;
@@ -22,9 +22,8 @@ class Progress {
   void done();
 
  private:
-  std::ostream& err_;
+  std::ostream* terminal_;
   bool shown_ = false;
-  const bool is_terminal_;
   std::size_t at_ = 0;
   const std::size_t total_;
 };

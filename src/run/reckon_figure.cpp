@@ -6,16 +6,17 @@
 #include "export/plan_json.h"
 #include "reckon/reckon.h"
 #include "run/commands.h"
+#include "run/on_screen.h"
 
 namespace dunnage {
 
 namespace {
 
 std::string words(const Answer& answer) {
-  std::string out = fmt::format("{}: {} {}\n", answer.question, plain(answer.value, 4), answer.unit);
-  for (const auto& [what, figure] : answer.also) out += fmt::format("  {}: {}\n", what, figure);
-  out += fmt::format("  formula: {}\n  source: {}\n", answer.formula, answer.source);
-  for (const std::string& caution : answer.cautions) out += fmt::format("  caution: {}\n", caution);
+  std::string out = on_screen("{}: {} {}\n", answer.question, plain(answer.value, 4), answer.unit);
+  for (const auto& [what, figure] : answer.also) out += on_screen("  {}: {}\n", what, figure);
+  out += on_screen("  formula: {}\n  source: {}\n", answer.formula, answer.source);
+  for (const std::string& caution : answer.cautions) out += on_screen("  caution: {}\n", caution);
   return out;
 }
 
@@ -24,12 +25,12 @@ std::string words(const Answer& answer) {
 int reckon_figure(const ReckonOptions& options, Desk& desk) {
   if (options.question.empty()) {
     for (const Question& q : questions())
-      desk.out << fmt::format("{:<18} {}\n{:<18} dunnage reckon {} {}\n", q.name, q.asks, "", q.name, q.example);
+      desk.out << on_screen("{:<18} {}\n{:<18} dunnage reckon {} {}\n", q.name, q.asks, "", q.name, q.example);
     return 0;
   }
   const auto result = reckon(options.question, options.inputs);
   if (const auto* problems = std::get_if<std::vector<std::string>>(&result)) {
-    for (const std::string& problem : *problems) desk.err << "error: " << problem << '\n';
+    for (const std::string& problem : *problems) desk.err << on_screen("error: {}\n", problem);
     return 1;
   }
   const Answer& answer = std::get<Answer>(result);

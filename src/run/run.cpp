@@ -6,12 +6,14 @@
 #include "run/command_line.h"
 #include "run/command_table.h"
 #include "run/commands.h"
+#include "run/on_screen.h"
 
 namespace dunnage {
 
 int run(const std::vector<std::string>& arguments, const std::filesystem::path& share, std::ostream& out,
-        std::ostream& err, bool err_is_terminal) {
-  Desk desk{share, out, err, err_is_terminal};
+        std::ostream& err, Watched watched) {
+  ShownStream shown_out(out), shown_err(err);
+  Desk desk{share, shown_out, watched.out ? shown_out : out, shown_err, watched.err ? &err : nullptr};
   struct {
     Desk& desk;
     int operator()(const PrintOptions& o) const { return print_packet(o, desk); }
@@ -41,7 +43,7 @@ int run(const std::vector<std::string>& arguments, const std::filesystem::path& 
                          "\" is not UTF-8; if it names a file, give the file another name");
     return std::visit(command, read_command_line(arguments));
   } catch (const UsageError& e) {
-    err << "error: " << e.what() << '\n';
+    desk.err << on_screen("error: {}\n", e.what());
     return 1;
   }
 }

@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "run/on_screen.h"
+
 namespace dunnage {
 
 namespace {
@@ -14,8 +16,8 @@ namespace {
 std::string cover_mass(const CoverReport& cover, UnitSystem units) {
   const std::string mass = print(cover.mass, units, Rounding::up).text();
   if (cover.proved) return mass + ", proved least";
-  return fmt::format("{}, not proved least: at most {} heavier than the best possible", mass,
-                     print(cover.mass - cover.bound, units, Rounding::up).text());
+  return on_screen("{}, not proved least: at most {} heavier than the best possible", mass,
+                   print(cover.mass - cover.bound, units, Rounding::up).text());
 }
 
 std::string cover_words(const CoverReport& cover, UnitSystem units) {
@@ -33,7 +35,7 @@ struct Sent {
 
   std::string remarks() const {
     return std::string(estimated ? ", some of it estimated" : "") +
-           (unknown > 0 ? fmt::format(", without {} of unknown mass", unknown) : "");
+           (unknown > 0 ? on_screen(", without {} of unknown mass", unknown) : "");
   }
 };
 
@@ -52,7 +54,7 @@ Sent sum_of(const Plan& plan, UnitSystem units) {
 
 std::string totals(const Plan& plan, UnitSystem units) {
   const Sent sum = sum_of(plan, units);
-  const std::string pieces = sum.pieces == 1 ? "1 piece goes" : fmt::format("{} pieces go", sum.pieces);
+  const std::string pieces = sum.pieces == 1 ? "1 piece goes" : on_screen("{} pieces go", sum.pieces);
   return pieces + ", " + sum.mass.text() + sum.remarks() + ".\n";
 }
 
@@ -92,11 +94,11 @@ std::string reason_lines(const std::vector<Reason>& reasons) {
     for (const Reason& other : reasons)
       if (!r.asks.empty() && other.asks == r.asks) alike.push_back(&other);
     if (alike.size() < 2) {
-      out += fmt::format("  because {}{}\n", r.text.english(), at(r.place));
+      out += on_screen("  because {}{}\n", r.text.english(), at(r.place));
     } else if (std::find(told.begin(), told.end(), r.asks) == told.end()) {
       told.push_back(r.asks);
-      out += fmt::format("  because {} is asked for {} times:\n", r.asks, alike.size());
-      for (const Reason* one : alike) out += fmt::format("    {}{}\n", who_asks(*one), at(one->place));
+      out += on_screen("  because {} is asked for {} times:\n", r.asks, alike.size());
+      for (const Reason* one : alike) out += on_screen("    {}{}\n", who_asks(*one), at(one->place));
     }
   }
   return out;
@@ -107,20 +109,20 @@ std::string reason_lines(const std::vector<Reason>& reasons) {
 std::string summary(const Catalogue&, const Plan& plan, const Findings& findings, UnitSystem units) {
   std::string out = totals(plan, units) + cover_words(plan.cover, units);
   for (const Shortage& s : plan.shortages)
-    out += fmt::format("short: {} of {} {}, as {}{}{}\n", amount_words(s, s.missing, units),
-                       amount_words(s, s.wanted, units), s.what, s.because.english(),
-                       s.nearest.empty() ? "" : "; " + s.nearest.english(), at(s.place));
+    out += on_screen("short: {} of {} {}, as {}{}{}\n", amount_words(s, s.missing, units),
+                     amount_words(s, s.wanted, units), s.what, s.because.english(),
+                     s.nearest.empty() ? "" : "; " + s.nearest.english(), at(s.place));
   int within = 0, elsewhere = 0;
   for (const Finding& f : findings.list) {
     within += f.outcome == Outcome::within;
     elsewhere += f.outcome == Outcome::does_not_apply;
   }
   for (const Alike& alike : open_findings(findings))
-    out += fmt::format("{}: {}{}{}: {}{}\n", name(alike.first->outcome), alike.first->rule,
-                       alike.subjects.empty() ? "" : ", ", alike.subjects, alike.first->says.english(),
-                       at(alike.first->place));
+    out += on_screen("{}: {}{}{}: {}{}\n", name(alike.first->outcome), alike.first->rule,
+                     alike.subjects.empty() ? "" : ", ", alike.subjects, alike.first->says.english(),
+                     at(alike.first->place));
   for (const Sentence& remark : plan.remarks) out += "remark: " + remark.english() + "\n";
-  return out + fmt::format("{} checks within limit, {} that do not apply.\n", within, elsewhere);
+  return out + on_screen("{} checks within limit, {} that do not apply.\n", within, elsewhere);
 }
 
 std::string reasons(const Catalogue& catalogue, const Plan& plan, int unit, UnitSystem units) {
@@ -128,18 +130,18 @@ std::string reasons(const Catalogue& catalogue, const Plan& plan, int unit, Unit
   const std::string code = catalogue.units[static_cast<std::size_t>(unit)].code;
   const std::string& title = catalogue.case_at(unit).name.value;
   if (!row.goes) {
-    std::string out = fmt::format("{} ({}) stays at home.\n", code, title);
-    for (const Reason& r : row.stays) out += fmt::format("  because {}{}\n", r.text.english(), at(r.place));
+    std::string out = on_screen("{} ({}) stays at home.\n", code, title);
+    for (const Reason& r : row.stays) out += on_screen("  because {}{}\n", r.text.english(), at(r.place));
     return out;
   }
-  std::string out = fmt::format("{} ({}) goes{}", code, title, row.spare ? " as a spare" : "");
+  std::string out = on_screen("{} ({}) goes{}", code, title, row.spare ? " as a spare" : "");
   if (row.mass_known) out += ", " + print(row.mass, units, Rounding::up).text() + (row.estimated ? " estimated" : "");
   out += ".\n";
   out += reason_lines(row.reasons);
   if (std::all_of(row.reasons.begin(), row.reasons.end(), [](const Reason& r) { return r.why == Why::demand; }))
-    out += fmt::format("  Nothing that goes anyway has it to spare; the cases added for what is asked weigh {}.\n",
-                       cover_mass(plan.cover, units));
-  for (const Reason& r : row.stays) out += fmt::format("  although {}{}\n", r.text.english(), at(r.place));
+    out += on_screen("  Nothing that goes anyway has it to spare; the cases added for what is asked weigh {}.\n",
+                     cover_mass(plan.cover, units));
+  for (const Reason& r : row.stays) out += on_screen("  although {}{}\n", r.text.english(), at(r.place));
   return out;
 }
 
@@ -148,14 +150,14 @@ std::string changes(const Change& change, const Plan& before, const Plan& now, U
   std::string out;
   for (const Change::Line& line : change.lines) {
     const char* how = line.before == 0 ? "added" : line.now == 0 ? "gone" : line.now > line.before ? "more" : "fewer";
-    out += fmt::format("{:<6} {} ({}): {} -> {}\n", how, line.code, line.name, line.before, line.now);
+    out += on_screen("{:<6} {} ({}): {} -> {}\n", how, line.code, line.name, line.before, line.now);
   }
   const Sent was = sum_of(before, units), is = sum_of(now, units);
   Printed gap = is.mass;
   gap.value = std::abs(is.mass.value - was.mass.value);
-  return out + fmt::format("In all {} {} ({}{} -> {}{}).\n", gap.text(),
-                           is.mass.value < was.mass.value ? "lighter" : "heavier", was.mass.text(), was.remarks(),
-                           is.mass.text(), is.remarks());
+  return out + on_screen("In all {} {} ({}{} -> {}{}).\n", gap.text(),
+                         is.mass.value < was.mass.value ? "lighter" : "heavier", was.mass.text(), was.remarks(),
+                         is.mass.text(), is.remarks());
 }
 
 }  // namespace dunnage

@@ -16,17 +16,18 @@
 #include "run/file_set.h"
 #include "run/house_style.h"
 #include "run/load_show.h"
+#include "run/on_screen.h"
 
 namespace dunnage {
 
 namespace {
 
 std::string seen_words(const Seen& seen) {
-  return fmt::format("{} in list {}{} ({})",
-                     seen.stage == Stage::out      ? "going out"
-                     : seen.stage == Stage::loaded ? "loaded"
-                                                   : "back",
-                     seen.list, seen.time.empty() ? "" : ", " + seen.time, seen.place.words());
+  return on_screen("{} in list {}{} ({})",
+                   seen.stage == Stage::out      ? "going out"
+                   : seen.stage == Stage::loaded ? "loaded"
+                                                 : "back",
+                   seen.list, seen.time.empty() ? "" : ", " + seen.time, seen.place.words());
 }
 
 class Report {
@@ -34,15 +35,14 @@ class Report {
   Report(const Catalogue& c, const Tally& tally) : c_(c), tally_(tally) {}
 
   std::string text() {
-    out_ = fmt::format("{}: {} of {} are in, from {} scans\n", name(tally_.stage),
-                       tally_.expected.size() - tally_.missing.size(), tally_.expected.size(), tally_.scans);
+    out_ = on_screen("{}: {} of {} are in, from {} scans\n", name(tally_.stage),
+                     tally_.expected.size() - tally_.missing.size(), tally_.expected.size(), tally_.scans);
     missing();
     head("not clear, and not counted", tally_.unclear.size());
     for (const UnknownCode& one : tally_.unclear)
-      line(one.units.empty()
-               ? fmt::format("{}: \"{}\": did you mean \"{}\"?", one.place.words(), one.typed, one.nearest)
-               : fmt::format("{}: \"{}\" is one of {}: which?", one.place.words(), one.typed,
-                             fmt::join(one.units, ", ")));
+      line(one.units.empty() ? on_screen("{}: \"{}\": did you mean \"{}\"?", one.place.words(), one.typed, one.nearest)
+                             : on_screen("{}: \"{}\" is one of {}: which?", one.place.words(), one.typed,
+                                         fmt::join(one.units, ", ")));
     head("extra: not in the plan", tally_.extra.size());
     for (std::size_t i = 0; i < tally_.extra.size(); ++i)
       line(unit(tally_.extra[i]) + ": seen " + seen_words(tally_.extra_seen[i]));
@@ -53,17 +53,17 @@ class Report {
       line(unit(one) + ": " + where);
     }
     head("not ours", tally_.not_ours.size());
-    for (const UnknownCode& one : tally_.not_ours) line(fmt::format("{}: \"{}\"", one.place.words(), one.typed));
+    for (const UnknownCode& one : tally_.not_ours) line(on_screen("{}: \"{}\"", one.place.words(), one.typed));
     head("notes", tally_.notes.size());
-    for (const Scan& scan : tally_.notes) line(fmt::format("{}: {} ({})", scan.typed, scan.note, scan.place.words()));
+    for (const Scan& scan : tally_.notes) line(on_screen("{}: {} ({})", scan.typed, scan.note, scan.place.words()));
     return out_;
   }
 
  private:
   void head(const char* title, std::size_t count) {
-    if (count > 0) out_ += fmt::format("{} ({}):\n", title, count);
+    if (count > 0) out_ += on_screen("{} ({}):\n", title, count);
   }
-  void line(const std::string& text) { out_ += "  " + text + "\n"; }
+  void line(const std::string& text) { out_ += "  " + shown(text) + "\n"; }
   std::string unit(int one) const {
     return c_.units[static_cast<std::size_t>(one)].code + "  " + c_.case_at(one).name.value;
   }
@@ -71,11 +71,11 @@ class Report {
   void missing() {
     head("missing", tally_.missing.size());
     for (const MissingUnit& one : tally_.missing)
-      line(fmt::format("{}: {}{}{}", unit(one.unit), one.last ? "last seen " + seen_words(*one.last) : "never seen",
-                       one.pulled_by.empty() ? "" : "; pulled by " + one.pulled_by,
-                       one.like < 0 ? ""
-                                    : "; " + c_.units[static_cast<std::size_t>(one.like)].code +
-                                          ", one like it, was seen and was not in the plan"));
+      line(on_screen("{}: {}{}{}", unit(one.unit), one.last ? "last seen " + seen_words(*one.last) : "never seen",
+                     one.pulled_by.empty() ? "" : "; pulled by " + one.pulled_by,
+                     one.like < 0 ? ""
+                                  : "; " + c_.units[static_cast<std::size_t>(one.like)].code +
+                                        ", one like it, was seen and was not in the plan"));
   }
 
   const Catalogue& c_;
@@ -148,7 +148,8 @@ int tally_show(const TallyOptions& options, Desk& desk) {
       !write_sheet(options, loaded, plan, check_all(loaded.catalogue, loaded.show, plan), result, desk))
     return 1;
   desk.out << (options.json ? tally_json(loaded.catalogue, result) : Report(loaded.catalogue, result).text());
-  if (!options.sheet.empty() && !options.json) desk.out << options.sheet.string() << "  return sheet, filled in\n";
+  if (!options.sheet.empty() && !options.json)
+    desk.out << on_screen("{}  return sheet, filled in\n", options.sheet.string());
   return result.missing.empty() ? 0 : 2;
 }
 

@@ -49,15 +49,49 @@ bool masked(int mask, int x, int y) {
   }
 }
 
-/// Places of alignment patterns along each side (ISO/IEC 18004, annex E).
-std::vector<int> alignments(int version, int side) {
-  if (version == 1) return {};
-  const int count = version / 7 + 2;
-  const int step = version == 32 ? 26 : (version * 4 + count * 2 + 1) / (count * 2 - 2) * 2;
-  std::vector<int> out(static_cast<std::size_t>(count), 6);
-  for (int i = count - 1, at = side - 7; i >= 1; --i, at -= step) out[static_cast<std::size_t>(i)] = at;
-  return out;
-}
+/// Middles of the alignment patterns along each side, by version, zeros behind them (ISO/IEC 18004:2015, annex E, table
+/// E.1).
+constexpr int alignment_table[41][7] = {{},
+                                        {},
+                                        {6, 18},
+                                        {6, 22},
+                                        {6, 26},
+                                        {6, 30},
+                                        {6, 34},
+                                        {6, 22, 38},
+                                        {6, 24, 42},
+                                        {6, 26, 46},
+                                        {6, 28, 50},
+                                        {6, 30, 54},
+                                        {6, 32, 58},
+                                        {6, 34, 62},
+                                        {6, 26, 46, 66},
+                                        {6, 26, 48, 70},
+                                        {6, 26, 50, 74},
+                                        {6, 30, 54, 78},
+                                        {6, 30, 56, 82},
+                                        {6, 30, 58, 86},
+                                        {6, 34, 62, 90},
+                                        {6, 28, 50, 72, 94},
+                                        {6, 26, 50, 74, 98},
+                                        {6, 30, 54, 78, 102},
+                                        {6, 28, 54, 80, 106},
+                                        {6, 32, 58, 84, 110},
+                                        {6, 30, 58, 86, 114},
+                                        {6, 34, 62, 90, 118},
+                                        {6, 26, 50, 74, 98, 122},
+                                        {6, 30, 54, 78, 102, 126},
+                                        {6, 26, 52, 78, 104, 130},
+                                        {6, 30, 56, 82, 108, 134},
+                                        {6, 34, 60, 86, 112, 138},
+                                        {6, 30, 58, 86, 114, 142},
+                                        {6, 34, 62, 90, 118, 146},
+                                        {6, 30, 54, 78, 102, 126, 150},
+                                        {6, 24, 50, 76, 102, 128, 154},
+                                        {6, 28, 54, 80, 106, 132, 158},
+                                        {6, 32, 58, 84, 110, 136, 162},
+                                        {6, 26, 54, 82, 110, 138, 166},
+                                        {6, 30, 58, 86, 114, 142, 170}};
 
 /// Modules that carry data: all but the patterns, format and version.
 Modules data_modules(int version, int side) {
@@ -72,11 +106,11 @@ Modules data_modules(int version, int side) {
   fill(0, 0, 9, 9, false);
   fill(side - 8, 0, 8, 9, false);
   fill(0, side - 8, 9, 8, false);
-  const std::vector<int> at = alignments(version, side);
-  for (const int x : at)
-    for (const int y : at) {
-      const bool corner = (x == 6 && y == 6) || (x == 6 && y == at.back()) || (x == at.back() && y == 6);
-      if (!corner) fill(x - 2, y - 2, 5, 5, false);
+  const int last = side - 7;
+  for (const int x : alignment_table[version])
+    for (const int y : alignment_table[version]) {
+      const bool finder = (x == 6 && y == 6) || (x == 6 && y == last) || (x == last && y == 6);
+      if (x > 0 && y > 0 && !finder) fill(x - 2, y - 2, 5, 5, false);
     }
   if (version >= 7) {
     fill(side - 11, 0, 3, 6, false);

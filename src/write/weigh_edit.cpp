@@ -19,8 +19,7 @@ struct TextEdit {
 /// Byte of a place; columns count code points.
 std::size_t byte_of(const Place& place) {
   const std::string& text = place.file->text;
-  std::size_t at = 0;
-  for (std::uint32_t line = 1; line < place.line; ++line) at = text.find('\n', at) + 1;
+  auto at = static_cast<std::size_t>(place.file->line(place.line).data() - text.data());
   for (std::uint32_t column = 1; column < place.column; ++column) {
     ++at;
     while (at < text.size() && (static_cast<unsigned char>(text[at]) & 0xC0) == 0x80) ++at;
@@ -51,7 +50,9 @@ std::optional<Place> inline_units(const SourceFile& file) {
 
 class Editor {
  public:
-  Editor(const Catalogue& catalogue, Diagnostics& diagnostics) : catalogue_(catalogue), diagnostics_(diagnostics) {}
+  Editor(const Catalogue& catalogue, Diagnostics& diagnostics) : diagnostics_(diagnostics) {
+    for (const UnitChange& change : catalogue.kit.changes) changes_.emplace(change.code.value, &change);
+  }
 
   void set_case(const Case& box, const ScaleReading& reading) {
     const UnitChange* own = box.count == 1 ? change_of(box.code.value) : nullptr;
@@ -90,9 +91,8 @@ class Editor {
 
  private:
   const UnitChange* change_of(const std::string& code) const {
-    for (const UnitChange& change : catalogue_.kit.changes)
-      if (change.code.value == code) return &change;
-    return nullptr;
+    const auto at = changes_.find(code);
+    return at == changes_.end() ? nullptr : at->second;
   }
 
   void add_unit(const Case& box, const std::string& code, const ScaleReading& reading) {
@@ -169,8 +169,8 @@ class Editor {
     return TextEdit{line_end + 1, 0, line + end};
   }
 
-  const Catalogue& catalogue_;
   Diagnostics& diagnostics_;
+  std::map<std::string, const UnitChange*> changes_;
   WeighEdit out_;
   std::map<const SourceFile*, std::vector<TextEdit>> edits_;
   std::map<const SourceFile*, bool> tails_;
@@ -183,13 +183,14 @@ std::vector<const ScaleReading*> usable(const Catalogue& c, const std::vector<Sc
   std::vector<std::string> known;
   for (const Case& box : c.kit.cases) known.push_back(box.code.value);
   for (const CaseUnit& unit : c.units) known.push_back(unit.code);
+  const NearestOf nearest_code(std::move(known));
   std::map<std::string, const ScaleReading*> first;
   std::set<std::string> twice;
   std::vector<const ScaleReading*> out;
   for (const ScaleReading& reading : readings) {
     const std::string& code = reading.code.value;
-    if (std::find(known.begin(), known.end(), code) == known.end()) {
-      const std::string guess = did_you_mean(code, known);
+    if (!c.case_of(code) && c.unit_index(code) < 0) {
+      const std::string guess = nearest_code.did_you_mean(code);
       diagnostics.warning(reading.code.place, "the kit has no case " + in_quotes(code),
                           guess.empty() ? "see `dunnage list cases KIT`" : guess);
       continue;
@@ -208,24 +209,29 @@ std::vector<const ScaleReading*> usable(const Catalogue& c, const std::vector<Sc
   return out;
 }
 
-/// The reading that all units of a case share, where each of several has one, no [[unit]] says a mass and the case
-/// has no reading of its own.
-const ScaleReading* shared(const Catalogue& c, const Case& box, const std::vector<const ScaleReading*>& readings) {
-  const ScaleReading* first = nullptr;
-  int found = 0;
+/// For each case whose units were weighed: the reading that all of them share, where each of several has one, no
+/// [[unit]] says a mass and the case has no reading of its own; else null.
+std::map<const Case*, const ScaleReading*> shared_readings(const Catalogue& c,
+                                                           const std::vector<const ScaleReading*>& readings) {
+  std::map<const Case*, std::vector<const ScaleReading*>> by_case;
+  std::set<const Case*> own;
   for (const ScaleReading* reading : readings) {
-    if (reading->code.value == box.code.value) return nullptr;
-    const int unit = c.unit_index(reading->code.value);
-    if (unit < 0 || &c.case_at(unit) != &box) continue;
-    if (!first) first = reading;
-    if (!alike(first->mass.value, reading->mass.value)) return nullptr;
-    ++found;
+    if (const Case* box = c.case_of(reading->code.value))
+      own.insert(box);
+    else
+      by_case[&c.case_at(c.unit_index(reading->code.value))].push_back(reading);
   }
-  const bool own = std::any_of(c.kit.changes.begin(), c.kit.changes.end(), [&](const UnitChange& change) {
-    const int unit = c.unit_index(change.code.value);
-    return change.weighed && unit >= 0 && &c.case_at(unit) == &box;
-  });
-  return found == box.count && box.count > 1 && !own ? first : nullptr;
+  for (const UnitChange& change : c.kit.changes)
+    if (const int unit = c.unit_index(change.code.value); change.weighed && unit >= 0) own.insert(&c.case_at(unit));
+  std::map<const Case*, const ScaleReading*> out;
+  for (const auto& [box, found] : by_case) {
+    const bool all = box->count > 1 && static_cast<int>(found.size()) == box->count && own.count(box) == 0 &&
+                     std::all_of(found.begin(), found.end(), [&](const ScaleReading* reading) {
+                       return alike(found.front()->mass.value, reading->mass.value);
+                     });
+    out[box] = all ? found.front() : nullptr;
+  }
+  return out;
 }
 
 }  // namespace
@@ -233,13 +239,14 @@ const ScaleReading* shared(const Catalogue& c, const Case& box, const std::vecto
 WeighEdit weigh_edit(const Catalogue& c, const std::vector<ScaleReading>& readings, Diagnostics& diagnostics) {
   const std::vector<const ScaleReading*> used = usable(c, readings, diagnostics);
   Editor editor(c, diagnostics);
+  const auto shared = shared_readings(c, used);
   std::set<const Case*> done;
   for (const ScaleReading* reading : used)
     if (const Case* box = c.case_of(reading->code.value)) editor.set_case(*box, *reading);
   for (const ScaleReading* reading : used) {
     if (c.case_of(reading->code.value)) continue;
     const Case& box = c.case_at(c.unit_index(reading->code.value));
-    if (const ScaleReading* all = shared(c, box, used)) {
+    if (const ScaleReading* all = shared.at(&box)) {
       if (done.insert(&box).second) editor.set_case(box, *all);
       continue;
     }

@@ -59,7 +59,7 @@ struct SmallLoad {
     v.limit_front = given(1850 * unit::kilogram);
     v.limit_rear = given(2250 * unit::kilogram);
     v.gross = given(3500 * unit::kilogram);
-    v.wheelbase = given(3.665 * unit::metre);
+    v.wheelbase = given(3.6 * unit::metre);
     v.front_to_cargo = given(1 * unit::metre);
     kit.vehicles.push_back(v);
   }

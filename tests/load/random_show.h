@@ -44,7 +44,7 @@ class ShowMaker {
         "blocks = [\n  {{ what = \"left arch\", at = \"160 x 0 x 0 cm\", size = \"85 x 19 x 28 cm\" }},\n"
         "  {{ what = \"right arch\", at = \"160 x 159 x 0 cm\", size = \"85 x 19 x 28 cm\" }},\n]\n"
         "empty_front = \"1290 kg\"\nempty_rear = \"900 kg\"\nlimit_front = \"1850 kg\"\nlimit_rear = \"2250 kg\"\n"
-        "gross = \"3500 kg\"\nwheelbase = \"366.5 cm\"\nfront_to_cargo = \"120 cm\"\nhitch_behind = \"110 cm\"\n"
+        "gross = \"3500 kg\"\nwheelbase = \"360 cm\"\nfront_to_cargo = \"120 cm\"\nhitch_behind = \"110 cm\"\n"
         "people_and_fuel = \"160 kg\"\n\n"
         "[[vehicle]]\ncode = \"TRAILER\"\nkind = \"trailer\"\npulled_by = \"VAN\"\ncargo = \"305 x 180 x 185 cm\"\n"
         "doors = [{{ where = \"rear\", size = \"165 x 175 cm\" }}]\nempty_axle = \"535 kg\"\nempty_tongue = \"85 kg\"\n"

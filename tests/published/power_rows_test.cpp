@@ -107,7 +107,7 @@ TEST_CASE("NEC 400.5(B): stage cable, amperes for one, two and three conductors"
   CHECK_FALSE(stage_cable_ampacity("4/0", 105, 1));
 }
 
-TEST_CASE("Generator derating, from an operator's manual") {
+TEST_CASE("Generator derating: common practice, no source") {
   const auto share = [](double metres, double c) { return *generator_share(metres * metre, Temperature::celsius(c)); };
   CHECK(share(0, 20) == 1.0);
   CHECK(share(1500, 20) == Approx(.97));

@@ -302,7 +302,8 @@ TEST_CASE("Sliding of a roof with one wall (own rows)") {
   CHECK(*sliding_gust(s, 538.5 * kilogram - s.own, 0.2) / metre_per_second == Approx(10).margin(0.005));
 }
 
-TEST_CASE("A council's park event guide: action at 60 and 80 per cent of the largest wind") {
+TEST_CASE(
+    "Cardiff Council, Bute Park event guide, wind, 22 April 2020: action at 60 and 80 per cent of the largest wind") {
   CHECK(ready_share == Approx(0.60));
   CHECK(start_share == Approx(0.80));
 }

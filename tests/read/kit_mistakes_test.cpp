@@ -337,8 +337,8 @@ TEST_CASE("Signs that nobody sees are no part of a text") {
   CHECK(with("looks = \"a\u200Bb\"\n").find("hint: it is U+200B, which nobody sees") != std::string::npos);
   CHECK(with("looks = \"a\x01z\"\n") ==
         "k1.toml:12:11: error: there is a sign here that does not print\n"
-        "  looks = \"a z\"\n"
-        "            ^\n"
+        "  looks = \"a\\u0001z\"\n"
+        "            ^~~~~~\n"
         "hint: delete it; spaces stand between words\n"
         "1 error\n");
   CHECK(with("looks = \"a\n") ==

@@ -193,6 +193,18 @@ TEST_CASE("a house's own words are laid over ours, and only what a sheet prints"
             .find(":3:1: error: no sheet prints the sentence \"{} off {}\"") != std::string::npos);
 }
 
+TEST_CASE("words that say nothing are refused, as one of two languages would lack the line") {
+  for (const char* nothing : {"", " ", "\\t"}) {
+    Sources sources;
+    Diagnostics diagnostics;
+    CHECK_FALSE(read_words("en.toml", std::string("language = \"en\"\n[words]\n\"say.yes\" = \"") + nothing + "\"\n",
+                           sources, diagnostics));
+    CHECK(render(diagnostics, sources).find("the words \"say.yes\" are empty") != std::string::npos);
+    CHECK_FALSE(read_words("en.toml", std::string("language = \"en\"\n[sentences]\n\"Down.\" = \"") + nothing + "\"\n",
+                           sources, diagnostics));
+  }
+}
+
 TEST_CASE("a sentence in another language fills the same places") {
   const auto told_of = [](const std::string& sentence) {
     return told([&](Sources& sources, Diagnostics& diagnostics) {

@@ -28,7 +28,7 @@ TEST_CASE("A van and a trailer in order are told nothing") {
              "\"50 cm\" }]\n"
              "blocks = [{ what = \"arch\", at = \"1 x 0 x 0 m\", size = \"80 x 20 x 25 cm\" }]\nlimit_tongue = \"200 "
              "kg\"\n"
-             "empty_front = \"1290 kg\"\nwheelbase = \"366 cm\"\nfront_to_cargo = \"-10 cm\"\nhitch_behind = \"0 m\"\n")
+             "empty_front = \"1290 kg\"\nwheelbase = \"360 cm\"\nfront_to_cargo = \"-10 cm\"\nhitch_behind = \"0 m\"\n")
           .empty());
   CHECK(of_trailer("limit_tongue = \"200 kg\"\nempty_tongue = \"0 kg\"\ncoupling_to_axle = \"305 "
                    "cm\"\ncoupling_to_cargo = \"-10 cm\"\n")

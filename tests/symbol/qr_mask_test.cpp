@@ -57,3 +57,17 @@ TEST_CASE("modules are those that the generator chooses by itself, in every vers
   CHECK(checked == 3000);
   CHECK(std::count(seen.begin(), seen.end(), true) > 35);
 }
+
+TEST_CASE("the alignment patterns of every version stand where the generator draws them") {
+  std::vector<bool> seen(41, false);
+  for (std::size_t length = 1; length <= 2953;
+       length += 14) {  // no version takes fewer than 14 bytes more than the last
+    const std::string text(length, 'a');
+    const auto code = qr(text, 'L', 177);
+    REQUIRE(code);
+    INFO("version " << code->version);
+    REQUIRE((code->dark == by_generator(text, 'L', 40)));
+    seen[static_cast<std::size_t>(code->version)] = true;
+  }
+  CHECK(std::count(seen.begin() + 1, seen.end(), true) == 40);
+}
