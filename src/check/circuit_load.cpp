@@ -29,7 +29,6 @@ Sentence draws_words(const CircuitRow& row, bool continuous) {
 }
 
 Sentence says_of(const CircuitRow& row, bool continuous) {
-  constexpr double slack = 1 + 1e-9;
   Sentence says;
   if (row.current) {
     says = draws_words(row, continuous);

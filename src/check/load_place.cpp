@@ -9,8 +9,6 @@ namespace {
 
 constexpr double side_rounding = 1.5e-3;  ///< a side drawn in whole millimetres, rounded up
 
-bool has(const Case& box, Mark mark) { return std::find(box.marks.begin(), box.marks.end(), mark) != box.marks.end(); }
-
 bool near(double drawn, Length side) { return drawn > side.si() - touching && drawn < side.si() + side_rounding; }
 
 /// Do the sides drawn belong to the stance that is written beside them?
@@ -94,7 +92,7 @@ void judge_stances(const Stowage& hold, FaultList& faults) {
       continue;
     }
     if (!stands_as_said(s)) faults.add(s.code, said("{} is drawn with sides that it does not have.", s.code));
-    if (!as_typed(s) && has(*s.box, Mark::this_way_up))
+    if (!as_typed(s) && has_mark(*s.box, Mark::this_way_up))
       faults.add(s.code, said("{} lies, and is marked this way up.", s.code));
     if (!as_typed(s) && !may_lie(s)) faults.add(s.code, said("{} lies as its case does not say that it may.", s.code));
     const auto& doors = hold.vehicle->doors;

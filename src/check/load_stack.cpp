@@ -13,10 +13,6 @@
 namespace dunnage {
 namespace {
 
-constexpr double slack = 1 + 1e-9;
-
-bool has(const Case& box, Mark mark) { return std::find(box.marks.begin(), box.marks.end(), mark) != box.marks.end(); }
-
 /// Sides are drawn in whole millimetres: a strip of one along two edges may hang over.
 bool whole_base(const Solid& s, double borne) {
   const double length = s.to[0] - s.from[0], width = s.to[1] - s.from[1];
@@ -25,9 +21,9 @@ bool whole_base(const Solid& s, double borne) {
 
 /// May anything at all stand on it?
 void judge_top(const Standing& below, const Standing& above, FaultList& faults) {
-  if (has(*below.box, Mark::no_stack) || (below.box->stack_count && below.box->stack_count->value == 0))
+  if (has_mark(*below.box, Mark::no_stack) || (below.box->stack_count && below.box->stack_count->value == 0))
     faults.add(above.code, said("{} stands on {}, on which nothing may stand.", above.code, below.code));
-  else if (has(*below.box, Mark::fragile))
+  else if (has_mark(*below.box, Mark::fragile))
     faults.add(above.code, said("{} stands on {}, which is fragile.", above.code, below.code));
   else if (!below.box->stack)
     faults.add(above.code, said("{} stands on {}, and nobody typed what that bears.", above.code, below.code));

@@ -10,7 +10,6 @@
 namespace dunnage {
 namespace {
 
-constexpr double slack = 1 + 1e-9;
 /// Left and right wheels apart by more than this share of the heavier side are worth a word. Our choice.
 constexpr double uneven = 0.10;
 constexpr int curve_points = 48;

@@ -121,7 +121,6 @@ void read_cables(CircuitRow& row, const Catalogue& c, const Circuit& circuit, co
 }
 
 void judge(CircuitRow& row) {
-  constexpr double slack = 1 + 1e-9;
   const bool heavy = row.need && ((row.protection && *row.need > *row.protection * slack) ||
                                   (row.ampacity && *row.need > *row.ampacity * slack));
   const bool lossy = row.drop_share && *row.drop_share > *row.drop_limit * slack;

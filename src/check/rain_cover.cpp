@@ -36,7 +36,7 @@ int in_the_open(const Catalogue& c, const Show& show, const Plan& plan) {
   return count;
 }
 
-void judge(Finding& f, const Catalogue& c, const Show& show, const Plan& plan) {
+void judge_cover(Finding& f, const Catalogue& c, const Show& show, const Plan& plan) {
   const int open = in_the_open(c, show, plan), covers = going_that_serve(c, plan, "rain-cover");
   const double chance = show.forecast->rain->value;
   f.measured = static_cast<double>(open);
@@ -62,7 +62,7 @@ void check_rain(const Catalogue& catalogue, const Show& show, const Plan& plan, 
     say_not_given(f, {said("the chance of rain")},
                   said("Ask the weather office and type it; until then cover everything."));
   else
-    judge(f, catalogue, show, plan);
+    judge_cover(f, catalogue, show, plan);
   findings.list.push_back(f);
 }
 

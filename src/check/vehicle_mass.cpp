@@ -11,8 +11,6 @@
 namespace dunnage {
 namespace {
 
-constexpr double slack = 1 + 1e-9;
-
 struct Judged {
   std::vector<Sentence> over, missing;
 };

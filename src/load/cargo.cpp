@@ -15,8 +15,6 @@ constexpr int strip_length = 1200, strip_side = 450;
 /// Where hands end that lift a piece onto others, above its base. Common practice, no source.
 constexpr int hand_above_base = 100;
 
-bool has(const Case& box, Mark mark) { return std::find(box.marks.begin(), box.marks.end(), mark) != box.marks.end(); }
-
 void add_stance(std::vector<PackStance>& out, Spot size, Stance stance) {
   for (const PackStance& other : out)
     if (other.size == size) return;
@@ -87,7 +85,7 @@ CargoKind kind_of(const Catalogue& c, const Show& show, const Plan& plan, Cargo&
   kind.units = {unit};
   kind.mass_known = row.mass_known;
   if (row.mass_known) kind.mass = row.mass.si();
-  const bool topless = has(box, Mark::fragile) || has(box, Mark::no_stack) || !box.stack || !row.mass_known;
+  const bool topless = has_mark(box, Mark::fragile) || has_mark(box, Mark::no_stack) || !box.stack || !row.mass_known;
   if (box.stack_count) kind.levels = box.stack_count->value;
   kind.bears = topless || kind.levels == 0 ? 0 : box.stack->value.si();
   kind.highest = highest_base(c.kit.house.lift, kind.mass, kind.mass_known);
@@ -152,7 +150,7 @@ std::vector<PackStance> stances_of(const Case& box) {
   std::vector<PackStance> out;
   add_stance(out, {l, w, h}, Stance::upright);
   add_stance(out, {w, l, h}, Stance::turned);
-  if (has(box, Mark::this_way_up)) return out;
+  if (has_mark(box, Mark::this_way_up)) return out;
   Spot s = {l, w, h};
   std::sort(s.begin(), s.end());
   for (const Lying lying : box.lies) {

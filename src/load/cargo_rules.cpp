@@ -16,7 +16,6 @@ bool cross(const StoodBox& a, const StoodBox& b, std::size_t axis) {
   return a.at[axis] < b.at[axis] + b.size[axis] && b.at[axis] < a.at[axis] + a.size[axis];
 }
 
-
 StoodBox solid_of(const PackObstacle& o) {
   return {-1, 0, o.from, {o.to[0] - o.from[0], o.to[1] - o.from[1], o.to[2] - o.from[2]}};
 }

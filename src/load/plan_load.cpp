@@ -11,7 +11,6 @@
 namespace dunnage {
 namespace {
 
-
 /// A vehicle on its way to a plan.
 struct Filling {
   const Vehicle* vehicle = nullptr;

@@ -2,6 +2,7 @@
 // What the house owns, as typed: items that live in cases, cases, structures, vehicles, and the house itself.
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <map>
 #include <optional>
@@ -207,6 +208,10 @@ struct Case {
   Place place;
   Place home_place, place_word_place, vehicle_place;
 };
+
+inline bool has_mark(const Case& box, Mark mark) {
+  return std::find(box.marks.begin(), box.marks.end(), mark) != box.marks.end();
+}
 
 /// Where one unit of a case differs.
 struct UnitChange {

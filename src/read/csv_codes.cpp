@@ -6,12 +6,12 @@
 
 #include "base/utf8.h"
 #include "read/csv_cell.h"
+#include "read/csv_number.h"
 
 namespace dunnage {
 namespace {
 
 bool letter(char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'); }
-bool digit(char c) { return c >= '0' && c <= '9'; }
 
 std::string upper(std::string text) {
   for (char& c : text)

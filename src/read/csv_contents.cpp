@@ -10,7 +10,7 @@ namespace dunnage {
 namespace {
 
 /// Commas part only where no semicolon or line end does.
-std::vector<std::string> parts_of(const std::string& text) {
+std::vector<std::string> pieces_of(const std::string& text) {
   const bool strong = text.find_first_of(";\n|") != std::string::npos;
   std::vector<std::string> out(1);
   int depth = 0;
@@ -46,7 +46,7 @@ ContentWords one(const std::string& text) {
 
 std::vector<ContentWords> read_contents(const std::string& cell) {
   std::vector<ContentWords> out;
-  for (std::string part : parts_of(cell)) {
+  for (std::string part : pieces_of(cell)) {
     part = plain_signs(part);
     while (part.starts_with("- ") || part.starts_with("* ") || part.starts_with("\u2022"))
       part = plain_signs(part.substr(part.starts_with("\u2022") ? 3 : 2));

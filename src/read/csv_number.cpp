@@ -42,8 +42,6 @@ constexpr std::array<Pair, 40> unit_words = {
      {"mms", "mm"},   {"mtr", "m"},       {"metre", "m"},      {"metres", "m"}, {"meter", "m"},   {"meters", "m"},
      {"yards", "yd"}, {"watts", "W"},     {"watt", "W"},       {"w", "W"}}};
 
-bool digit(char c) { return c >= '0' && c <= '9'; }
-
 void replace_all(std::string& text, std::string_view what, std::string_view by) {
   for (std::size_t at = 0; (at = text.find(what, at)) != std::string::npos; at += by.size())
     text.replace(at, what.size(), by);

@@ -9,6 +9,8 @@
 
 namespace dunnage {
 
+inline bool digit(char c) { return c >= '0' && c <= '9'; }
+
 /// The unit that a word stands for, as the kit writes it ("lbs" -> "lb", "inches" -> "in"); empty: none.
 std::string unit_symbol(std::string_view word);
 

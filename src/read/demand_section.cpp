@@ -7,9 +7,7 @@
 namespace dunnage {
 namespace {
 
-constexpr int most = 9999;
-
-std::optional<Sourced<int>> read_socket(TableReader& section) { return section.maybe_count("socket", 1, most); }
+std::optional<Sourced<int>> read_socket(TableReader& section) { return section.maybe_count("socket", 1, most_count); }
 
 Radio read_radio(TableReader& entry) {
   Radio radio;
@@ -25,7 +23,7 @@ Radio read_radio(TableReader& entry) {
 Input read_input(TableReader& section) {
   Input input;
   input.place = section.place();
-  input.channel = section.needed_count("channel", 1, most);
+  input.channel = section.needed_count("channel", 1, most_count);
   input.performer = section.text_or("performer").value;
   input.source = section.text("source");
   input.pickup = section.maybe_text("pickup");
@@ -53,7 +51,7 @@ Mix read_mix(TableReader& section) {
   mix.pack = section.maybe_text("pack");
   mix.speaker = section.maybe_text("speaker");
   mix.prop = section.maybe_text("prop");
-  mix.count = section.count("count", 1, most, 1);
+  mix.count = section.count("count", 1, most_count, 1);
   mix.box = section.maybe_text("box");
   mix.socket = read_socket(section);
   mix.cable = section.quantity<Length>("cable", range::run_length);
@@ -84,7 +82,7 @@ Run read_run(TableReader& section) {
   run.to = section.text("to").value;
   run.cable = section.text("cable");
   run.length = section.quantity<Length>("length", range::run_length);
-  run.count = section.count("count", 1, most, 1);
+  run.count = section.count("count", 1, most_count, 1);
   section.entries("over", [&](TableReader& entry) { run.over.push_back(read_crossing(entry)); });
   const bool summed = !run.over.empty() && std::all_of(run.over.begin(), run.over.end(),
                                                        [](const Crossing& part) { return part.length.has_value(); });

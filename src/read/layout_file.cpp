@@ -80,7 +80,7 @@ void read_sections(TableReader& top, Layout& layout) {
   top.tables("block", "[[block]]", [&](TableReader& block) { layout.blocks.push_back(read_block(block, type, head)); });
 }
 
-std::optional<Layout> from_file(std::string name, const TomlFile& file, Diagnostics& diagnostics) {
+std::optional<Layout> layout_from(std::string name, const TomlFile& file, Diagnostics& diagnostics) {
   const std::size_t errors = diagnostics.errors();
   Layout layout;
   layout.name = std::move(name);
@@ -98,13 +98,13 @@ std::optional<Layout> from_file(std::string name, const TomlFile& file, Diagnost
 std::optional<Layout> read_layout(std::string name, std::string file, std::string text, Sources& sources,
                                   Diagnostics& diagnostics) {
   const auto parsed = parse_toml(std::move(file), std::move(text), sources, diagnostics);
-  return parsed ? from_file(std::move(name), *parsed, diagnostics) : std::nullopt;
+  return parsed ? layout_from(std::move(name), *parsed, diagnostics) : std::nullopt;
 }
 
 std::optional<Layout> load_layout(const std::filesystem::path& path, Sources& sources, Diagnostics& diagnostics,
                                   Place named_at) {
   const auto parsed = load_toml(path, sources, diagnostics, named_at);
-  return parsed ? from_file(path.stem().string(), *parsed, diagnostics) : std::nullopt;
+  return parsed ? layout_from(path.stem().string(), *parsed, diagnostics) : std::nullopt;
 }
 
 std::vector<Key> keys_of_a_layout() {

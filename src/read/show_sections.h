@@ -7,6 +7,8 @@
 
 namespace dunnage {
 
+inline constexpr int most_count = 9999;  ///< of anything that a show asks for
+
 /// [show]: what is known about the show as a whole.
 void read_show_facts(TableReader& section, Show& show);
 /// [site], [[time]], [forecast], [[place]], [[team]].

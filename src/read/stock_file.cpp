@@ -64,7 +64,7 @@ void read_keys(TableReader& top, Stock& stock) {
   length("inner", stock.inner);
 }
 
-std::optional<Stock> from_file(std::string name, const TomlFile& file, Diagnostics& diagnostics) {
+std::optional<Stock> stock_from(std::string name, const TomlFile& file, Diagnostics& diagnostics) {
   const std::size_t errors = diagnostics.errors();
   Stock stock;
   stock.name = std::move(name);
@@ -81,13 +81,13 @@ std::optional<Stock> from_file(std::string name, const TomlFile& file, Diagnosti
 std::optional<Stock> read_stock(std::string name, std::string file, std::string text, Sources& sources,
                                 Diagnostics& diagnostics) {
   const auto parsed = parse_toml(std::move(file), std::move(text), sources, diagnostics);
-  return parsed ? from_file(std::move(name), *parsed, diagnostics) : std::nullopt;
+  return parsed ? stock_from(std::move(name), *parsed, diagnostics) : std::nullopt;
 }
 
 std::optional<Stock> load_stock(const std::filesystem::path& path, Sources& sources, Diagnostics& diagnostics,
                                 Place named_at) {
   const auto parsed = load_toml(path, sources, diagnostics, named_at);
-  return parsed ? from_file(path.stem().string(), *parsed, diagnostics) : std::nullopt;
+  return parsed ? stock_from(path.stem().string(), *parsed, diagnostics) : std::nullopt;
 }
 
 std::vector<Key> keys_of_a_stock() {

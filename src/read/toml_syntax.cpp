@@ -5,7 +5,7 @@
 namespace dunnage {
 namespace {
 
-struct Row {
+struct Remedy {
   std::string_view in_description, cause, hint;
 };
 
@@ -13,7 +13,7 @@ constexpr std::string_view quotes = "put words and quantities in double quotes: 
 
 constexpr std::string_view control_sign = "control characters other than TAB";
 
-constexpr Row rows[] = {
+constexpr Remedy rows[] = {
     {"is not representable in 64 bits", "this number is too long", "a whole number has 18 digits at most: check it"},
     {control_sign, "there is a sign here that does not print", "delete it; spaces stand between words"},
     {"exceeded maximum nested", "there are too many brackets inside brackets",
@@ -45,7 +45,7 @@ constexpr Row rows[] = {
 }  // namespace
 
 SyntaxMistake in_plain_words(std::string_view description, bool line_ends) {
-  for (const Row& row : rows)
+  for (const Remedy& row : rows)
     if (description.find(row.in_description) != std::string_view::npos &&
         !(line_ends && row.in_description == control_sign))
       return {std::string(row.cause), std::string(row.hint)};

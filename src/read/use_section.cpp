@@ -5,8 +5,6 @@
 namespace dunnage {
 namespace {
 
-constexpr int most = 9999;
-
 /// at = ["0 in", "-20 in"]: across and along, from the middle of the base.
 void read_spot(TableReader& entry, BallastLine& line) {
   const auto spot = entry.quantities_or_one("at", range::ground_offset);
@@ -34,7 +32,7 @@ BallastLine read_stakes(TableReader& entry) {
   if (!entry.has("legs"))
     entry.error(entry.place(), "an entry of \"stakes\" has no \"legs\"",
                 "write legs = \"each\" or legs = [\"NW\", \"NE\"]");
-  line.count = entry.count("count", 1, most, 1);
+  line.count = entry.count("count", 1, most_count, 1);
   return line;
 }
 
@@ -47,7 +45,7 @@ BallastLine read_ballast(TableReader& entry) {
     entry.error(entry.place(), "an entry of \"ballast\" needs either \"legs\" or \"at\"",
                 "write legs = \"each\", legs = [\"NW\", \"NE\"] or at = [\"0 in\", \"-20 in\"]");
   line.code = entry.text("code");
-  line.count = entry.count("count", 1, most, 1);
+  line.count = entry.count("count", 1, most_count, 1);
   return line;
 }
 
@@ -56,7 +54,7 @@ void read_held_up(TableReader& section, Use& use) {
     Carried carried;
     carried.place = entry.place();
     carried.code = entry.text("code");
-    carried.count = entry.count("count", 1, most, 1);
+    carried.count = entry.count("count", 1, most_count, 1);
     carried.at = entry.quantity<Length>("at", range::height);
     carried.area = entry.quantity<Area>("area", range::area);
     carried.mass = entry.quantity<Mass>("mass", range::weight_hold);

@@ -83,7 +83,7 @@ void take_sentence(TableReader& reader, Sentences& sentences, const Text& englis
 }
 
 /// The words of a file over `base`; without `own` a file of ours, from nothing.
-std::optional<Words> from_file(const TomlFile& file, Diagnostics& diagnostics, Words words, bool own) {
+std::optional<Words> words_from(const TomlFile& file, Diagnostics& diagnostics, Words words, bool own) {
   const std::size_t errors = diagnostics.errors();
   const Words ours = own ? words : Words{};
   std::set<std::string> told;
@@ -113,19 +113,19 @@ std::optional<Words> from_file(const TomlFile& file, Diagnostics& diagnostics, W
 
 std::optional<Words> read_words(std::string file, std::string text, Sources& sources, Diagnostics& diagnostics) {
   const auto parsed = parse_toml(std::move(file), std::move(text), sources, diagnostics);
-  return parsed ? from_file(*parsed, diagnostics, {}, false) : std::nullopt;
+  return parsed ? words_from(*parsed, diagnostics, {}, false) : std::nullopt;
 }
 
 std::optional<Words> load_words(const std::filesystem::path& path, Sources& sources, Diagnostics& diagnostics,
                                 Place named_at) {
   const auto parsed = load_toml(path, sources, diagnostics, named_at);
-  return parsed ? from_file(*parsed, diagnostics, {}, false) : std::nullopt;
+  return parsed ? words_from(*parsed, diagnostics, {}, false) : std::nullopt;
 }
 
 std::optional<Words> load_own_words(Words base, const std::filesystem::path& path, Sources& sources,
                                     Diagnostics& diagnostics) {
   const auto parsed = load_toml(path, sources, diagnostics);
-  return parsed ? from_file(*parsed, diagnostics, std::move(base), true) : std::nullopt;
+  return parsed ? words_from(*parsed, diagnostics, std::move(base), true) : std::nullopt;
 }
 
 }  // namespace dunnage

@@ -32,19 +32,19 @@ std::vector<std::string> names_in(const fs::path& folder, std::error_code& error
 /// Of a folder that came with the program.
 std::vector<std::string> our_names(const fs::path& folder) {
   std::error_code error;
-  std::vector<std::string> names = names_in(folder, error);
-  if (error || names.empty())
+  std::vector<std::string> found = names_in(folder, error);
+  if (error || found.empty())
     throw WorldError("the program's own files are not where they should be: " + folder.string());
-  return names;
+  return found;
 }
 
 /// Of a house's folder, which need not be there.
 std::vector<std::string> house_names(const fs::path& folder) {
   std::error_code error;
-  std::vector<std::string> names = names_in(folder, error);
+  std::vector<std::string> found = names_in(folder, error);
   if (error && error != std::errc::no_such_file_or_directory && error != std::errc::not_a_directory)
     throw UsageError(in_quotes(folder.string()) + " cannot be read: " + error.message());
-  return names;
+  return found;
 }
 
 /// A file that came with the program, read: whatever is wrong with it is wrong with the installation, and nothing that

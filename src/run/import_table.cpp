@@ -14,6 +14,7 @@
 #include "run/commands.h"
 #include "run/file_set.h"
 #include "run/import_weights.h"
+#include "run/load_show.h"
 #include "run/on_screen.h"
 #include "write/intake_text.h"
 
@@ -83,12 +84,6 @@ void refuse(Intake& intake, LineOrigin origin, const Diagnostic& d, Diagnostics&
   IntakeLine& line = row.lines[static_cast<std::size_t>(origin.line)];
   if (!line.refused) told.warning(line.cell.place, d.cause, d.hint);
   line.refused = true;
-}
-
-std::vector<std::string> document_names() {
-  std::vector<std::string> out;
-  for (const DocumentKind& kind : document_kinds()) out.emplace_back(kind.name);
-  return out;
 }
 
 /// The text of the new file, once the kit reads without a mistake in it. Errors that are about nothing in the new file

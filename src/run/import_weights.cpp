@@ -81,10 +81,10 @@ void report(const WeighEdit& edit, const std::vector<ScaleReading>& readings, st
   for (const ScaleReading& reading : readings)
     if (!reading.guess.empty())
       out << on_screen("guessed: line {} ({}): weighed: {}\n", reading.mass.place.line, reading.code.value,
-                         reading.guess);
+                       reading.guess);
   for (const WeighChange& change : edit.changes)
     out << on_screen("{:<12} {} -> {}  ({})\n", change.code, change.before.empty() ? "not weighed" : change.before,
-                       change.after, change.place.words());
+                     change.after, change.place.words());
   if (!edit.same.empty()) out << on_screen("as before: {}\n", fmt::join(edit.same, ", "));
 }
 

@@ -13,13 +13,13 @@
 
 namespace dunnage {
 
-namespace {
-
 std::vector<std::string> document_names() {
   std::vector<std::string> out;
   for (const DocumentKind& kind : document_kinds()) out.emplace_back(kind.name);
   return out;
 }
+
+namespace {
 
 bool finish(Loaded& loaded, std::ostream& err) {
   err << render(loaded.diagnostics, loaded.sources);

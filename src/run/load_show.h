@@ -31,6 +31,9 @@ bool load_kit(const std::filesystem::path& folder, Loaded& loaded, std::ostream&
 /// Name and text of each file as it was read, in that order.
 std::vector<NamedText> texts_of(const Sources& sources);
 
+/// Of every sheet, as a kit may name them.
+std::vector<std::string> document_names();
+
 /// What goes, and what stands where in its vehicles, as judged. Whatever went in no typed vehicle is in the one where
 /// it stands.
 Plan plan_whole(const Catalogue& catalogue, const Show& show);
