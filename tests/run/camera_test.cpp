@@ -82,7 +82,7 @@ TEST_CASE("ten labels of every stock are read by two decoders, clean and through
   Sources sources;
   Diagnostics style;
   const Words words = load_words_for(SHARE_DIR, {"en"}, Kit{}, sources, style).front();
-  for (const std::string& name : names_in(std::string(SHARE_DIR) + "/layouts/stock")) {
+  for (const std::string& name : style_names(SHARE_DIR, "", "stock")) {
     const Printed10 sheet = printed(name, kit, words, faces);
     const std::string pdf = folder.file("labels.pdf", pdf_bytes({sheet.pages}, faces));
     const std::string stem = (folder.path / name).string();
