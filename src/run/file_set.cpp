@@ -6,10 +6,10 @@
 
 #include <cerrno>
 #include <cstring>
-#include <fstream>
 #include <string_view>
 
 #include "base/error.h"
+#include "base/file_bytes.h"
 #include "export/pdf_file.h"
 #include "run/on_screen.h"
 
@@ -43,10 +43,10 @@ void write_synced(const fs::path& path, const std::string& bytes) {
   if (::close(file) != 0 || !synced) fail("cannot write", path);
 }
 
-/// Whether a run of this program made it.
+/// Whether a run of this program made it, which its beginning says.
 bool is_our_paper(const fs::path& path) {
-  std::ifstream in(path, std::ios::binary);
-  const std::string bytes{std::istreambuf_iterator<char>(in), {}};
+  constexpr std::size_t beginning = 64u * 1024;
+  const std::string bytes = first_bytes(path, beginning).bytes;
   return bytes.starts_with("%PDF-") && bytes.find("/Creator (" + std::string(paper_creator) + ")") != std::string::npos;
 }
 
