@@ -34,9 +34,23 @@ FileBytes unreadable(int error) {
   return {FileBytes::Fault::unreadable, {}, std::generic_category().message(error)};
 }
 
-}  // namespace
+/// Reads up to `room` bytes in all into `out`; false where the disk fails, which `errno` says.
+bool fill(int file, std::size_t room, std::string& out) {
+  std::size_t done = out.size();
+  out.resize(room);
+  while (done < room) {
+    const ssize_t n = ::read(file, out.data() + done, room - done);
+    if (n < 0 && errno == EINTR) continue;
+    if (n < 0) return false;
+    if (n == 0) break;
+    done += static_cast<std::size_t>(n);
+  }
+  out.resize(done);
+  return true;
+}
 
-FileBytes file_bytes(const std::filesystem::path& path, std::size_t most) {
+/// `whole`: a file that has more than `most` is too large.
+FileBytes read_file(const std::filesystem::path& path, std::size_t most, bool whole) {
   const OpenFile file(path);
   struct stat is {};
   if (file.number() < 0 && errno == ENXIO) return unread(FileBytes::Fault::not_plain);  // a socket
@@ -44,23 +58,20 @@ FileBytes file_bytes(const std::filesystem::path& path, std::size_t most) {
   if (S_ISDIR(is.st_mode)) return unread(FileBytes::Fault::folder);
   if (!S_ISREG(is.st_mode)) return unread(FileBytes::Fault::not_plain);
   const auto size = static_cast<std::size_t>(std::max<off_t>(0, is.st_size));
-  if (size > most) return unread(FileBytes::Fault::too_large);
+  if (whole && size > most) return unread(FileBytes::Fault::too_large);
+  const std::size_t end = whole ? most + 1 : most;
   FileBytes out;
   // One more than it should have: the end is known only when nothing more comes.
-  for (std::size_t room = size + 1;; room = std::min(2 * room, most + 1)) {
-    std::size_t done = out.bytes.size();
-    out.bytes.resize(room);
-    while (done < room) {
-      const ssize_t n = ::read(file.number(), out.bytes.data() + done, room - done);
-      if (n < 0 && errno == EINTR) continue;
-      if (n < 0) return unreadable(errno);
-      if (n == 0) break;
-      done += static_cast<std::size_t>(n);
-    }
-    out.bytes.resize(done);
-    if (done > most) return unread(FileBytes::Fault::too_large);
-    if (done < room) return out;
+  for (std::size_t room = std::min(size + 1, end);; room = std::min(2 * room, end)) {
+    if (!fill(file.number(), room, out.bytes)) return unreadable(errno);
+    if (whole && out.bytes.size() > most) return unread(FileBytes::Fault::too_large);
+    if (out.bytes.size() < room || room == end) return out;
   }
 }
+
+}  // namespace
+
+FileBytes file_bytes(const std::filesystem::path& path, std::size_t most) { return read_file(path, most, true); }
+FileBytes first_bytes(const std::filesystem::path& path, std::size_t most) { return read_file(path, most, false); }
 
 }  // namespace dunnage

@@ -20,4 +20,7 @@ struct FileBytes {
 /// is waited for; a file that grows while it is read is too large once it is.
 FileBytes file_bytes(const std::filesystem::path& path, std::size_t most);
 
+/// The same of the first `most` bytes alone, however large the file is.
+FileBytes first_bytes(const std::filesystem::path& path, std::size_t most);
+
 }  // namespace dunnage

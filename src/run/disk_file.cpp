@@ -14,6 +14,7 @@
 #include <utility>
 
 #include "base/error.h"
+#include "run/on_screen.h"
 
 namespace dunnage {
 
@@ -60,8 +61,8 @@ class SafeCopy {
       file = Descriptor(::open(path_.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0600));
       if (!file.open() && errno != EEXIST) fail("cannot write", path_);
       if (!file.open())
-        err << "note: " << path_.string() << " may be left by a run that was cut short; hold it against "
-            << path.filename().string() << ", and remove it\n";
+        err << on_screen("note: {} may be left by a run that was cut short; hold it against {}, and remove it\n",
+                         path_.string(), path.filename().string());
     }
     try {
       write_whole(file, bytes, path_);

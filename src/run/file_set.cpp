@@ -11,6 +11,7 @@
 #include <utility>
 
 #include "base/error.h"
+#include "base/file_bytes.h"
 #include "export/pdf_file.h"
 #include "run/on_screen.h"
 
@@ -21,11 +22,12 @@ namespace {
 namespace fs = std::filesystem;
 constexpr const char* stage_name = ".dunnage-unfinished";
 
-/// Whether a run of this program made it.
+/// Whether a run of this program made it, which its beginning says.
 bool is_our_paper(const fs::path& path) {
-  const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
-  if (!file.open()) fail("cannot read", path);
-  const std::string bytes = read_whole(file, path);
+  constexpr std::size_t beginning = 64u * 1024;
+  const FileBytes first = first_bytes(path, beginning);
+  if (first.fault != FileBytes::Fault::none) throw WorldError("cannot read " + path.string() + ": " + first.why);
+  const std::string& bytes = first.bytes;
   return bytes.starts_with("%PDF-") && bytes.find("/Creator (" + std::string(paper_creator) + ")") != std::string::npos;
 }
 

@@ -26,8 +26,7 @@ namespace fs = std::filesystem;
 /// The reader drops a byte order mark; what is written back must have it again.
 std::string mark_of(const std::string& path) {
   constexpr std::string_view mark = "\xEF\xBB\xBF";
-  constexpr std::size_t most = 64u * 1024 * 1024;
-  return file_bytes(path, most).bytes.starts_with(mark) ? std::string(mark) : std::string();
+  return first_bytes(path, mark.size()).bytes == mark ? std::string(mark) : std::string();
 }
 
 /// Whether the scale's word for a code, of a case or of a unit, is what the kit says now.

@@ -60,7 +60,8 @@ int list_units(const ListOptions&, Desk& desk) {
   Measure last{};
   bool first = true;
   for (const UnitName& unit : unit_names()) {
-    if (first || unit.measure != last) desk.out << on_screen("{}{}:", first ? "" : "\n", name(unit.measure));
+    if (!first && unit.measure != last) desk.out << '\n';
+    if (first || unit.measure != last) desk.out << on_screen("{}:", name(unit.measure));
     desk.out << ' ' << unit.symbol;
     last = unit.measure;
     first = false;

@@ -107,6 +107,9 @@ TEST_CASE("devices, pipes and files without end are not waited for, and no more 
   CHECK(file_bytes(folder.path / "zero", 100).fault == Fault::not_plain);
   CHECK(file_bytes(folder.path / "dangling", 100).fault == Fault::not_there);
   CHECK(file_bytes(folder.path / "huge", 64u << 20).fault == Fault::too_large);
+  CHECK(first_bytes(folder.path / "huge", 100).bytes == std::string(100, '\0'));
+  CHECK(first_bytes(folder.path / "zero", 100).fault == Fault::not_plain);
+  CHECK(first_bytes(folder.file("short", "abc"), 100).bytes == "abc");
   CHECK(file_bytes(folder.path, 100).fault == Fault::folder);
   CHECK(file_bytes(folder.file("hundred", std::string(100, 'x')), 100).bytes.size() == 100);
   CHECK(file_bytes(folder.file("more", std::string(101, 'x')), 100).fault == Fault::too_large);

@@ -17,7 +17,7 @@ TEST_CASE("an option or argument that is given with nothing is refused by name")
        std::vector<std::vector<std::string>>{{"print", show, "--out", ""},
                                              {"print", show, "--only", ""},
                                              {"print", show, "--for", ""},
-                                             {"print", show, "--paper="},
+                                             {"print", show, "--paper", ""},
                                              {"print", show, "--units", ""},
                                              {"print", show, "--lang", ""},
                                              {"print", ""},
@@ -35,9 +35,9 @@ TEST_CASE("an option or argument that is given with nothing is refused by name")
                                              {"list", "stocks", ""},
                                              {"help", ""},
                                              {"begin", ""},
-                                             {"import", ""},
+                                             {"import", "", "--kit", kit},
                                              {"import", "x.csv", "--kit", ""},
-                                             {"import", "x.csv", "--as", ""},
+                                             {"import", "x.csv", "--kit", kit, "--as", ""},
                                              {"tally", show, "--out", ""},
                                              {"tally", show, "--back", ""},
                                              {"tally", show, "--sheet", ""},
@@ -91,7 +91,7 @@ TEST_CASE("a file of the program's own that cannot be read or is damaged ends wi
       "print " + example("indoor-afternoon.toml") + " --lang es --out " + (folder.path / "out").string(),
       "label " + example("kit") + " --lang es --stock a4-8up --out " + (folder.path / "l.pdf").string()};
   for (const std::string file : {"layouts/words/en.toml", "layouts/words/es.toml", "layouts/cover.toml",
-                                  "layouts/stock/a4-8up.toml", "layouts/case-label.toml", "fonts/faces.toml"})
+                                 "layouts/stock/a4-8up.toml", "layouts/case-label.toml", "fonts/faces.toml"})
     for (const char* harm : {"rm X", "rm X; mkdir X", "printf 'x = [' > X", "printf 'nothing = 1\\n' > X",
                              "rm X; ln -s X X", "rm X; ln -s /dev/zero X", "rm X; mkfifo X", "truncate -s 8G X"}) {
       const std::string path = ours + "/" + file;
@@ -110,6 +110,19 @@ TEST_CASE("a file of the program's own that cannot be read or is damaged ends wi
       INFO(file << " (" << harm << ")");
       CHECK(failed >= 1);
     }
+}
+
+TEST_CASE("an output in whose place a huge file or a pipe stands is refused at once") {
+  const Folder folder("huge");
+  REQUIRE(shell("truncate -s 8G " + (folder.path / "l.pdf").string() + " && mkfifo " + (folder.path / "p.pdf").string())
+              .status == 0);
+  const auto label = [&](const char* name) {
+    return shell("bash -c 'ulimit -v 1000000; exec timeout 20 " PROGRAM " label " + example("kit") + " BAG-1 --out " +
+                 (folder.path / name).string() + "' 2>&1");
+  };
+  CHECK(label("l.pdf").status == 1);
+  CHECK(label("l.pdf").out.find("was not printed by this program") != std::string::npos);
+  CHECK(label("p.pdf").status == 3);
 }
 
 TEST_CASE("however little memory there is, a run ends in its work or a sentence") {
