@@ -32,6 +32,9 @@ struct Reading {
   /// Set: nothing is read, the keys are only learned. Every section is entered once, and every key is said to
   /// be there or not to be (read/key_list.h).
   std::optional<bool> learning;
+  /// Printed words may be of several lines; what a house types of its gear and shows stands on one, on the label, in
+  /// its code and in every list.
+  bool several_lines = false;
 };
 
 /// The words that a key may be, and what each stands for.
@@ -147,7 +150,7 @@ class TableReader {
 
 /// Reads a whole file: calls `fill` on its top table, then tells unknown keys.
 void read_top(const TomlFile& file, std::vector<std::string> top_keys, Diagnostics& diagnostics,
-              const TableReader::Fill& fill);
+              const TableReader::Fill& fill, bool several_lines = false);
 
 template <class Q>
 Maybe<Q> TableReader::quantity(std::string_view key, const Range& range) {
