@@ -102,6 +102,7 @@ struct Stock {
   Paper inner;  ///< kept clear inside each label's edge
   int dpi = 300;
   std::string layout;  ///< the label layout that suits it
+  Place layout_place;
 };
 
 }  // namespace dunnage

@@ -85,7 +85,7 @@ bool is_name(const Catalogue& c, int unit, const std::string& words) {
     return stripped(utf8::lower(name)) == stripped(utf8::lower(words));
   };
   return same(box.name.value) ||
-         std::any_of(box.names.begin(), box.names.end(), [&](const auto& name) { return same(name.second); });
+         std::any_of(box.names.begin(), box.names.end(), [&](const auto& name) { return same(name.second.value); });
 }
 
 class Reader {

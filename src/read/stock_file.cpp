@@ -50,7 +50,9 @@ void read_keys(TableReader& top, Stock& stock) {
   };
   stock.says = top.text("says").value;
   stock.roll = top.flag("roll", false);
-  stock.layout = top.text("layout").value;
+  const Text layout = top.text("layout");
+  stock.layout = layout.value;
+  stock.layout_place = layout.place;
   stock.dpi = top.count("dpi", 72, 4800, 300);
   stock.across = top.count("across", 1, 100, 1);
   stock.down = top.count("down", 1, 100, 1);

@@ -162,8 +162,8 @@ std::vector<Text> TableReader::texts_or_one(std::string_view key) {
   return out;
 }
 
-std::map<std::string, std::string> TableReader::texts_by_key(std::string_view key) {
-  std::map<std::string, std::string> out;
+std::map<std::string, Text> TableReader::texts_by_key(std::string_view key) {
+  std::map<std::string, Text> out;
   const Node* node = find(key, "texts by language");
   if (!node) return out;
   const auto* table = node->as_table();
@@ -172,7 +172,7 @@ std::map<std::string, std::string> TableReader::texts_by_key(std::string_view ke
     return out;
   }
   for (const auto& [language, value] : *table)
-    if (const auto text = text_of(value, language.str())) out.emplace(language.str(), text->value);
+    if (const auto text = text_of(value, language.str())) out.emplace(language.str(), *text);
   return out;
 }
 

@@ -53,9 +53,9 @@ class TableReader {
   Text code(std::string_view key);  ///< needed; a letter, then letters, digits, -
   Text text_or(std::string_view key, std::string_view otherwise = {});
   Maybe<std::string> maybe_text(std::string_view key);
-  std::vector<Text> texts(std::string_view key);                          ///< a list
-  std::vector<Text> texts_or_one(std::string_view key);                   ///< a list or one text
-  std::map<std::string, std::string> texts_by_key(std::string_view key);  ///< names.es = "..."
+  std::vector<Text> texts(std::string_view key);                   ///< a list
+  std::vector<Text> texts_or_one(std::string_view key);            ///< a list or one text
+  std::map<std::string, Text> texts_by_key(std::string_view key);  ///< names.es = "..."
   bool flag(std::string_view key, bool otherwise);
   Maybe<bool> maybe_flag(std::string_view key);
   int count(std::string_view key, int low, int high, int otherwise);

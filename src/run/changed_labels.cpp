@@ -23,7 +23,7 @@ std::vector<Handling> handling_by_unit(const Catalogue& c) {
 
 std::optional<std::vector<int>> changed_labels(const Catalogue& now, const std::vector<int>& units,
                                                const std::filesystem::path& before, Desk& desk) {
-  Loaded old;
+  Loaded old(desk.share);
   if (!load_kit(before, old, desk.err)) return std::nullopt;
   std::vector<int> out;
   for (const LabelChange& change :

@@ -48,6 +48,18 @@ fs::path own_file(const std::string& kit_folder, const std::string& what, const 
   return !folder.empty() && (fs::exists(file, error) || error) ? file : fs::path();
 }
 
+/// What a kit names stays in the kit: a file that came with it may not lead to another of this machine, which would be
+/// read and quoted. Told by its name alone.
+bool leads_out(const std::string& kit_folder, const fs::path& file, Sources& sources, Diagnostics& diagnostics) {
+  std::error_code error;
+  const fs::path kit = fs::canonical(kit_folder.empty() ? "." : kit_folder, error);
+  const fs::path real = error ? fs::path() : fs::canonical(file, error);
+  if (error || real.lexically_relative(kit).begin()->string() != "..") return false;
+  diagnostics.error({sources.add(file.string(), {}), 0, 0, 1}, "a link leads out of the kit",
+                    "put the file itself into the kit's folder");
+  return true;
+}
+
 /// That, else ours.
 fs::path style_file(const fs::path& share, const std::string& kit_folder, const std::string& what,
                     const std::string& name) {
@@ -73,7 +85,9 @@ void check_languages(const std::vector<std::string>& wanted, const std::vector<s
 std::vector<Words> load_words_for(const fs::path& share, const std::vector<std::string>& asked, const Kit& kit,
                                   Sources& sources, Diagnostics& diagnostics) {
   const fs::path ours = share / "layouts" / "words";
-  const std::vector<std::string>& wanted = asked.empty() ? kit.house.languages : asked;
+  std::vector<std::string> wanted = asked;
+  for (const Text& language : asked.empty() ? kit.house.languages : std::vector<Text>())
+    wanted.push_back(language.value);
   need_own(ours / "en.toml");
   check_languages(wanted, style_names(share, kit.folder, "words"));
   const std::optional<Words> english = load_words(ours / "en.toml", sources, diagnostics);
@@ -86,6 +100,7 @@ std::vector<Words> load_words_for(const fs::path& share, const std::vector<std::
     if (words) words->by_key.insert(english->by_key.begin(), english->by_key.end());
     if (words) words->sentences.insert(english->sentences.begin(), english->sentences.end());
     const fs::path own = own_file(kit.folder, "words", language);
+    if (!own.empty() && leads_out(kit.folder, own, sources, diagnostics)) return {Words{}};
     if (words && !own.empty()) words = load_own_words(std::move(*words), own, sources, diagnostics);
     if (!words) return {Words{}};
     all.push_back(std::move(*words));
@@ -101,10 +116,24 @@ std::string names_of(const std::vector<Words>& languages) {
 
 Layout load_layout_for(const fs::path& share, const std::string& kit_folder, const std::string& name, Sources& sources,
                        Diagnostics& diagnostics) {
-  const fs::path file = style_file(share, kit_folder, "", name);
-  if (own_file(kit_folder, "", name).empty()) need_own(file);
+  const fs::path own = own_file(kit_folder, "", name), file = style_file(share, kit_folder, "", name);
+  if (own.empty())
+    need_own(file);
+  else if (leads_out(kit_folder, own, sources, diagnostics))
+    return {};
   auto layout = load_layout(file, sources, diagnostics);
   return layout ? std::move(*layout) : Layout{};
+}
+
+Layout load_layout_of(const fs::path& share, const std::string& kit_folder, const Stock& stock, Sources& sources,
+                      Diagnostics& diagnostics) {
+  const std::vector<std::string> have = style_names(share, kit_folder, "");
+  if (std::find(have.begin(), have.end(), stock.layout) != have.end())
+    return load_layout_for(share, kit_folder, stock.layout, sources, diagnostics);
+  const std::string guess = did_you_mean(stock.layout, have);
+  diagnostics.error(stock.layout_place, "there is no layout " + in_quotes(stock.layout),
+                    guess.empty() ? "a layout is named without folder and ending; there are " + listed(have) : guess);
+  return {};
 }
 
 std::vector<std::string> style_names(const fs::path& share, const std::string& kit_folder, const std::string& what) {
@@ -135,6 +164,8 @@ Stock load_stock_for(const fs::path& share, const std::string& kit_folder, const
     throw UsageError("there is no label stock \"" + name + "\"" +
                      (guess.empty() ? "; there are " + fmt::format("{}", fmt::join(have, ", ")) : ": " + guess));
   }
+  const fs::path own = own_file(kit_folder, "stock", name);
+  if (!own.empty() && leads_out(kit_folder, own, sources, diagnostics)) return {};
   auto stock = load_stock(style_file(share, kit_folder, "stock", name), sources, diagnostics);
   return stock ? std::move(*stock) : Stock{};
 }

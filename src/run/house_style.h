@@ -27,6 +27,10 @@ std::string names_of(const std::vector<Words>& languages);
 Layout load_layout_for(const std::filesystem::path& share, const std::string& kit_folder, const std::string& name,
                        Sources& sources, Diagnostics& diagnostics);
 
+/// The layout that a stock names; told at its place where there is none of that name.
+Layout load_layout_of(const std::filesystem::path& share, const std::string& kit_folder, const Stock& stock,
+                      Sources& sources, Diagnostics& diagnostics);
+
 /// <kit>/layouts/stock/NAME.toml where the house has one, else ours. Throws UsageError with the nearest name when there
 /// is no such stock.
 Stock load_stock_for(const std::filesystem::path& share, const std::string& kit_folder, const std::string& name,

@@ -47,7 +47,7 @@ std::vector<int> units_for(const Catalogue& c, const std::vector<std::string>& c
 
 std::string stock_name(const LabelOptions& options, const House& house) {
   if (!options.stock.empty()) return options.stock;
-  if (!house.label_stock.empty()) return house.label_stock;
+  if (!house.label_stock.value.empty()) return house.label_stock.value;
   return house.paper == PaperSize::letter ? "4x6-roll" : "100x150-roll";
 }
 
@@ -137,7 +137,7 @@ void write_file(const std::filesystem::path& file, std::string bytes, const Sour
 }  // namespace
 
 int print_labels(const LabelOptions& options, Desk& desk) {
-  Loaded loaded;
+  Loaded loaded(desk.share);
   if (!load_kit(options.kit, loaded, desk.err)) return 1;
   const Catalogue& c = loaded.catalogue;
   std::vector<int> units = units_for(c, options.codes);
@@ -166,7 +166,7 @@ int print_labels(const LabelOptions& options, Desk& desk) {
     return 0;
   }
   const Layout layout =
-      style.has_errors() ? Layout{} : load_layout_for(desk.share, c.kit.folder, stock.layout, loaded.sources, style);
+      style.has_errors() ? Layout{} : load_layout_of(desk.share, c.kit.folder, stock, loaded.sources, style);
   check_letters(c, nullptr, names_of(words), faces, style);
   check_codes(c, units, style);
   SealedPages pages;
