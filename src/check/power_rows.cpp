@@ -90,7 +90,7 @@ bool add_loss(CircuitRow& row, const Cable& cable, const Maybe<Length>& length, 
 
 double drop_limit(const Supply* supply, const CircuitRow& row) {
   if (row.drop_method.starts_with("NEC")) return 0.05;
-  return drop_limit_iec(!supply || supply->kind != "generator", false, row.length.value_or(Length{}));
+  return drop_limit_iec(!supply || supply->kind.value != "generator", false, row.length.value_or(Length{}));
 }
 
 /// The cables from the supply to the farthest outlet. `feeder`: what flows in the supply's own cable.

@@ -79,7 +79,7 @@ void add_tests(SupplyDetail& d, UnitSystem units) {
 /// What height and heat leave of a generator.
 void derate(SupplyDetail& d, const Show& show, const Supply& supply, Judged& judged) {
   d.left = d.rated;
-  if (supply.kind != "generator" || !d.rated) return;
+  if (supply.kind.value != "generator" || !d.rated) return;
   if (!show.site.altitude) judged.missing.push_back(said("the site's altitude"));
   if (!show.forecast || !show.forecast->temperature) judged.missing.push_back(said("the temperature"));
   if (!judged.missing.empty()) return;
@@ -97,7 +97,7 @@ bool too_near(const Maybe<Length>& typed, Length least, const Sentence& missing,
 }
 
 void judge_clear(const Supply& supply, UnitSystem units, Judged& judged) {
-  if (supply.kind != "generator") return;
+  if (supply.kind.value != "generator") return;
   const auto is = [&](Length length) { return print(length, units, Rounding::down).text(); };
   const auto least = [&](Length length) { return print(length, units, Rounding::up).text(); };
   if (too_near(supply.distance, generator_distance, said("its distance to the nearest tent, door or window"), judged))
@@ -149,7 +149,7 @@ SupplyDetail detail_of(const Catalogue& c, const Show& show, int index, const st
   SupplyDetail d;
   d.supply = index;
   d.name = supply.name.value;
-  d.kind = supply.kind;
+  d.kind = supply.kind.value;
   d.phases = supply.phases && supply.phases->value >= 3 ? 3 : 1;
   if (supply.voltage) d.voltage = supply.voltage->value;
   if (supply.power) d.rated = supply.power->value;

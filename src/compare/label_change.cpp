@@ -23,9 +23,16 @@ std::vector<std::string> contents(const Catalogue& c, const Case& box) {
     const Item* item = c.item(content.item.value);
     std::string line = std::to_string(content.count) + " x " + (item ? item->name.value : content.item.value);
     if (item)
-      for (const auto& [language, name] : item->names) line += "\n" + language + " " + name;
+      for (const auto& [language, name] : item->names) line += "\n" + language + " " + name.value;
     out.push_back(std::move(line));
   }
+  return out;
+}
+
+/// The name in every language.
+std::vector<std::string> all_names(const Case& box) {
+  std::vector<std::string> out = {box.name.value};
+  for (const auto& [language, name] : box.names) out.push_back(language + " " + name.value);
   return out;
 }
 
@@ -52,7 +59,7 @@ std::vector<LabelChange> label_changes(const Catalogue& now, const std::vector<H
     const auto differs = [&](bool is, const char* word) {
       if (is) what += (what.empty() ? "" : ", ") + std::string(word);
     };
-    differs(box.name.value != old_box.name.value || box.names != old_box.names, "name");
+    differs(all_names(box) != all_names(old_box), "name");
     differs(!same_mass(now.mass_of(unit), before.mass_of(old)), "mass");
     differs(!same_handling(handling[u], handling_before[static_cast<std::size_t>(old)]), "handling");
     differs(box.marks != old_box.marks, "marks");

@@ -96,7 +96,7 @@ picture::OneLine one_line(const Context& context, const Supply& supply, const Su
   const std::string phases =
       supply.phases ? words.say("power.phases", {{"n", plain(supply.phases->value, 0)}}) : std::string();
   const std::string rated = supply.power ? watts_words(supply.power->value, Rounding::down) : words("power.no-rating");
-  diagram.supply = {supply.name.value, joined({supply.kind, voltage, phases, rated}, ", ")};
+  diagram.supply = {supply.name.value, joined({supply.kind.value, voltage, phases, rated}, ", ")};
   if (detail) {
     for (const CircuitRow& row : detail->circuits)
       diagram.branches.push_back(branch_of(context, with_typed(context, row)));

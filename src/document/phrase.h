@@ -52,7 +52,7 @@ Handling handling_of(const std::vector<Handling>& by_unit, int unit);
 template <class Named>
 std::string name_in(const Named& thing, const std::string& language) {
   const auto found = thing.names.find(language);
-  return found == thing.names.end() ? thing.name.value : found->second;
+  return found == thing.names.end() ? thing.name.value : found->second.value;
 }
 /// "3 of 8", or empty where there is but one.
 std::string of_words(const Context& context, int unit);

@@ -65,8 +65,8 @@ struct House {
   Text name, phone;
   UnitSystem units = UnitSystem::metric;
   PaperSize paper = PaperSize::a4;
-  std::string label_stock;
-  std::vector<std::string> languages = {"en"};
+  Text label_stock;
+  std::vector<Text> languages = {{"en", {}}};
   std::string meter;         ///< "mph", "km/h", "m/s" or "knots"
   std::vector<Text> packet;  ///< documents that `print` makes; empty: all
   HouseLift lift;
@@ -85,8 +85,8 @@ struct Conductor {
 
 struct Item {
   Text code, name;
-  std::map<std::string, std::string> names;  ///< by language
-  Maybe<Mass> mass;                          ///< of one; of a full one for what is used up
+  std::map<std::string, Text> names;  ///< by language
+  Maybe<Mass> mass;                   ///< of one; of a full one for what is used up
   std::vector<Text> serves;
   Maybe<Length> length;       ///< a cable, a mat
   Maybe<std::string> joins;   ///< "itself" or a joiner's code
@@ -167,7 +167,7 @@ inline constexpr int most_stacked = 20;  ///< more stand on nothing that goes th
 
 struct Case {
   Text code, name;
-  std::map<std::string, std::string> names;
+  std::map<std::string, Text> names;
   Form form = Form::box;
   std::string looks;
   int count = 1;

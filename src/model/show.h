@@ -176,7 +176,7 @@ struct Run {
 
 struct Supply {
   Text name;
-  std::string kind;  ///< "mains", "generator"
+  Text kind;  ///< "mains", "generator"
   Maybe<Voltage> voltage;
   Maybe<double> phases;
   Maybe<Power> power;

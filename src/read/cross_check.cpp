@@ -6,10 +6,10 @@
 
 namespace dunnage {
 
-void cross_check(const Catalogue& catalogue, const Show* show, Diagnostics& diagnostics,
-                 const std::vector<std::string>& documents) {
+void cross_check(const Catalogue& catalogue, const Show* show, Diagnostics& diagnostics, const Surroundings& around) {
   const References refer(catalogue, diagnostics);
-  check_kit(refer, documents);
+  check_kit(refer, around);
+  check_free_words(refer, show, around.languages);
   if (!show) return;
   check_show_words(refer, *show);
   check_facts(refer, *show);

@@ -12,9 +12,13 @@
 
 namespace dunnage {
 
-/// Tells every mistake between the tables of a kit and, unless null, of a show. `documents`: the names that
-/// [house] packet may list; empty: not checked.
+/// What there is beside kit and show: names that [house] may list. Empty: not checked.
+struct Surroundings {
+  std::vector<std::string> documents = {}, languages = {}, stocks = {};
+};
+
+/// Tells every mistake between the tables of a kit and, unless null, of a show.
 void cross_check(const Catalogue& catalogue, const Show* show, Diagnostics& diagnostics,
-                 const std::vector<std::string>& documents = {});
+                 const Surroundings& around = {});
 
 }  // namespace dunnage

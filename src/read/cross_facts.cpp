@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: MIT
 // A rule that asks for what the show does not state cannot be answered: unknown is never taken as false.
-#include <algorithm>
 #include <set>
 
-#include "base/nearest.h"
 #include "model/facts.h"
 #include "read/cross_rooms.h"
 
@@ -36,30 +34,6 @@ std::string fact_of(const Per& per) {
   return per.of == "hour" ? "hours" : "";
 }
 
-/// Floors are free words; one that no rule names and no sheet knows is most likely a slip.
-void check_floors(const References& refer, const Show& show) {
-  std::set<std::string> known = {"grass", "asphalt", "concrete", "finished", "carpet", "stage", "cables"};
-  for (const Case& box : refer.catalogue().kit.cases) {
-    for (const Per& per : box.per)
-      if (per.floor) known.insert(per.floor->value);
-    for (const ConditionTable& table : box.goes.any)
-      for (const Condition& condition : table.all)
-        for (const auto& value : condition.values)
-          if (const auto* text = std::get_if<std::string>(&value); text && condition.fact == "floor")
-            known.insert(*text);
-  }
-  const std::vector<std::string> words(known.begin(), known.end());
-  const auto check = [&](const Maybe<std::string>& floor) {
-    if (!floor || known.contains(floor->value)) return;
-    const std::string near = did_you_mean(floor->value, words);
-    refer.diagnostics().warning(floor->place, "no rule and no sheet knows the floor " + in_quotes(floor->value),
-                                near.empty() ? "known floors: " + listed(words) : near);
-  };
-  check(show.floor);
-  for (const Run& run : show.runs)
-    for (const Crossing& part : run.over) check(part.floor);
-}
-
 }  // namespace
 
 void check_facts(const References& refer, const Show& show) {
@@ -70,7 +44,6 @@ void check_facts(const References& refer, const Show& show) {
     for (const Per& per : box.per)
       if (const std::string name = fact_of(per); !name.empty()) facts.asks(name, per.place);
   }
-  check_floors(refer, show);
 }
 
 }  // namespace dunnage

@@ -93,9 +93,26 @@ void check_pulled_by(const References& refer, const Vehicle& trailer) {
                               "name the van that pulls this one", other->place, "the trailer");
 }
 
+/// What [house] names must be there, else a print would be refused.
+void check_house(const References& refer, const House& house, const Surroundings& around) {
+  const auto among = [&](const Text& name, const std::vector<std::string>& known, const char* cause, const char* list) {
+    if (!known.empty() && !name.value.empty())
+      refer.one_of(name, known, cause + in_quotes(name.value), list + listed(known));
+  };
+  for (const Text& name : house.packet) among(name, around.documents, "there is no document ", "the documents are: ");
+  among(house.label_stock, around.stocks, "there is no label stock ", "the stocks are: ");
+  for (const Text& name : house.languages)
+    among(name, around.languages, "there are no printed words in ", "there are printed words in: ");
+  constexpr std::size_t most_languages = 2;  // a third would crowd out the other two
+  if (house.languages.size() > most_languages)
+    refer.diagnostics().error(house.languages[most_languages].place, "at most two languages have room on one sheet",
+                              "name the one that this house prints besides with --lang");
+  refer.once_each(house.languages, "language", "keep one of the two");
+}
+
 }  // namespace
 
-void check_kit(const References& refer, const std::vector<std::string>& documents) {
+void check_kit(const References& refer, const Surroundings& around) {
   const Kit& kit = refer.catalogue().kit;
   for (const Item& item : kit.items)
     if (item.joins && item.joins->value != "itself") refer.item(*item.joins);
@@ -104,10 +121,7 @@ void check_kit(const References& refer, const std::vector<std::string>& document
   for (const Structure& structure : kit.structures)
     for (const Part& part : structure.made_of) refer.box(part.code);
   for (const Vehicle& vehicle : kit.vehicles) check_pulled_by(refer, vehicle);
-  if (documents.empty()) return;
-  for (const Text& name : kit.house.packet)
-    refer.one_of(name, documents, "there is no document " + in_quotes(name.value),
-                 "the documents are: " + listed(documents));
+  check_house(refer, kit.house, around);
 }
 
 }  // namespace dunnage

@@ -5,12 +5,15 @@
 #include <string>
 #include <vector>
 
+#include "read/cross_check.h"
 #include "read/references.h"
 
 namespace dunnage {
 
 /// What the kit says about itself.
-void check_kit(const References& refer, const std::vector<std::string>& documents);
+void check_kit(const References& refer, const Surroundings& around);
+/// Words that nothing defines but their use. `languages`: of printed words; empty: not checked.
+void check_free_words(const References& refer, const Show* show, const std::vector<std::string>& languages);
 /// Codes and words of the show against the kit and against each other.
 void check_show_words(const References& refer, const Show& show);
 /// Facts that the kit's rules ask for: each must be stated by the show.

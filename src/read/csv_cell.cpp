@@ -154,8 +154,16 @@ ReadCell read_texts(const std::string& cell, const Key& key) {
   return {IntakeValue{words}, guess, {}, {}};
 }
 
+/// A text of the kit is one line; a cell may be of several.
+ReadCell on_one_line(const std::string& cell) {
+  if (cell.find_first_of("\r\n\t") == std::string::npos) return as_is(cell);
+  std::string text;
+  for (const std::string& word : split_words(cell)) text += (text.empty() ? "" : " ") + word;
+  return {IntakeValue{text}, "written on one line", {}, {}};
+}
+
 ReadCell read_word(const std::string& cell, const Key& key) {
-  if (key.words.empty()) return as_is(cell);
+  if (key.words.empty()) return on_one_line(cell);
   for (const std::string& word : key.words)
     if (utf8::lower(plain_signs(cell)) == word)
       return {IntakeValue{word}, word == cell ? "" : read_as(cell, word), {}, {}};

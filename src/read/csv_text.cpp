@@ -65,6 +65,9 @@ class Parse {
   static void cell(void* bytes, std::size_t size, void* self) {
     Parse& p = *static_cast<Parse*>(self);
     std::string text(static_cast<const char*>(bytes), size);
+    const std::size_t first = text.find_first_not_of("' ");  // as write/csv_out.cpp marks what is no formula
+    if (text.starts_with('\'') && first != text.npos && std::string_view("=+-@\t\r").find(text[first]) != text.npos)
+      text.erase(0, 1);
     Place place = p.begun();
     place.width = static_cast<std::uint32_t>(std::clamp<std::size_t>(utf8::length(text), 1, 200));
     p.now_.cells.push_back({std::move(text), place});

@@ -61,10 +61,8 @@ House read_house(TableReader& section) {
   const bool us = house.units == UnitSystem::us;
   house.paper = section.word<PaperSize>("paper", {{"letter", PaperSize::letter}, {"a4", PaperSize::a4}},
                                         us ? PaperSize::letter : PaperSize::a4);
-  house.label_stock = section.text_or("label_stock").value;
-  std::vector<std::string> languages;
-  for (const Text& language : section.texts("languages")) languages.push_back(language.value);
-  if (!languages.empty()) house.languages = languages;
+  house.label_stock = section.text_or("label_stock");
+  if (const auto languages = section.texts("languages"); !languages.empty()) house.languages = languages;
   house.meter = section.word<std::string>(
       "meter", {{"mph", "mph"}, {"km/h", "km/h"}, {"m/s", "m/s"}, {"knots", "knots"}}, us ? "mph" : "m/s");
   house.packet = section.texts("packet");

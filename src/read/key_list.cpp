@@ -38,7 +38,7 @@ std::vector<Key> one_way(const TableReader::Fill& fill, bool there) {
   static const SourceFile no_file;
   static const toml::table nothing;
   Diagnostics unheard;
-  const Reading reading{&no_file, &unheard, {}, there};
+  const Reading reading{&no_file, &unheard, {}, there, false};
   TableReader top(reading, nothing, "the top of the file", {});
   fill(top);
   std::vector<Key> once;  // a reader may ask twice

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <system_error>
 
+#include "base/nearest.h"
 #include "base/utf8.h"
 #include "read/key_list.h"
 #include "read/kit_codes.h"
@@ -53,6 +54,40 @@ bool few_enough(const Kit& kit, Diagnostics& diagnostics) {
     return false;
   }
   return true;
+}
+
+/// Whether a line begins a section of a kit, or what may have been meant for one.
+bool holds_section(std::string_view text) {
+  static const std::vector<std::string> sections = {"house", "item", "case", "unit", "structure", "vehicle"};
+  for (std::size_t at = 0; at < text.size(); at = std::min(text.find('\n', at), text.size() - 1) + 1) {
+    std::size_t begin = text.find_first_not_of(" \t[", at);
+    if (begin == std::string_view::npos) return false;
+    const std::size_t end = std::min(text.find_first_not_of("abcdefghijklmnopqrstuvwxyz", begin), text.size());
+    const std::string word(text.substr(begin, end - begin));
+    const std::size_t after = std::min(text.find_first_not_of(" \t", end), text.size());
+    const bool header = text[begin > 0 ? begin - 1 : 0] == '[';
+    const bool assigned = after < text.size() && (text[after] == '=' || text[after] == '.');
+    if ((assigned && std::find(sections.begin(), sections.end(), word) != sections.end()) ||
+        (header && !nearest(word, sections).empty()))
+      return true;
+  }
+  return false;
+}
+
+/// A file of the folder. A show that somebody sent may name any folder as its kit: of a file that holds nothing of a
+/// kit no line is shown.
+std::optional<TomlFile> load_file(const fs::path& path, Sources& sources, Diagnostics& diagnostics) {
+  const SourceFile* file = load_text(path, sources, diagnostics);
+  if (!file) return std::nullopt;
+  if (holds_section(file->text)) return parse_toml(file, diagnostics);
+  Diagnostics unheard;
+  auto parsed = parse_toml(file, unheard);
+  if (parsed && parsed->table.empty()) return parsed;
+  diagnostics.error(
+      {file, 0, 0, 1}, "this file holds no section of a kit",
+      "a kit has [house], [[item]], [[case]], [[unit]], [[structure]] and [[vehicle]]: move the file out of "
+      "its folder, or begin a section");
+  return std::nullopt;
 }
 
 /// The place of the kit as a whole: the folder's name alone.
@@ -123,7 +158,7 @@ std::optional<Kit> read_kit(const fs::path& folder, Sources& sources, Diagnostic
     return std::nullopt;
   }
   for (const fs::path& path : paths)
-    if (auto file = load_toml(path, sources, diagnostics)) parsed.push_back(std::move(*file));
+    if (auto file = load_file(path, sources, diagnostics)) parsed.push_back(std::move(*file));
   return read_parsed(folder.string(), parsed, parsed.size() == paths.size(), sources, diagnostics);
 }
 

@@ -11,7 +11,7 @@ Supply read_supply(TableReader& section) {
   Supply supply;
   supply.place = section.place();
   supply.name = section.text("name");
-  supply.kind = section.text_or("kind").value;
+  supply.kind = section.text_or("kind");
   supply.voltage = section.quantity<Voltage>("voltage", range::voltage);
   supply.phases = section.number("phases", 1, 3);
   if (supply.phases && supply.phases->value != 1 && supply.phases->value != 3)

@@ -78,13 +78,14 @@ bool looks_like_code(const std::string& word) {
          word.find_first_of("0123456789-_") != std::string::npos;
 }
 
-std::string name_of(const Catalogue& c, int unit, const std::string& rest) {
+/// Whether these words are the case's name in some language, whatever signs stand around it.
+bool is_name(const Catalogue& c, int unit, const std::string& words) {
   const Case& box = c.case_at(unit);
-  const std::string low = utf8::lower(rest);
-  if (utf8::lower(box.name.value) == low) return box.name.value;
-  for (const auto& [language, name] : box.names)
-    if (utf8::lower(name) == low) return name;
-  return {};
+  const auto same = [&](const std::string& name) {
+    return stripped(utf8::lower(name)) == stripped(utf8::lower(words));
+  };
+  return same(box.name.value) ||
+         std::any_of(box.names.begin(), box.names.end(), [&](const auto& name) { return same(name.second.value); });
 }
 
 std::set<std::string> codes_of(const Catalogue& c) {
@@ -107,6 +108,7 @@ class Reader {
   }
 
   void line(const std::string& raw, std::uint32_t number) {
+    if (begins_label(raw, number) || is_mass_or_lift(raw)) return;
     const Line line = clean(raw, number);
     if (line.text.empty() || line.text.front() == '#') return;
     const std::vector<std::string> words = split_words(commas_apart(line.text));
@@ -148,6 +150,26 @@ class Reader {
                      {file_, line.number, column, static_cast<std::uint32_t>(typed.size())}});
   }
 
+  /// The first line of a QR code, to the letter: a name may look like a time or be the code of another case.
+  bool begins_label(const std::string& raw, std::uint32_t number) {
+    const std::size_t gap = raw.find("  ");
+    const int found = gap == std::string::npos ? -1 : unit(raw.substr(0, gap));
+    if (found < 0 || !is_name(c_, found, raw.substr(gap))) return false;
+    add(raw.substr(0, gap), found, {raw, {}, number}, {});
+    in_qr_ = mass_next_ = true;
+    of_label_ = lift_next_ = false;
+    return true;
+  }
+
+  /// The two lines below a label's first: they begin with words that may be some case's code.
+  bool is_mass_or_lift(const std::string& raw) {
+    const bool mass = mass_next_ && stripped(raw).ends_with(")"), lift = lift_next_ && raw.find(';') != raw.npos;
+    mass_next_ = false;
+    lift_next_ = mass;
+    of_label_ = of_label_ || mass;
+    return mass || lift;
+  }
+
   void of_code(const Line& line, const std::vector<std::string>& words) {
     in_qr_ = of_label_ = false;
     if (std::all_of(words.begin(), words.end(), [&](const std::string& word) { return known(word); })) {
@@ -157,7 +179,7 @@ class Reader {
     const int first = unit(words.front());
     std::string rest = stripped(line.text.substr(words.front().size()));
     const bool qr = line.text.substr(words.front().size()).starts_with("  ");
-    if (first >= 0 && (!name_of(c_, first, rest).empty() || qr)) {
+    if (first >= 0 && (qr || is_name(c_, first, rest))) {
       in_qr_ = true;
       rest.clear();
     }
@@ -183,10 +205,13 @@ class Reader {
   /// Under a code and its name. A label goes on with a mass and ends with the owner's phone; where no figure follows
   /// the name, somebody typed by hand, and what was typed is kept.
   void after_code(const Line& line) {
-    const std::string& phone = c_.kit.house.phone.value;
     if (!of_label_ && line.text.find_first_of("0123456789") == std::string::npos) return add_note(line.text);
     of_label_ = true;
-    if (!phone.empty() && line.text.find(phone) != std::string::npos) in_qr_ = false;
+    const House& house = c_.kit.house;
+    const std::string phone = stripped(house.phone.value);
+    const bool contents = std::isdigit(static_cast<unsigned char>(line.text.front())) != 0;
+    const bool owner = line.text.ends_with(stripped(house.name.value));
+    if (!phone.empty() && !contents && !owner && line.text.ends_with(phone)) in_qr_ = false;
   }
 
   void add_note(const std::string& text) {
@@ -203,6 +228,7 @@ class Reader {
   NearestOf codes_;
   bool in_qr_ = false;     ///< under the first line of a QR text
   bool of_label_ = false;  ///< which a label printed
+  bool mass_next_ = false, lift_next_ = false;
 };
 
 }  // namespace

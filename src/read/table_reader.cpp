@@ -88,14 +88,17 @@ std::optional<Text> TableReader::text_of(const Node& node, std::string_view key)
     wrong_type(node, key, "a text", fmt::format("put it in double quotes: {} = \"...\"", key));
     return std::nullopt;
   }
-  if (const auto sign = unseen_sign(text->get())) {
+  const std::optional<char32_t> sign = unseen_sign(text->get());
+  if (!sign || (*sign == '\n' && reading_.several_lines)) return Text{text->get(), at(node)};
+  if (*sign == '\n')
+    error(at(node), in_quotes(key) + " is of several lines",
+          "write it on one line: a blank or a comma parts it as well");
+  else
     error(at(node), in_quotes(key) + " holds a sign that does not print",
-          *sign < 0x80 ? "type it again, without \\u or \\b"
+          *sign < 0x80 ? "type it again, without \\u, \\b or \\t"
                        : fmt::format("it is U+{:04X}, which nobody sees: type the text again instead of pasting it",
                                      static_cast<unsigned>(*sign)));
-    return std::nullopt;
-  }
-  return Text{text->get(), at(node)};
+  return std::nullopt;
 }
 
 Text TableReader::text(std::string_view key) {
@@ -159,8 +162,8 @@ std::vector<Text> TableReader::texts_or_one(std::string_view key) {
   return out;
 }
 
-std::map<std::string, std::string> TableReader::texts_by_key(std::string_view key) {
-  std::map<std::string, std::string> out;
+std::map<std::string, Text> TableReader::texts_by_key(std::string_view key) {
+  std::map<std::string, Text> out;
   const Node* node = find(key, "texts by language");
   if (!node) return out;
   const auto* table = node->as_table();
@@ -169,7 +172,7 @@ std::map<std::string, std::string> TableReader::texts_by_key(std::string_view ke
     return out;
   }
   for (const auto& [language, value] : *table)
-    if (const auto text = text_of(value, language.str())) out.emplace(language.str(), text->value);
+    if (const auto text = text_of(value, language.str())) out.emplace(language.str(), *text);
   return out;
 }
 
@@ -377,8 +380,8 @@ void TableReader::finish() {
 }
 
 void read_top(const TomlFile& file, std::vector<std::string> top_keys, Diagnostics& diagnostics,
-              const TableReader::Fill& fill) {
-  const Reading reading{file.source, &diagnostics, std::move(top_keys), {}};
+              const TableReader::Fill& fill, bool several_lines) {
+  const Reading reading{file.source, &diagnostics, std::move(top_keys), {}, several_lines};
   TableReader top(reading, file.table, "the top of the file", {file.source, 1, 1, 1});
   fill(top);
   top.finish();

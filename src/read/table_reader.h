@@ -32,6 +32,9 @@ struct Reading {
   /// Set: nothing is read, the keys are only learned. Every section is entered once, and every key is said to
   /// be there or not to be (read/key_list.h).
   std::optional<bool> learning;
+  /// Printed words may be of several lines; what a house types of its gear and shows stands on one, on the label, in
+  /// its code and in every list.
+  bool several_lines = false;
 };
 
 /// The words that a key may be, and what each stands for.
@@ -50,9 +53,9 @@ class TableReader {
   Text code(std::string_view key);  ///< needed; a letter, then letters, digits, -
   Text text_or(std::string_view key, std::string_view otherwise = {});
   Maybe<std::string> maybe_text(std::string_view key);
-  std::vector<Text> texts(std::string_view key);                          ///< a list
-  std::vector<Text> texts_or_one(std::string_view key);                   ///< a list or one text
-  std::map<std::string, std::string> texts_by_key(std::string_view key);  ///< names.es = "..."
+  std::vector<Text> texts(std::string_view key);                   ///< a list
+  std::vector<Text> texts_or_one(std::string_view key);            ///< a list or one text
+  std::map<std::string, Text> texts_by_key(std::string_view key);  ///< names.es = "..."
   bool flag(std::string_view key, bool otherwise);
   Maybe<bool> maybe_flag(std::string_view key);
   int count(std::string_view key, int low, int high, int otherwise);
@@ -147,7 +150,7 @@ class TableReader {
 
 /// Reads a whole file: calls `fill` on its top table, then tells unknown keys.
 void read_top(const TomlFile& file, std::vector<std::string> top_keys, Diagnostics& diagnostics,
-              const TableReader::Fill& fill);
+              const TableReader::Fill& fill, bool several_lines = false);
 
 template <class Q>
 Maybe<Q> TableReader::quantity(std::string_view key, const Range& range) {

@@ -115,6 +115,10 @@ std::optional<TomlFile> parse_toml(std::string name, std::string text, Sources& 
   return parse(sources.add(std::move(name), without_mark(std::move(text))), diagnostics);
 }
 
+std::optional<TomlFile> parse_toml(const SourceFile* source, Diagnostics& diagnostics) {
+  return parse(source, diagnostics);
+}
+
 std::optional<TomlFile> load_toml(const fs::path& path, Sources& sources, Diagnostics& diagnostics, Place named_at) {
   const SourceFile* source = load_text(path, sources, diagnostics, named_at);
   if (!source) return std::nullopt;

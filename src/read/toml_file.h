@@ -28,6 +28,9 @@ const SourceFile* load_text(const std::filesystem::path& path, Sources& sources,
 /// mistake of syntax are errors at their place, and nothing is returned. A byte order mark is dropped.
 std::optional<TomlFile> parse_toml(std::string name, std::string text, Sources& sources, Diagnostics& diagnostics);
 
+/// The same of a text that `sources` has already.
+std::optional<TomlFile> parse_toml(const SourceFile* source, Diagnostics& diagnostics);
+
 /// Both.
 std::optional<TomlFile> load_toml(const std::filesystem::path& path, Sources& sources, Diagnostics& diagnostics,
                                   Place named_at = {});

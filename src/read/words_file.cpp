@@ -10,8 +10,14 @@
 namespace dunnage {
 namespace {
 
-/// Where a line must begin with its figure, since it is read back from the QR code by that.
+/// The text of a QR code is read back line by line: each of its words is one line, a line of contents begins with its
+/// figure, and those that hold what a house typed begin with a word of their own.
 void check_placeholders(TableReader& reader, const std::string& key, const Text& text) {
+  if (key.starts_with("label.") && text.value.find('\n') != std::string::npos)
+    reader.error(text.place, "the words \"" + key + "\" are of several lines", "write them on one line");
+  if ((key == "label.mass-line" || key == "label.owner-line" || key == "label.phone-line") &&
+      text.value.starts_with("{"))
+    reader.error(text.place, "the words \"" + key + "\" must begin with a word", "put the name or figure behind it");
   if (key == "label.content" && !text.value.starts_with("{n}"))
     reader.error(text.place, "the words \"label.content\" must begin with {n}",
                  "a line of contents is told from others by its count in front");
@@ -87,24 +93,27 @@ std::optional<Words> words_from(const TomlFile& file, Diagnostics& diagnostics, 
   const std::size_t errors = diagnostics.errors();
   const Words ours = own ? words : Words{};
   std::set<std::string> told;
-  read_top(file, {"language"}, diagnostics, [&](TableReader& top) {
-    words.language = top.text("language").value;
-    words.read_by_native = top.flag("read_by_native", words.read_by_native);
-    top.table("words", "[words]", [&](TableReader& reader) {
-      each_text(reader, "", [&](const std::string& key, const Text& text) {
-        if (!told.insert(key).second)
-          reader.error(text.place, "the words \"" + key + "\" are given twice", "keep one of the two");
-        else if (!own || is_known(ours, key, text, diagnostics))
-          words.by_key[key] = text.value;
-      });
-    });
-    top.table("sentences", "[sentences]", [&](TableReader& reader) {
-      for (const Text& english : reader.keys())
-        if (const auto text = reader.maybe_text(english.value);
-            text && says_something(reader, "the words of a sentence", *text))
-          take_sentence(reader, words.sentences, english, *text, own);
-    });
-  });
+  read_top(
+      file, {"language"}, diagnostics,
+      [&](TableReader& top) {
+        words.language = top.text("language").value;
+        words.read_by_native = top.flag("read_by_native", words.read_by_native);
+        top.table("words", "[words]", [&](TableReader& reader) {
+          each_text(reader, "", [&](const std::string& key, const Text& text) {
+            if (!told.insert(key).second)
+              reader.error(text.place, "the words \"" + key + "\" are given twice", "keep one of the two");
+            else if (!own || is_known(ours, key, text, diagnostics))
+              words.by_key[key] = text.value;
+          });
+        });
+        top.table("sentences", "[sentences]", [&](TableReader& reader) {
+          for (const Text& english : reader.keys())
+            if (const auto text = reader.maybe_text(english.value);
+                text && says_something(reader, "the words of a sentence", *text))
+              take_sentence(reader, words.sentences, english, *text, own);
+        });
+      },
+      true);
   if (diagnostics.errors() > errors) return std::nullopt;
   return words;
 }

@@ -23,10 +23,9 @@ std::vector<Handling> handling_by_unit(const Catalogue& c) {
 }  // namespace
 
 std::optional<std::vector<int>> changed_labels(const Catalogue& now, const std::vector<int>& units,
-                                               const std::filesystem::path& before, std::string& told,
-                                               std::ostream& err) {
-  Loaded old;
-  if (!load_kit(before, old, err)) return std::nullopt;
+                                               const std::filesystem::path& before, std::string& told, Desk& desk) {
+  Loaded old(desk.share);
+  if (!load_kit(before, old, desk.err)) return std::nullopt;
   std::vector<int> out;
   for (const LabelChange& change :
        label_changes(now, handling_by_unit(now), old.catalogue, handling_by_unit(old.catalogue))) {

@@ -41,9 +41,9 @@ class Letters {
     if (!missing(text).empty()) look(text, place_of(text, table));
   }
   /// Names in the languages that are printed.
-  void look(const std::map<std::string, std::string>& names, Place table) {
+  void look(const std::map<std::string, Text>& names) {
     for (const auto& [language, name] : names)
-      if (languages_.find(language) != std::string::npos) look_in(name, table);
+      if (languages_.find(language) != std::string::npos) look(name);
   }
 
  private:
@@ -81,12 +81,12 @@ void look_at_kit(Letters& letters, const Kit& kit) {
   letters.look_in(kit.house.lift.aid, kit.house.lift.place);
   for (const Item& item : kit.items) {
     letters.look(item.name);
-    letters.look(item.names, item.place);
+    letters.look(item.names);
   }
   for (const Case& box : kit.cases) {
     letters.look(box.code);
     letters.look(box.name);
-    letters.look(box.names, box.place);
+    letters.look(box.names);
     for (const std::string& text : {box.looks, box.home, box.place_word, box.vehicle, box.revision})
       letters.look_in(text, box.place);
   }

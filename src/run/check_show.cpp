@@ -9,6 +9,7 @@
 #include "export/plan_json.h"
 #include "load/plan_load.h"
 #include "plan/plan_show.h"
+#include "run/check_style.h"
 #include "run/commands.h"
 #include "run/load_show.h"
 #include "run/summary.h"
@@ -17,14 +18,15 @@
 namespace dunnage {
 
 int check_show(const CheckOptions& options, Desk& desk) {
-  Loaded loaded;
+  Loaded loaded(desk.share);
   if (!load_show(options.show, loaded, desk.err)) return 1;
+  if (!check_style(loaded, desk)) return 1;
   Plan plan = plan_whole(loaded.catalogue, loaded.show);
   if (options.json) plan.loading->suffice = vehicles_that_suffice(loaded.catalogue, loaded.show, plan);
   const Findings findings = check_all(loaded.catalogue, loaded.show, plan);
   const UnitSystem units = loaded.catalogue.kit.house.units;
   if (!options.against.empty()) {
-    Loaded older;
+    Loaded older(desk.share);
     if (!load_show(options.against, older, desk.err)) return 1;
     const Plan was = plan_show(older.catalogue, older.show);
     desk.out << changes(change_of({&older.catalogue, &older.show, &was}, {&loaded.catalogue, &loaded.show, &plan}), was,
@@ -51,7 +53,7 @@ bool say_why_vehicle(const Loaded& loaded, const std::string& code, Desk& desk) 
 }  // namespace
 
 int say_why(const WhyOptions& options, Desk& desk) {
-  Loaded loaded;
+  Loaded loaded(desk.share);
   if (!load_show(options.show, loaded, desk.err)) return 1;
   const Catalogue& c = loaded.catalogue;
   const int box = c.case_index(options.code);

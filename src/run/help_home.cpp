@@ -62,7 +62,7 @@ int help_man(Desk& desk) {
 }
 
 int list_as_csv(const ListOptions& options, const std::string& section, Desk& desk) {
-  Loaded loaded;
+  Loaded loaded(desk.share);
   if (!load_kit(options.kit, loaded, desk.err)) return 1;
   Sources sources;
   Diagnostics unheard;

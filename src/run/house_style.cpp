@@ -38,15 +38,6 @@ std::vector<std::string> our_names(const fs::path& folder) {
   return found;
 }
 
-/// Of a house's folder, which need not be there.
-std::vector<std::string> house_names(const fs::path& folder) {
-  std::error_code error;
-  std::vector<std::string> found = names_in(folder, error);
-  if (error && error != std::errc::no_such_file_or_directory && error != std::errc::not_a_directory)
-    throw UsageError(in_quotes(folder.string()) + " cannot be read: " + error.message());
-  return found;
-}
-
 /// A file that came with the program, read: whatever is wrong with it is wrong with the installation, and nothing that
 /// was typed.
 template <class Load>
@@ -71,6 +62,18 @@ fs::path own_file(const std::string& kit_folder, const std::string& what, const 
   return !folder.empty() && (fs::exists(file, error) || error) ? file : fs::path();
 }
 
+/// What a kit names stays in the kit: a file that came with it may not lead to another of this machine, which would be
+/// read and quoted. Told by its name alone.
+bool leads_out(const std::string& kit_folder, const fs::path& file, Sources& sources, Diagnostics& diagnostics) {
+  std::error_code error;
+  const fs::path kit = fs::canonical(kit_folder.empty() ? "." : kit_folder, error);
+  const fs::path real = error ? fs::path() : fs::canonical(file, error);
+  if (error || real.lexically_relative(kit).begin()->string() != "..") return false;
+  diagnostics.error({sources.add(file.string(), {}), 0, 0, 1}, "a link leads out of the kit",
+                    "put the file itself into the kit's folder");
+  return true;
+}
+
 constexpr std::size_t most_languages = 2;  // a third would crowd out the other two
 
 void check_languages(const std::vector<std::string>& wanted, const std::vector<std::string>& have) {
@@ -89,7 +92,9 @@ void check_languages(const std::vector<std::string>& wanted, const std::vector<s
 std::vector<Words> load_words_for(const fs::path& share, const std::vector<std::string>& asked, const Kit& kit,
                                   Sources& sources, Diagnostics& diagnostics) {
   const fs::path ours = share / "layouts" / "words";
-  const std::vector<std::string>& wanted = asked.empty() ? kit.house.languages : asked;
+  std::vector<std::string> wanted = asked;
+  for (const Text& language : asked.empty() ? kit.house.languages : std::vector<Text>())
+    wanted.push_back(language.value);
   check_languages(wanted, style_names(share, kit.folder, "words"));
   const auto read = [](const fs::path& file, Sources& from, Diagnostics& told) { return load_words(file, from, told); };
   const Words english = from_ours(ours / "en.toml", sources, read);
@@ -101,6 +106,7 @@ std::vector<Words> load_words_for(const fs::path& share, const std::vector<std::
     words->by_key.insert(english.by_key.begin(), english.by_key.end());
     words->sentences.insert(english.sentences.begin(), english.sentences.end());
     const fs::path own = own_file(kit.folder, "words", language);
+    if (!own.empty() && leads_out(kit.folder, own, sources, diagnostics)) return {Words{}};
     if (!own.empty()) words = load_own_words(std::move(*words), own, sources, diagnostics);
     if (!words) return {Words{}};
     all.push_back(std::move(*words));
@@ -121,6 +127,7 @@ Layout load_layout_for(const fs::path& share, const std::string& kit_folder, con
   };
   const fs::path own = own_file(kit_folder, "", name);
   if (own.empty()) return from_ours(share / "layouts" / (name + ".toml"), sources, read);
+  if (leads_out(kit_folder, own, sources, diagnostics)) return {};
   return read(own, sources, diagnostics).value_or(Layout{});
 }
 
@@ -131,12 +138,21 @@ Layout load_layout_for(const fs::path& share, const std::string& kit_folder, con
     return load_layout_for(share, kit_folder, named.value, sources, diagnostics);
   const std::string guess = did_you_mean(named.value, have);
   diagnostics.error(named.place, "there is no layout " + in_quotes(named.value),
-                    guess.empty() ? "the layouts are: " + listed(have) : guess);
+                    guess.empty() ? "a layout is named without folder and ending; there are " + listed(have) : guess);
   return {};
 }
 
+std::vector<std::string> house_names(const std::string& kit_folder, const std::string& what) {
+  const fs::path folder = own_folder(kit_folder, what);
+  std::error_code error;
+  std::vector<std::string> found = names_in(folder, error);
+  if (error && error != std::errc::no_such_file_or_directory && error != std::errc::not_a_directory)
+    throw UsageError(in_quotes(folder.string()) + " cannot be read: " + error.message());
+  return found;
+}
+
 std::vector<std::string> style_names(const fs::path& share, const std::string& kit_folder, const std::string& what) {
-  std::vector<std::string> all = our_names(share / "layouts" / what), own = house_names(own_folder(kit_folder, what));
+  std::vector<std::string> all = our_names(share / "layouts" / what), own = house_names(kit_folder, what);
   all.insert(all.end(), own.begin(), own.end());
   std::sort(all.begin(), all.end());
   all.erase(std::unique(all.begin(), all.end()), all.end());
@@ -146,7 +162,7 @@ std::vector<std::string> style_names(const fs::path& share, const std::string& k
 std::vector<std::string> strange_files(const fs::path& share, const std::string& kit_folder) {
   std::vector<std::string> out;
   const std::vector<std::string> ours = our_names(share / "layouts");
-  for (const std::string& name : house_names(own_folder(kit_folder, ""))) {
+  for (const std::string& name : house_names(kit_folder, "")) {
     const std::string guess = did_you_mean(name, ours);
     if (std::find(ours.begin(), ours.end(), name) == ours.end() && !guess.empty())
       out.push_back((own_folder(kit_folder, "") / (name + ".toml")).string() + " is no sheet's layout: " + guess);
@@ -165,6 +181,7 @@ Stock load_stock_for(const fs::path& share, const std::string& kit_folder, const
   const auto read = [](const fs::path& file, Sources& from, Diagnostics& told) { return load_stock(file, from, told); };
   const fs::path own = own_file(kit_folder, "stock", name);
   if (own.empty()) return from_ours(share / "layouts" / "stock" / (name + ".toml"), sources, read);
+  if (leads_out(kit_folder, own, sources, diagnostics)) return {};
   return read(own, sources, diagnostics).value_or(Stock{});
 }
 

@@ -44,6 +44,9 @@ std::vector<std::string> strange_files(const std::filesystem::path& share, const
 std::vector<std::string> style_names(const std::filesystem::path& share, const std::string& kit_folder,
                                      const std::string& what);
 
+/// The house's own alone; its folder need not be there.
+std::vector<std::string> house_names(const std::string& kit_folder, const std::string& what);
+
 /// A short mark of everything that shaped the paper: FNV-1a of all texts read, the version and `options`.
 std::string revision_of(const Sources& sources, const std::string& options, const std::string& letter);
 

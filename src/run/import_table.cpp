@@ -97,7 +97,7 @@ IntakeText settle(Intake& intake, const std::vector<NamedText>& others, const st
     std::vector<NamedText> files = others;
     files.emplace_back(name, text.text);
     if (auto kit = read_kit_texts("kit", files, sources, diagnostics))
-      cross_check(make_catalogue(std::move(*kit)), nullptr, diagnostics, document_names());
+      cross_check(make_catalogue(std::move(*kit)), nullptr, diagnostics, {document_names()});
     bool changed = false;
     Diagnostics rest;
     for (const Diagnostic& d : diagnostics.all()) {

@@ -48,7 +48,7 @@ std::string fault_of(const Catalogue& before, std::vector<NamedText> files, cons
   auto kit = read_kit_texts(before.kit.folder, files, sources, diagnostics);
   Catalogue after;
   if (kit) after = make_catalogue(std::move(*kit));
-  if (kit) cross_check(after, nullptr, diagnostics, {});
+  if (kit) cross_check(after, nullptr, diagnostics);
   for (const Diagnostic& d : diagnostics.all())
     if (d.severity == Severity::error) return d.place.words() + ", " + d.cause;
   if (!kit || after.units.size() != before.units.size()) return "the kit would not have the cases that it has";
@@ -93,7 +93,7 @@ int import_weights(const ImportOptions& options, Desk& desk) {
   // Held from before the kit is read: what another run writes meanwhile would be lost.
   std::optional<FileSet> files;
   if (!options.dry_run && fs::is_directory(options.kit)) files.emplace(options.kit, desk.err);
-  Loaded loaded;
+  Loaded loaded(desk.share);
   if (!load_kit(options.kit, loaded, desk.err)) return 1;
   const std::vector<NamedText> texts = texts_of(loaded.sources);
   Diagnostics told;

@@ -88,7 +88,7 @@ int list_layouts(const ListOptions& options, Desk& desk) {
 int list_cases(const ListOptions& options, Desk& desk) {
   if (options.kit.empty()) throw UsageError("name the kit folder: dunnage list cases KIT");
   if (options.csv) return list_as_csv(options, "case", desk);
-  Loaded loaded;
+  Loaded loaded(desk.share);
   if (!load_kit(options.kit, loaded, desk.err)) return 1;
   const Catalogue& c = loaded.catalogue;
   for (std::size_t u = 0; u < c.units.size(); ++u) {
@@ -104,7 +104,7 @@ int list_cases(const ListOptions& options, Desk& desk) {
 int list_items(const ListOptions& options, Desk& desk) {
   if (options.kit.empty()) throw UsageError("name the kit folder: dunnage list items KIT");
   if (options.csv) return list_as_csv(options, "item", desk);
-  Loaded loaded;
+  Loaded loaded(desk.share);
   if (!load_kit(options.kit, loaded, desk.err)) return 1;
   for (const Item& item : loaded.catalogue.kit.items)
     desk.out << on_screen("{:<12} {}\n", item.code.value, item.name.value);

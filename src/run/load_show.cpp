@@ -10,6 +10,7 @@
 #include "read/cross_check.h"
 #include "read/kit_file.h"
 #include "read/show_file.h"
+#include "run/house_style.h"
 
 namespace dunnage {
 
@@ -20,6 +21,11 @@ std::vector<std::string> document_names() {
 }
 
 namespace {
+
+Surroundings around(const std::filesystem::path& share, const std::string& kit_folder) {
+  if (share.empty()) return {document_names()};
+  return {document_names(), style_names(share, kit_folder, "words"), style_names(share, kit_folder, "stock")};
+}
 
 bool finish(Loaded& loaded, std::ostream& err) {
   err << render(loaded.diagnostics, loaded.sources);
@@ -35,7 +41,7 @@ bool load_show(const std::filesystem::path& file, Loaded& loaded, std::ostream& 
   if (!kit) return finish(loaded, err);
   loaded.show = std::move(*show);
   loaded.catalogue = make_catalogue(std::move(*kit));
-  cross_check(loaded.catalogue, &loaded.show, loaded.diagnostics, document_names());
+  cross_check(loaded.catalogue, &loaded.show, loaded.diagnostics, around(loaded.share, loaded.catalogue.kit.folder));
   return finish(loaded, err);
 }
 
@@ -43,7 +49,7 @@ bool load_kit(const std::filesystem::path& folder, Loaded& loaded, std::ostream&
   auto kit = read_kit(folder, loaded.sources, loaded.diagnostics);
   if (!kit) return finish(loaded, err);
   loaded.catalogue = make_catalogue(std::move(*kit));
-  cross_check(loaded.catalogue, nullptr, loaded.diagnostics, document_names());
+  cross_check(loaded.catalogue, nullptr, loaded.diagnostics, around(loaded.share, loaded.catalogue.kit.folder));
   return finish(loaded, err);
 }
 

@@ -17,6 +17,9 @@ namespace dunnage {
 
 /// All that was read; places point into `sources`, so this outlives what is made from it.
 struct Loaded {
+  explicit Loaded(std::filesystem::path program = {}) : share(std::move(program)) {}
+
+  std::filesystem::path share;  ///< languages and stocks that there are; empty: what the house names is not checked
   Sources sources;
   Diagnostics diagnostics;
   Catalogue catalogue;

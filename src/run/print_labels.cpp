@@ -48,7 +48,7 @@ std::vector<int> units_for(const Catalogue& c, const std::vector<std::string>& c
 
 std::string stock_name(const LabelOptions& options, const House& house) {
   if (!options.stock.empty()) return options.stock;
-  if (!house.label_stock.empty()) return house.label_stock;
+  if (!house.label_stock.value.empty()) return house.label_stock.value;
   return house.paper == PaperSize::letter ? "4x6-roll" : "100x150-roll";
 }
 
@@ -137,13 +137,13 @@ void write_file(const std::filesystem::path& file, std::string bytes, const Sour
 }  // namespace
 
 int print_labels(const LabelOptions& options, Desk& desk) {
-  Loaded loaded;
+  Loaded loaded(desk.share);
   if (!load_kit(options.kit, loaded, desk.err)) return 1;
   const Catalogue& c = loaded.catalogue;
   std::vector<int> units = units_for(c, options.codes);
   std::string changes;
   if (!options.since.empty()) {
-    const auto changed = changed_labels(c, units, options.since, changes, desk.err);
+    const auto changed = changed_labels(c, units, options.since, changes, desk);
     if (!changed) return 1;
     units = *changed;
     if (units.empty()) {

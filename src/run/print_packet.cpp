@@ -143,7 +143,7 @@ int refuse(const Diagnostics& style, const Loaded& loaded, Desk& desk) {
 }  // namespace
 
 int print_packet(const PrintOptions& options, Desk& desk) {
-  Loaded loaded;
+  Loaded loaded(desk.share);
   if (!load_show(options.show, loaded, desk.err)) return 1;
   House& house = loaded.catalogue.kit.house;
   const UnitSystem units = house.units = options.units.value_or(house.units);  // findings speak as the sheets do

@@ -130,7 +130,7 @@ bool write_sheet(const TallyOptions& options, Loaded& loaded, const Plan& plan, 
 }  // namespace
 
 int tally_show(const TallyOptions& options, Desk& desk) {
-  Loaded loaded;
+  Loaded loaded(desk.share);
   if (!load_show(options.show, loaded, desk.err)) return 1;
   Diagnostics told;
   std::vector<Scan> scans;

@@ -164,7 +164,7 @@ TEST_CASE("A supply: the sum and each leg against the rating") {
 
 TEST_CASE("A generator: height, heat, starting current, distance") {
   SmallShow s = circuit();
-  s.show.supplies[0].kind = "generator";
+  s.show.supplies[0].kind.value = "generator";
   s.show.supplies[0].power = given(1200 * watt);
   CHECK(s.one("supply").says.english() ==
         "Carries 1000 W, 1000 VA, of 1200 W. Not given: the site's altitude, the temperature, its distance "
@@ -190,7 +190,7 @@ TEST_CASE("A generator: height, heat, starting current, distance") {
 
 TEST_CASE("How far off a generator's extinguisher stands is said in the paper's units, rounded between the limits") {
   SmallShow s = circuit();
-  s.show.supplies[0].kind = "generator";
+  s.show.supplies[0].kind.value = "generator";
   const auto test = [&](UnitSystem units) {
     s.kit.house.units = units;
     return supply(s).tests.front().english();

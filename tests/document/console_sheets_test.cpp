@@ -13,7 +13,7 @@ struct PoweredHouse : SmallHouse {
   PoweredHouse() {
     Supply supply;
     supply.name = typed("pedestal");
-    supply.kind = "mains";
+    supply.kind.value = "mains";
     supply.voltage = given(120 * unit::volt);
     supply.power = given(7200 * unit::watt);
     show.supplies = {supply};

@@ -33,7 +33,7 @@ TEST_CASE("a text in two languages comes apart again, and reads as one line wher
 
 TEST_CASE("a sheet is laid over the same sheet in the other language") {
   SmallHouse house;
-  house.catalogue.kit.cases[1].names["es"] = "Saco de lastre";
+  house.catalogue.kit.cases[1].names["es"] = {"Saco de lastre", {}};
   const Words spanish = other();
   Context second = {
       house.catalogue, house.show, house.plan, house.findings, spanish, UnitSystem::us, "mph", "7", {}, {}, {}};

@@ -129,7 +129,7 @@ TEST_CASE("A dotted key of 100 KB is refused before it is parsed; dots in texts 
   CHECK(text.starts_with("k1.toml:12:128: error: a key has more than 64 parts between dots\n  ..."));
   CHECK(text.ends_with("^\nhint: a dotted name has two or three parts, such as names.es\n1 error\n"));
   const std::string dots(200, '.');
-  CHECK(told_of_kit({small_kit + "looks = \"\"\"a\\\"\n" + dots + "\"\"\" # " + dots + "\n"}).empty());
+  CHECK(told_of_kit({small_kit + "looks = \"\"\"a\\\"\\\n" + dots + "\"\"\" # " + dots + "\n"}).empty());
   CHECK(told_of_kit({small_kit + "looks = '" + dots + "'\n"}).empty());
 }
 

@@ -347,5 +347,16 @@ TEST_CASE("Signs that nobody sees are no part of a text") {
         "            ^\n"
         "hint: close it with \" on the same line, and write \\\\ for a backslash\n"
         "1 error\n");
-  CHECK(with("looks = \"a\tb\"\n").empty());
+  CHECK(with("looks = \"a\tb\"\n").find("hint: type it again, without \\u, \\b or \\t") != std::string::npos);
+}
+
+TEST_CASE("A name and all that is typed of gear stands on one line, on the label and in its code") {
+  const std::string hint = "hint: write it on one line: a blank or a comma parts it as well\n1 error\n";
+  CHECK(with("looks = \"red\\nBAG-2  Ballast\"\n") ==
+        "k1.toml:12:9: error: \"looks\" is of several lines\n"
+        "  looks = \"red\\nBAG-2  Ballast\"\n"
+        "          ^~~~~~~~~~~~~~~~~~~~~\n" +
+            hint);
+  CHECK(with("home = \"\"\"Shelf A,\nfloor\"\"\"\n").ends_with(hint));
+  CHECK(with("home = \"\"\"Shelf A, \\\n floor\"\"\"\n").empty());  // TOML joins these two lines
 }

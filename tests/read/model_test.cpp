@@ -62,7 +62,7 @@ out_of_service = "wheel broken"
   CHECK(kit.house.meter == "mph");
   CHECK(kit.house.lift.people == People::crew);
   CHECK(kit.house.lift.one->value / unit::kilogram == Approx(16));
-  CHECK(kit.items[0].names.at("es") == "Cinta");
+  CHECK(kit.items[0].names.at("es").value == "Cinta");
   CHECK(kit.items[0].each->value / unit::metre == Approx(50));
   CHECK(kit.items[1].each_volume->value / unit::us_gallon == Approx(5));
   REQUIRE(kit.cases.size() == 1);

@@ -21,13 +21,13 @@ inline const std::string small_kit = small_house +
 inline const std::string small_show = "kit = \"kit\"\n[show]\ntitle = \"Evening\"\ndate = 2027-06-19\n";
 
 /// What is told of kit files k1.toml, k2.toml ...
-inline std::string told_of_kit(const std::vector<std::string>& texts, const std::vector<std::string>& documents = {}) {
+inline std::string told_of_kit(const std::vector<std::string>& texts, const Surroundings& around = {}) {
   Sources sources;
   Diagnostics diagnostics;
   std::vector<NamedText> files;
   for (const std::string& text : texts) files.emplace_back("k" + std::to_string(files.size() + 1) + ".toml", text);
   if (auto kit = read_kit_texts("kit", files, sources, diagnostics))
-    cross_check(make_catalogue(*kit), nullptr, diagnostics, documents);
+    cross_check(make_catalogue(*kit), nullptr, diagnostics, around);
   return render(diagnostics, sources);
 }
 
