@@ -119,25 +119,6 @@ std::vector<std::string_view> Sentence::patterns() const {
   return out;
 }
 
-std::vector<Sentence> Sentence::parted(std::string_view separator) const {
-  std::vector<Sentence> out(1);
-  for (const Part& part : parts()) {
-    if (!part.pattern.empty()) {
-      out.back().add(part);
-      continue;
-    }
-    for (std::size_t begin = 0;;) {
-      const std::size_t end = std::min(part.name.find(separator, begin), part.name.size());
-      out.back().add({{}, part.name.substr(begin, end - begin), {}});
-      if (end == part.name.size()) break;
-      out.emplace_back();
-      begin = end + separator.size();
-    }
-  }
-  std::erase(out, Sentence());
-  return out;
-}
-
 Sentence strung(const std::vector<Sentence>& list, std::string_view separator) {
   Sentence out;
   for (const Sentence& one : list) {

@@ -57,8 +57,6 @@ class Sentence {
   std::string in(const Sentences& language) const;
   /// The English texts it is said with, those in its places too.
   std::vector<std::string_view> patterns() const;
-  /// Taken apart where `separator` stands between two of its texts.
-  std::vector<Sentence> parted(std::string_view separator) const;
 
  private:
   struct Part;

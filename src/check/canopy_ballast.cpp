@@ -91,7 +91,6 @@ CanopyDetail detail_of(const Catalogue& c, const Plan& plan, const CanopySite& s
   d.forecast = site.forecast;
   d.uplift_coefficient = site.reading.force.up;
   if (site.forecast && site.shape.own) d.pressed = pressed_at(site, *site.forecast);
-  d.assumption = strung(site.assumptions, "; ");
   const auto holds = holding_gust_of(site);
   d.card = wind_card(*site.structure, holds, governs_of(site), meter);
   d.card.sliding_known = sliding_gust_of(site).has_value();
@@ -175,8 +174,9 @@ void judge(Finding& f, const CanopySite& site, const CanopyDetail& d, const Hous
 }
 
 Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const CanopySite& site) {
-  Finding f = begin_finding("canopy-ballast", site.name, show.uses[static_cast<std::size_t>(site.use)].place);
-  f.source = as_is("EN 1991-1-4 7.3; EN 1990 A1.2(A)");
+  Finding f = begin_finding(RuleName::canopy_ballast, {Subject::Kind::use, site.use}, site.name,
+                            show.uses[static_cast<std::size_t>(site.use)].place);
+  f.sources = {as_is("EN 1991-1-4 7.3"), as_is("EN 1990 A1.2(A)")};
   f.caution = said("For the canopy alone, ballast tied tight at the foot. Maker, venue and a competent person decide.");
   if (site.indoor) {
     say_does_not_apply(f, setting_place(show), said("Indoors: no wind load."));
@@ -187,7 +187,7 @@ Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const
     return f;
   }
   const CanopyDetail detail = detail_of(c, plan, site);
-  assume(f, detail.assumption);
+  f.assumptions = site.assumptions;
   assume(f, said("factors 0.9 and 1.5"));
   if (!site.maker) assume(f, said("maker's limit not given"));
   if (!detail.card.strike) assume(f, said("minutes and people to bring it down not given"));

@@ -20,7 +20,8 @@ std::vector<Sentence> not_given(const CanopySite& site) {
 }
 
 Finding finding_of(const Show& show, const CanopySite& site, std::string_view meter) {
-  Finding f = begin_finding("canopy-sliding", site.name, show.uses[static_cast<std::size_t>(site.use)].place);
+  Finding f = begin_finding(RuleName::canopy_sliding, {Subject::Kind::use, site.use}, site.name,
+                            show.uses[static_cast<std::size_t>(site.use)].place);
   begin_slide(f);
   if (site.indoor) {
     say_does_not_apply(f, setting_place(show), said("Indoors: no wind load."));

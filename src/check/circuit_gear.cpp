@@ -72,11 +72,16 @@ int going(const Catalogue& c, const Plan& plan, const std::string& code) {
   return count;
 }
 
-Finding begin_cord(const Sentence& subject, const Place& place, Sentence says) {
-  Finding f = begin_finding("circuit", subject, place);
+Finding begin_cord(Subject subject, Sentence called, const Place& place, Sentence says) {
+  Finding f = begin_finding(RuleName::circuit, subject, std::move(called), place);
   f.outcome = Outcome::over;
   f.says = std::move(says);
   return f;
+}
+
+Subject cord_subject(const Catalogue& c, const std::string& code) {
+  if (const int item = c.item_index(code); item >= 0) return {Subject::Kind::item, item};
+  return subject_in(c.kit.cases, *c.case_of(code), Subject::Kind::box);
 }
 
 /// Cords that circuits and supplies name, against those in what goes.
@@ -91,12 +96,12 @@ void count_cords(const Catalogue& c, const Show& show, const Plan& plan, Finding
     if (!c.item(code) && !c.case_of(code)) continue;  // the venue's, by its name
     if (const int go = going(c, plan, code); go < cord.count)
       findings.list.push_back(begin_cord(
-          code, cord.place,
+          cord_subject(c, code), code, cord.place,
           said("{} are named by circuits and supplies, and {} go: bring more, or name what goes.", cord.count, go)));
   }
 }
 
-void measure_cord(const Catalogue& c, const std::string& subject, const Maybe<std::string>& cable,
+void measure_cord(const Catalogue& c, Subject subject, const std::string& called, const Maybe<std::string>& cable,
                   const Maybe<Length>& length, Findings& findings) {
   if (!cable || !length) return;
   const Item* item = c.item(cable->value);
@@ -105,7 +110,7 @@ void measure_cord(const Catalogue& c, const std::string& subject, const Maybe<st
   if (!has || has->value >= length->value * (1 - 1e-9)) return;
   const UnitSystem units = c.kit.house.units;
   findings.list.push_back(
-      begin_cord(subject, cable->place,
+      begin_cord(subject, called, cable->place,
                  said("{} is {} long, and {} are asked: name a cord that reaches, or each of several under \"then\".",
                       cable->value, print(has->value, units, Rounding::down).text(),
                       print(length->value, units, Rounding::up).text())));
@@ -116,17 +121,19 @@ void measure_cord(const Catalogue& c, const std::string& subject, const Maybe<st
 void check_circuit_gear(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
   if (show.circuits.empty()) return;
   if (const std::vector<Sentence> codes = unfed(catalogue, show, plan); !codes.empty()) {
-    Finding f = begin_finding("circuit", said("power"), show.circuits.front().place);
+    Finding f = begin_finding(RuleName::circuit, {}, said("power"), show.circuits.front().place);
     f.says = said("On no circuit, and in no sum: {}. Type each among the feeds of its circuit.", strung(codes, ", "));
     findings.list.push_back(std::move(f));
   }
   count_cords(catalogue, show, plan, findings);
   for (const Supply& supply : show.supplies)
-    measure_cord(catalogue, supply.name.value, supply.cable, supply.length, findings);
+    measure_cord(catalogue, subject_in(show.supplies, supply, Subject::Kind::supply), supply.name.value, supply.cable,
+                 supply.length, findings);
   for (const Circuit& circuit : show.circuits) {
-    measure_cord(catalogue, circuit.name.value, circuit.cable, circuit.length, findings);
+    const Subject subject = subject_in(show.circuits, circuit, Subject::Kind::circuit);
+    measure_cord(catalogue, subject, circuit.name.value, circuit.cable, circuit.length, findings);
     for (const Segment& segment : circuit.then)
-      measure_cord(catalogue, circuit.name.value, segment.cable, segment.length, findings);
+      measure_cord(catalogue, subject, circuit.name.value, segment.cable, segment.length, findings);
   }
 }
 

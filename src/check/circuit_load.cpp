@@ -10,9 +10,9 @@
 namespace dunnage {
 namespace {
 
-Finding begin_circuit(const Sentence& subject, const Place& place) {
-  Finding f = begin_finding("circuit", subject, place);
-  f.source = as_is("NEC 210.20(A), 400.5, Ch. 9 Table 8; IEC 60364-5-52 Annex G");
+Finding begin_circuit(Subject subject, Sentence called, const Place& place) {
+  Finding f = begin_finding(RuleName::circuit, subject, std::move(called), place);
+  f.sources = {as_is("NEC 210.20(A), 400.5, Ch. 9 Table 8"), as_is("IEC 60364-5-52 Annex G")};
   f.caution = said("Test every residual-current device before doors. A licensed electrician and the inspector decide.");
   return f;
 }
@@ -49,7 +49,7 @@ Sentence says_of(const CircuitRow& row, bool continuous) {
 
 Finding finding_of(const Show& show, const CircuitRow& row) {
   const Circuit& circuit = show.circuits[static_cast<std::size_t>(row.circuit)];
-  Finding f = begin_circuit(row.name, circuit.place);
+  Finding f = begin_circuit({Subject::Kind::circuit, row.circuit}, row.name, circuit.place);
   f.outcome = row.outcome;
   f.says = says_of(row, circuit.continuous);
   if (row.need) f.measured = *row.need;
@@ -65,7 +65,7 @@ Finding finding_of(const Show& show, const CircuitRow& row) {
 void no_circuits(const Catalogue& c, const Show& show, const Plan& plan, Findings& findings) {
   int drawing = 0;
   for (int unit : plan.pulled()) drawing += draws_of(c, c.units[static_cast<std::size_t>(unit)].case_index).has_value();
-  Finding f = begin_circuit(said("power"), show.show_place);
+  Finding f = begin_circuit({}, said("power"), show.show_place);
   f.says = said(
       "No circuit is listed, and {} power: nothing was added up. Type a [[supply]] and its [[circuit]]s, or have an "
       "electrician lay it out.",

@@ -38,8 +38,8 @@ void judge(Finding& f, const Forecast& forecast, UnitSystem units) {
 }  // namespace
 
 void check_cold(const Catalogue& catalogue, const Show& show, const Plan&, Findings& findings) {
-  Finding f = begin_finding("cold", said("crew"), show.forecast ? show.forecast->place : show.show_place);
-  f.source = said("Environment Canada and NWS, wind chill, 2001");
+  Finding f = begin_finding(RuleName::cold, {}, said("crew"), show.forecast ? show.forecast->place : show.show_place);
+  f.sources = {said("Environment Canada and NWS, wind chill, 2001")};
   f.caution = said("For dry skin and people who are well. Wet clothes are colder than this.");
   const bool known = show.forecast && show.forecast->temperature;
   if (is_indoor(show)) {

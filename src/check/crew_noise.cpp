@@ -12,6 +12,7 @@ namespace {
 
 /// All that one person or group hears.
 struct Day {
+  Subject subject;
   Text who;
   Place place;
   std::vector<HeardFor> heard;
@@ -22,7 +23,8 @@ std::vector<Day> days_of(const Show& show) {
   std::vector<Day> days;
   for (const Heard& line : show.heard) {
     auto day = std::find_if(days.begin(), days.end(), [&](const Day& d) { return d.who.value == line.who.value; });
-    if (day == days.end()) day = days.insert(day, Day{line.who, line.place, {}, {}});
+    if (day == days.end())
+      day = days.insert(day, Day{subject_in(show.heard, line, Subject::Kind::heard), line.who, line.place, {}, {}});
     if (line.level && line.time) day->heard.emplace_back(line.level->value, line.time->value);
     if (!line.level) day->missing.push_back(said("a level"));
     if (!line.time) day->missing.push_back(said("the hours of a level"));
@@ -32,16 +34,16 @@ std::vector<Day> days_of(const Show& show) {
 
 std::string whole(double percent) { return plain(steps_up(percent), 0) + " %"; }
 
-Finding begin_noise(const Sentence& subject, Place place) {
-  Finding f = begin_finding("noise", subject, place);
-  f.source = as_is("NIOSH 98-126; OSHA 29 CFR 1910.95 App. A");
+Finding begin_noise(Subject subject, Sentence called, Place place) {
+  Finding f = begin_finding(RuleName::noise, subject, std::move(called), std::move(place));
+  f.sources = {as_is("NIOSH 98-126"), as_is("OSHA 29 CFR 1910.95 App. A")};
   f.caution = said("For people at work: hearing protection and shorter turns. The audience is the licence's matter.");
   return f;
 }
 
 /// No level is typed: is there anything loud listed?
 Finding nothing_heard(const Show& show) {
-  Finding f = begin_noise(said("crew"), show.show_place);
+  Finding f = begin_noise({}, said("crew"), show.show_place);
   if (show.mixes.empty())
     say_does_not_apply(f, show.show_place, said("No mix is listed, so no speaker is said to be near anybody."));
   else
@@ -64,7 +66,7 @@ Sentence heard_words(const std::vector<HeardFor>& heard) {
 }
 
 Finding finding_of(const Day& day) {
-  Finding f = begin_noise(day.who.value, day.place);
+  Finding f = begin_noise(day.subject, day.who.value, day.place);
   f.limit = 100.0;
   const auto dose = niosh_dose(day.heard);
   const std::string osha = whole(osha_dose(day.heard));

@@ -79,8 +79,8 @@ void judge(Finding& f, const Catalogue& c, const Show& show, const Plan& plan) {
 }  // namespace
 
 void check_water(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
-  Finding f = begin_finding("water", said("crew"), show.forecast ? show.forecast->place : show.show_place);
-  f.source = said("OSHA/NIOSH, 8 oz each 20 minutes");
+  Finding f = begin_finding(RuleName::water, {}, said("crew"), show.forecast ? show.forecast->place : show.show_place);
+  f.sources = {said("OSHA/NIOSH, 8 oz each 20 minutes")};
   f.caution = said("For crew and volunteers, not for the audience. Nobody drinks more than 48 oz (1.4 l) an hour.");
   if (is_indoor(show)) {
     say_does_not_apply(f, setting_place(show), said("Indoors: taps are the building's."));

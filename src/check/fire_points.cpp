@@ -53,9 +53,8 @@ void check_extinguishers(const Catalogue& catalogue, const Show& show, const Pla
       provided = true;
     }
   const UnitSystem units = catalogue.kit.house.units;
-  Finding f = begin_finding("extinguishers", said("canopies"), show.show_place);
-  f.source =
-      strung({said("City of Fort Worth (Texas), tent permit page, year not seen"), as_is("29 CFR 1910.157(d)")}, "; ");
+  Finding f = begin_finding(RuleName::extinguishers, {}, said("canopies"), show.show_place);
+  f.sources = {said("City of Fort Worth (Texas), tent permit page, year not seen"), as_is("29 CFR 1910.157(d)")};
   f.caution = said("Within {} of one where fuel is. The fire marshal's list wins.",
                    print(extinguisher_reach_b, units, Rounding::down).text());
   const int needed = extinguishers(area);

@@ -47,7 +47,7 @@ Sentence work_words(Temperature wbgt) {
 
 void judge_reading(Finding& f, Temperature wbgt, UnitSystem units) {
   const Temperature limit = screening_limit(WorkLoad::moderate, 1)->not_used_to_heat;
-  f.source = as_is("OSHA Technical Manual III:4");
+  f.sources = {as_is("OSHA Technical Manual III:4")};
   f.measured = wbgt;
   f.limit = limit;
   f.outcome = wbgt <= limit ? Outcome::within : Outcome::over;
@@ -80,8 +80,8 @@ void judge_index(Finding& f, const Forecast& forecast, UnitSystem units) {
 }  // namespace
 
 void check_heat(const Catalogue& catalogue, const Show& show, const Plan&, Findings& findings) {
-  Finding f = begin_finding("heat", said("crew"), show.forecast ? show.forecast->place : show.show_place);
-  f.source = strung({as_is("NWS SR 90-23"), said("OSHA proposed rule of 2024")}, "; ");
+  Finding f = begin_finding(RuleName::heat, {}, said("crew"), show.forecast ? show.forecast->place : show.show_place);
+  f.sources = {as_is("NWS SR 90-23"), said("OSHA proposed rule of 2024")};
   f.caution = said("A forecast is not a reading on site. Heavy clothes and heavy work are hotter than this.");
   const UnitSystem units = catalogue.kit.house.units;
   const auto say = [&] {

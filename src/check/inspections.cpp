@@ -13,8 +13,9 @@ void check_inspections(const Catalogue& catalogue, const Show& show, const Plan&
     int going = 0;
     for (int unit = catalogue.units_of[i].first; unit < catalogue.units_of[i].second; ++unit) going += goes(plan, unit);
     if (going == 0) continue;
-    Finding f = begin_finding("inspection", box.code.value, box.inspect_by->place);
-    f.source = said("the date in the kit");
+    Finding f = begin_finding(RuleName::inspection, {Subject::Kind::box, static_cast<int>(i)}, box.code.value,
+                              box.inspect_by->place);
+    f.sources = {said("the date in the kit")};
     f.caution = said("A date is no inspection: look at it as well.");
     if (!show.date) {
       say_not_given(f, {said("the show's date")}, said("Type it under [show]."));

@@ -13,9 +13,9 @@ namespace {
 constexpr Length least_width = 36 * unit::inch;
 constexpr Length most_rise_flush = 0.25 * unit::inch, most_rise_bevelled = 0.5 * unit::inch;
 /// Source and caution.
-Finding begin_way(const Sentence& subject, Place place) {
-  Finding f = begin_finding("ways", subject, place);
-  f.source = as_is("ADA Standards 303, 405");
+Finding begin_way(Subject subject, Sentence called, Place place) {
+  Finding f = begin_finding(RuleName::ways, subject, std::move(called), std::move(place));
+  f.sources = {as_is("ADA Standards 303, 405")};
   f.caution = said("Walk every route with a wheel and in the dark. The venue and the fire marshal decide.");
   return f;
 }
@@ -87,8 +87,8 @@ void judge_width(Finding& f, const Passage& way, UnitSystem units) {
   }
 }
 
-Finding way_finding(const Passage& way, UnitSystem units) {
-  Finding f = begin_way(way.what.value, way.place);
+Finding way_finding(const Show& show, const Passage& way, UnitSystem units) {
+  Finding f = begin_way(subject_in(show.ways, way, Subject::Kind::way), way.what.value, way.place);
   if (!way.rise && !way.width) {
     say_not_given(f, {said("its rise")}, said("Measure it and type it, 0 where it is level."));
     return f;
@@ -116,7 +116,7 @@ void crossings(const Show& show, UnitSystem units, Findings& findings) {
       highest = highest ? std::max(*highest, part.rise->value) : part.rise->value;
     }
   if (known + unknown == 0) return;
-  Finding f = begin_way(said("cables crossed on foot"), highest ? place : first);
+  Finding f = begin_way({}, said("cables crossed on foot"), highest ? place : first);
   f.limit = most_rise_bevelled;
   if (highest) f.measured = *highest;
   if (highest && *highest > most_rise_bevelled * (1 + 1e-9)) {
@@ -141,7 +141,7 @@ void crossings(const Show& show, UnitSystem units, Findings& findings) {
 
 void check_ways(const Catalogue& catalogue, const Show& show, const Plan&, Findings& findings) {
   const UnitSystem units = catalogue.kit.house.units;
-  for (const Passage& way : show.ways) findings.list.push_back(way_finding(way, units));
+  for (const Passage& way : show.ways) findings.list.push_back(way_finding(show, way, units));
   crossings(show, units, findings);
 }
 

@@ -57,17 +57,15 @@ Finding lifting_finding(const Catalogue& c, int unit, const Handling& handling) 
   const Case& box = c.case_at(unit);
   const UnitMass mass = c.mass_of(unit);
   const UnitSystem units = c.kit.house.units;
-  Finding f;
-  f.rule = "lifting";
-  f.subject = c.units[static_cast<std::size_t>(unit)].code;
+  Finding f = begin_finding(RuleName::lifting, {Subject::Kind::unit, unit},
+                            c.units[static_cast<std::size_t>(unit)].code, box.place);
   // Tens of thousands of findings share these.
   static const Sentence own = said("house limit"), published = as_is("HSE INDG143, L23"),
                         caution = said(
                             "A screen for an easy lift, not a legal maximum: wide, low, wet, steps or a turn need "
                             "a new look.");
-  f.source = handling.house_limit ? own : published;
+  f.sources = {handling.house_limit ? own : published};
   f.caution = caution;
-  f.place = box.place;
   f.detail = handling;
   if (!handling.known) {
     f.outcome = Outcome::not_checked;
@@ -76,7 +74,7 @@ Finding lifting_finding(const Catalogue& c, int unit, const Handling& handling) 
   }
   f.measured = mass.mass;
   const std::string limit = print(handling.limit, units, Rounding::down).text();
-  if (mass.estimated) f.assumption = said("mass added up, not weighed");
+  if (mass.estimated) assume(f, said("mass added up, not weighed"));
   if (handling.people > 0) {
     f.outcome = Outcome::within;
     f.limit = handling.limit;
@@ -106,10 +104,10 @@ std::optional<Finding> too_few_finding(const Catalogue& c, const Show& show, con
   const int has = show.crew->value + (show.volunteers ? show.volunteers->value : 0);
   if (people(most) <= has) return std::nullopt;
   const std::string& code = c.units[static_cast<std::size_t>(most)].code;
-  Finding f = begin_finding("lifting", code, show.crew->place);
+  Finding f = begin_finding(RuleName::lifting, {Subject::Kind::unit, most}, code, show.crew->place);
   f.outcome = Outcome::over;
   f.says = said("{} must be lifted by {} or more people; the show has {}.", code, people(most), has);
-  f.source = as_is("HSE INDG143, L23");
+  f.sources = {as_is("HSE INDG143, L23")};
   if (!show.volunteers) assume(f, said("volunteers not stated: none counted"));
   f.detail = handling[static_cast<std::size_t>(most)];
   return f;

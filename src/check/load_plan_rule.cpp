@@ -173,7 +173,6 @@ void say_loaded(const Catalogue& c, const Show& show, const Plan& plan, const Ve
     f.says.then(said("Not given: {}. Weigh it or read its plate, and type it.", strung(staged.missing, ", ")));
   f.outcome = over ? Outcome::over : staged.missing.empty() ? Outcome::within : Outcome::not_checked;
   LoadingDetail d;
-  d.vehicle = v.vehicle;
   d.stages = std::move(staged.stages);
   d.allowed = std::move(staged.allowed);
   if (!v.pieces.empty()) add_securing(c, show, plan, v, d);
@@ -196,12 +195,13 @@ void say_unsized(const std::vector<Sentence>& codes, Finding& f) {
   if (f.outcome == Outcome::within) f.outcome = Outcome::not_checked;
 }
 
-Finding begin_loading(const std::string& code, const Vehicle& vehicle, const Show& show) {
+Finding begin_loading(const Catalogue& c, const Vehicle& vehicle, const Show& show) {
   Place place = vehicle.place;
   for (const Load& load : show.loads)
-    if (load.vehicle.value == code) place = load.place;
-  Finding f = begin_finding("loading", code, place);
-  f.source = strung({said("statics"), as_is("49 CFR 393.106, 393.110; DGUV 70")}, "; ");
+    if (load.vehicle.value == vehicle.code.value) place = load.place;
+  Finding f = begin_finding(RuleName::loading, subject_in(c.kit.vehicles, vehicle, Subject::Kind::vehicle),
+                            vehicle.code.value, place);
+  f.sources = {said("statics"), as_is("49 CFR 393.106, 393.110"), as_is("DGUV 70")};
   f.caution = said("Keep to the plan, block what rolls, and weigh each axle once loaded.");
   return f;
 }
@@ -226,7 +226,7 @@ void say_homeless(const Catalogue& c, const Plan& plan, Findings& findings) {
     codes.emplace_back(code_of(c, row.unit));
   }
   if (codes.empty()) return;
-  Finding f = begin_finding("loading", {}, place);
+  Finding f = begin_finding(RuleName::loading, {}, {}, place);
   f.outcome = Outcome::not_checked;
   f.says = said("Goes, and in no vehicle: {}. Type its size and its vehicle.", strung(codes, ", "));
   findings.list.push_back(std::move(f));
@@ -244,7 +244,7 @@ void check_loading(const Catalogue& catalogue, const Show& show, const Plan& pla
     const bool pulls = vehicle.kind == Vehicle::Kind::van && !trailers_of(catalogue, show, plan, vehicle).empty();
     const auto found = std::find_if(all.begin(), all.end(), [&](const VehicleLoading& v) { return v.vehicle == code; });
     if (!carries && !pulls && (found == all.end() || found->left.empty())) continue;
-    Finding f = begin_loading(code, vehicle, show);
+    Finding f = begin_loading(catalogue, vehicle, show);
     if (carries && (found == all.end() || !vehicle.cargo))
       f.says = said("Not given: its cargo space. Measure it inside, between the arches too, and type it.");
     else if (found != all.end() && !found->faults.empty())

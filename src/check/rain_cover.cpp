@@ -53,8 +53,9 @@ void judge_cover(Finding& f, const Catalogue& c, const Show& show, const Plan& p
 }  // namespace
 
 void check_rain(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
-  Finding f = begin_finding("rain", said("equipment"), show.forecast ? show.forecast->place : show.show_place);
-  f.source = said("common practice, no source");
+  Finding f =
+      begin_finding(RuleName::rain, {}, said("equipment"), show.forecast ? show.forecast->place : show.show_place);
+  f.sources = {said("common practice, no source")};
   f.caution = said("Wet plugs and racks: power off before anybody touches them. Rain blows in under a roof.");
   if (is_indoor(show))
     say_does_not_apply(f, setting_place(show), said("Indoors: no rain on equipment."));

@@ -14,7 +14,7 @@ namespace dunnage {
 
 /// One rule: what a person must know of it before signing, and the function that runs it.
 struct Rule {
-  std::string_view name;  ///< as findings carry it
+  RuleName name;  ///< as findings carry it
   std::string_view covers;
   std::string_view formula;
   std::string_view source;  ///< title and clause
@@ -26,8 +26,6 @@ struct Rule {
 
 /// In the order in which they run and print.
 const std::vector<Rule>& rules();
-/// Null when there is none of that name.
-const Rule* rule(std::string_view name);
 
 /// Every rule on one show: findings in the order of the rules, then of the plan.
 Findings check_all(const Catalogue& catalogue, const Show& show, const Plan& plan);

@@ -17,12 +17,12 @@ bool serves(const std::vector<Text>& words, std::string_view word) {
 
 }  // namespace
 
-Finding begin_finding(std::string_view rule, const Sentence& subject, Place place) {
+Finding begin_finding(RuleName rule, Subject subject, Sentence called, Place place) {
   Finding f;
-  f.rule = std::string(rule);
-  f.subject = subject.english();
-  if (!subject.patterns().empty()) f.about = subject;
-  f.place = place;
+  f.rule = rule;
+  f.subject = subject;
+  f.called = std::move(called);
+  f.place = std::move(place);
   return f;
 }
 
@@ -37,9 +37,7 @@ void say_does_not_apply(Finding& finding, const Place& place, Sentence says) {
   finding.says = std::move(says);
 }
 
-void assume(Finding& finding, const Sentence& assumption) {
-  finding.assumption = strung({finding.assumption, assumption}, "; ");
-}
+void assume(Finding& finding, Sentence assumption) { finding.assumptions.push_back(std::move(assumption)); }
 
 std::string amps_up(Current current) { return tenths_up(current / unit::ampere, "A"); }
 std::string amps_down(Current current) { return plain(steps_down(current / unit::ampere * 10) / 10, 1) + " A"; }

@@ -16,13 +16,13 @@
 namespace dunnage {
 
 /// A finding of a rule about a subject, not checked until somebody judges it.
-Finding begin_finding(std::string_view rule, const Sentence& subject, Place place);
+Finding begin_finding(RuleName rule, Subject subject, Sentence called, Place place);
 /// "Not given: payload, the mass of 2 pieces. Weigh it and type it." Not checked; `next`: what to do about it.
 void say_not_given(Finding& finding, const std::vector<Sentence>& missing, const Sentence& next);
 /// Does not apply, by the line typed at `place`.
 void say_does_not_apply(Finding& finding, const Place& place, Sentence says);
-/// Joins a further assumption on.
-void assume(Finding& finding, const Sentence& assumption);
+/// One more assumption.
+void assume(Finding& finding, Sentence assumption);
 
 // Figures to tenths with their unit: loads round up, capacities down.
 std::string amps_up(Current);

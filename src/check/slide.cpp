@@ -15,19 +15,18 @@ std::optional<FootFriction> foot_friction(const House& house, const Show& show,
   for (const TestedFriction& tested : house.friction)
     if (tested.ground == *ground)
       return FootFriction{tested.share * tested_friction_share,
-                          said("friction {}, half of what the house tested ({})",
-                               plain(tested.share * tested_friction_share, 3), tested.tested)};
+                          {said("friction {}, half of what the house tested ({})",
+                                plain(tested.share * tested_friction_share, 3), tested.tested)}};
   const auto listed = likely_wet(show) ? std::nullopt : steel_friction(*ground);
   if (!listed) return std::nullopt;
   return FootFriction{
       *listed,
-      strung({said("friction {}, the least listed for a steel foot (from memory, after EN 13814)", plain(*listed, 3)),
-              said("the ground is dry")},
-             "; ")};
+      {said("friction {}, the least listed for a steel foot (from memory, after EN 13814)", plain(*listed, 3)),
+       said("the ground is dry")}};
 }
 
 void begin_slide(Finding& finding) {
-  finding.source = strung({said("statics"), as_is("EN 1990 A1.2(A)")}, "; ");
+  finding.sources = {said("statics"), as_is("EN 1990 A1.2(A)")};
   finding.caution = said("Grass and wet ground act as a lubricant. Watch the feet: what walks must come down.");
 }
 
@@ -49,7 +48,7 @@ void judge_slide(Finding& finding, std::optional<Speed> slides, const FootFricti
     finding.says = said("Nothing that is typed pushes it sideways: watch the feet.");
     return;
   }
-  assume(finding, friction.from);
+  for (const Sentence& from : friction.from) assume(finding, from);
   assume(finding, said("factors 0.9 and 1.5"));
   finding.limit = *slides;
   const std::string at = gust_words(*slides, meter);

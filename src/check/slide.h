@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "base/quantity.h"
 #include "model/finding.h"
@@ -16,7 +17,7 @@ namespace dunnage {
 /// A friction that counts, and where it is from.
 struct FootFriction {
   double share = 0;
-  Sentence from;
+  std::vector<Sentence> from;
 };
 /// Whether the ground may be wet: rain at 50 % or more. Common practice, no source.
 bool likely_wet(const Show& show);

@@ -10,8 +10,8 @@
 namespace dunnage {
 
 void check_stop_person(const Catalogue&, const Show& show, const Plan&, Findings& findings) {
-  Finding f = begin_finding("stop-person", said("show"), show.show_place);
-  f.source = said("common practice, no source");
+  Finding f = begin_finding(RuleName::stop_person, {}, said("show"), show.show_place);
+  f.sources = {said("common practice, no source")};
   f.caution = said("Anyone may call a stop. Only the person named calls the restart.");
   if (show.stop_person) {
     const std::string& role = show.stop_person->value;

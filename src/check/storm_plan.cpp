@@ -44,8 +44,9 @@ void judge(Finding& f, LightningDetail& d, const Show& show, UnitSystem units) {
 }  // namespace
 
 void check_lightning(const Catalogue& catalogue, const Show& show, const Plan&, Findings& findings) {
-  Finding f = begin_finding("lightning", said("site"), show.site.place.known() ? show.site.place : show.show_place);
-  f.source = strung({as_is("NWS"), said("NCAA guideline 1.E as cited in 2016 (8 miles, 30 minutes)")}, "; ");
+  Finding f =
+      begin_finding(RuleName::lightning, {}, said("site"), show.site.place.known() ? show.site.place : show.show_place);
+  f.sources = {as_is("NWS"), said("NCAA guideline 1.E as cited in 2016 (8 miles, 30 minutes)")};
   f.caution = said(
       "Thunder is heard too late for a crowd: somebody watches a lightning service. Canopies and stages are "
       "no shelter.");

@@ -147,9 +147,7 @@ SupplyDetail detail_of(const Catalogue& c, const Show& show, int index, const st
                        Judged& judged) {
   const Supply& supply = show.supplies[static_cast<std::size_t>(index)];
   SupplyDetail d;
-  d.supply = index;
-  d.name = supply.name.value;
-  d.kind = supply.kind.value;
+  d.kind = supply.kind;
   d.phases = supply.phases && supply.phases->value >= 3 ? 3 : 1;
   if (supply.voltage) d.voltage = supply.voltage->value;
   if (supply.power) d.rated = supply.power->value;
@@ -178,10 +176,9 @@ Finding finding_of(const Catalogue& c, const Show& show, int index, const std::v
   derate(d, show, supply, judged);
   judge_clear(supply, c.kit.house.units, judged);
   judge_legs(d, judged);
-  Finding f = begin_finding("supply", supply.name.value, supply.place);
-  f.source = strung({said("as rated"), said("height and heat: common practice, no source"),
-                     said("City of Fort Worth (Texas), tent permit page, year not seen")},
-                    "; ");
+  Finding f = begin_finding(RuleName::supply, {Subject::Kind::supply, index}, supply.name.value, supply.place);
+  f.sources = {said("as rated"), said("height and heat: common practice, no source"),
+               said("City of Fort Worth (Texas), tent permit page, year not seen")};
   f.caution = said("Its own plate and manual win. Earthing and the neutral's bond are the electrician's.");
   const Power all = d.apparent + d.starting;
   f.measured = all;

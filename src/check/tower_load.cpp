@@ -8,10 +8,11 @@
 namespace dunnage {
 namespace {
 
-Finding finding_of(const Catalogue& c, const Use& use, const Structure& s) {
+Finding finding_of(const Catalogue& c, const Show& show, const Use& use, const Structure& s) {
   const UnitSystem units = c.kit.house.units;
-  Finding f = begin_finding("tower-load", use.as.value.empty() ? use.structure.value : use.as.value, use.place);
-  f.source = said("maker's rating");
+  Finding f = begin_finding(RuleName::tower_load, subject_in(show.uses, use, Subject::Kind::use),
+                            use.as.value.empty() ? use.structure.value : use.as.value, use.place);
+  f.sources = {said("maker's rating")};
   f.caution = said("Cable and fittings count as load. Never above people without the venue's consent.");
   const HeadLoad load = head_load(c, s, use);
   if (!s.rated_load) {
@@ -50,7 +51,7 @@ void check_tower_load(const Catalogue& catalogue, const Show& show, const Plan&,
   for (const Use& use : show.uses) {
     const Structure* s = catalogue.structure(use.structure.value);
     if (!s || (use.carries.empty() && use.hung.empty())) continue;
-    findings.list.push_back(finding_of(catalogue, use, *s));
+    findings.list.push_back(finding_of(catalogue, show, use, *s));
   }
 }
 

@@ -12,7 +12,8 @@ namespace dunnage {
 namespace {
 
 Finding finding_of(const Show& show, const TowerSite& site, std::string_view meter) {
-  Finding f = begin_finding("tower-sliding", site.name, show.uses[static_cast<std::size_t>(site.use)].place);
+  Finding f = begin_finding(RuleName::tower_sliding, {Subject::Kind::use, site.use}, site.name,
+                            show.uses[static_cast<std::size_t>(site.use)].place);
   begin_slide(f);
   if (site.indoor) {
     say_does_not_apply(f, setting_place(show), said("Indoors: no wind load."));

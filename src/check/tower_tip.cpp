@@ -114,8 +114,9 @@ void judge(Finding& f, const TowerSite& site, const TowerDetail& detail, const H
 }
 
 Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const TowerSite& site) {
-  Finding f = begin_finding("tower-tip", site.name, show.uses[static_cast<std::size_t>(site.use)].place);
-  f.source = as_is("EN 1991-1-4 7.4.3; EN 1990 A1.2(A)");
+  Finding f = begin_finding(RuleName::tower_tip, {Subject::Kind::use, site.use}, site.name,
+                            show.uses[static_cast<std::size_t>(site.use)].place);
+  f.sources = {as_is("EN 1991-1-4 7.4.3"), as_is("EN 1990 A1.2(A)")};
   f.caution = said("Level, outriggers locked, cables tied at the foot. Maker, venue and a competent person decide.");
   if (site.indoor) {
     say_does_not_apply(f, setting_place(show), said("Indoors: no wind load."));
@@ -125,7 +126,7 @@ Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const
     say_not_given(f, site.missing, said("Measure it and type it; until then it stays down."));
     return f;
   }
-  assume(f, strung(site.assumptions, "; "));
+  f.assumptions = site.assumptions;
   assume(f, said("factors 0.9 and 1.5"));
   if (!site.maker) assume(f, said("maker's limit not given"));
   if (!site.structure->strike_minutes) assume(f, said("minutes and people to bring it down not given"));

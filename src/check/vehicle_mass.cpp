@@ -94,7 +94,6 @@ class Judge {
 VehicleDetail begin_detail(const Loaded& l) {
   const Vehicle& v = *l.vehicle;
   VehicleDetail d;
-  d.vehicle = v.code.value;
   d.load = l.mass;
   d.pieces = l.count;
   d.unknown = l.unknown;
@@ -255,8 +254,9 @@ Sentence load_words(const VehicleDetail& d, Mass aboard, const Judge& judge) {
 Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const Loaded& l) {
   const UnitSystem units = c.kit.house.units;
   const bool van = l.vehicle->kind == Vehicle::Kind::van;
-  Finding f = begin_finding("vehicle", l.vehicle->code.value, l.load ? l.load->place : l.vehicle->place);
-  f.source = strung({said("its plates as typed"), as_is("49 CFR 393.106, 393.110")}, "; ");
+  Finding f = begin_finding(RuleName::vehicle, subject_in(c.kit.vehicles, *l.vehicle, Subject::Kind::vehicle),
+                            l.vehicle->code.value, l.load ? l.load->place : l.vehicle->place);
+  f.sources = {said("its plates as typed"), as_is("49 CFR 393.106, 393.110")};
   f.caution = said("The plate, the tyre placard and the hitch plate win. Weigh it once loaded.");
   Judged judged;
   Judge judge(units, judged);

@@ -164,7 +164,7 @@ picture::State state_of(Outcome outcome) {
 
 picture::State tipping_state(const WindUse& wind) {
   for (const Finding* finding : wind.findings)
-    if (finding->rule == "tower-tip") return state_of(finding->outcome);
+    if (finding->rule == RuleName::tower_tip) return state_of(finding->outcome);
   return picture::State::unknown;
 }
 

@@ -124,12 +124,6 @@ block::Facts improvement_facts(const Context& context, const WindUse& wind) {
   return facts;
 }
 
-std::string texts_of(const Context& context, const WindUse& wind, Sentence Finding::*text, std::string_view separator) {
-  std::vector<Sentence> all;
-  for (const Finding* finding : wind.findings) all.push_back(finding->*text);
-  return parts_words(all, separator, context.words);
-}
-
 std::vector<std::string> unchecked_lines(const Context& context, const WindUse& wind) {
   std::vector<std::string> lines = sentences_of(context, wind, Outcome::not_checked);
   if (wind.findings.empty()) lines.push_back(context.words("ballast.no-check"));
@@ -163,12 +157,12 @@ Section section_of(const Context& context, const WindUse& wind) {
     add(section, "weights", weight_table(context, *wind.use));
   add_notice(section, "unchecked", {}, unchecked_lines(context, wind));
   add_facts(section, "facts", improvement_facts(context, wind));
-  const std::string cautions = texts_of(context, wind, &Finding::caution, " "),
-                    assumed = texts_of(context, wind, &Finding::assumption, "; ");
+  const std::string cautions = caution_words(wind.findings, words),
+                    assumed = list_words(wind.findings, &Finding::assumptions, words);
   if (!cautions.empty()) add(section, "cautions", block::Paragraph{cautions});
   add(section, "end",
       block::Signature{words("ballast.complete"), {words("ballast.by"), words("sign.signature"), words("sign.time")}});
-  const std::string sources = texts_of(context, wind, &Finding::source, "; ");
+  const std::string sources = list_words(wind.findings, &Finding::sources, words);
   if (!sources.empty())
     add(section, "sources",
         block::Paragraph{words.say("ballast.sources", {{"sources", sources}, {"assumed", assumed}})});

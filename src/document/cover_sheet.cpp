@@ -177,7 +177,7 @@ std::string estimate_words(const Context& context) {
 
 /// A rule as `list rules` calls it, in the language.
 std::string rule_name(const Words& words, const Finding& finding) {
-  return words.say(Sentence(std::string_view(finding.rule), {}));
+  return words.say(Sentence(std::string_view(name(finding.rule)), {}));
 }
 
 /// One line a rule, reason and place.
@@ -230,10 +230,10 @@ Made cover(const Context& context) {
   const std::string estimates = estimate_words(context);
   if (!estimates.empty()) add(section, "estimates", block::Paragraph{estimates});
   add_listing(section, "not-applying", words("cover.not-applying"), not_applying(context));
-  std::vector<Sentence> assumptions;
+  std::vector<const Finding*> all;
   std::vector<std::string> assumed;
-  for (const Finding& finding : context.findings.list) assumptions.push_back(finding.assumption);
-  for (const Sentence& part : parts_once(assumptions)) assumed.push_back(words.say(part));
+  for (const Finding& finding : context.findings.list) all.push_back(&finding);
+  for (const Sentence& part : each_once(all, &Finding::assumptions)) assumed.push_back(words.say(part));
   add_listing(section, "assumed", words("cover.assumed"), std::move(assumed));
   add(section, "proof", block::Paragraph{proof_words(context)});
   add(section, "decide", block::Paragraph{who_decides(context)});

@@ -72,7 +72,7 @@ block::Facts site_facts(const Context& context) {
 }
 /// What the checks say of water, heat, cold and noise, and what each asks people to do.
 std::vector<std::string> water_lines(const Context& context) {
-  static constexpr std::array<std::string_view, 4> rules = {"water", "heat", "cold", "noise"};
+  static constexpr std::array rules = {RuleName::water, RuleName::heat, RuleName::cold, RuleName::noise};
   const Words& words = context.words;
   std::vector<std::string> lines;
   for (const Finding& finding : context.findings.list) {

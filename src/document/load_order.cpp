@@ -67,15 +67,24 @@ Row row_of(const Context& context, const PlanRow& row, const std::string& number
 
 }  // namespace
 
+std::vector<const Finding*> findings_about(const Context& context, const std::string& vehicle) {
+  std::vector<const Finding*> found;
+  const Vehicle* owned = context.catalogue.vehicle(vehicle);
+  if (!owned) return found;
+  const Subject subject = subject_in(context.catalogue.kit.vehicles, *owned, Subject::Kind::vehicle);
+  for (const Finding& finding : context.findings.list)
+    if (finding.subject == subject) found.push_back(&finding);
+  return found;
+}
+
 BuiltLoad built_load(const Context& context, const std::string& vehicle) {
   BuiltLoad built;
   built.vehicle = context.catalogue.vehicle(vehicle);
   if (!context.plan.loading || !built.vehicle) return built;
   for (const VehicleLoading& loading : context.plan.loading->vehicles)
     if (loading.vehicle == vehicle) built.loading = &loading;
-  for (const Finding& finding : context.findings.list)
-    if (const auto* detail = std::get_if<LoadingDetail>(&finding.detail); detail && detail->vehicle == vehicle)
-      built.detail = detail;
+  for (const Finding* finding : findings_about(context, vehicle))
+    if (const auto* detail = std::get_if<LoadingDetail>(&finding->detail)) built.detail = detail;
   if (!built.loading || !built.vehicle->cargo) return built;
   int number = 0;
   for (const LoadedPiece& piece : built.loading->pieces) built.pieces.push_back({++number, &piece, {}});

@@ -23,6 +23,8 @@ struct BuiltLoad {
   const LoadingDetail* detail = nullptr;
   std::vector<BuiltPiece> pieces;
 };
+/// The findings about one vehicle, by its code.
+std::vector<const Finding*> findings_about(const Context& context, const std::string& vehicle);
 BuiltLoad built_load(const Context& context, const std::string& vehicle);
 
 /// A row as it is built, or a part of one that has more pieces than a person keeps in mind.

@@ -80,11 +80,9 @@ block::Facts load_facts(const Context& context, const VehicleLoad& load, const B
 /// What the checks say against this load, where anything.
 std::vector<std::string> against(const Context& context, const std::string& vehicle) {
   std::vector<std::string> lines;
-  for (const Finding& finding : context.findings.list) {
-    if (finding.subject != vehicle || (finding.rule != "loading" && finding.rule != "vehicle")) continue;
-    if (finding.outcome == Outcome::over || finding.outcome == Outcome::not_checked)
-      lines.push_back(context.words.say(finding.says));
-  }
+  for (const Finding* finding : findings_about(context, vehicle))
+    if (finding->outcome == Outcome::over || finding->outcome == Outcome::not_checked)
+      lines.push_back(context.words.say(finding->says));
   return lines;
 }
 
@@ -175,13 +173,9 @@ std::vector<std::string> tie_lines(const Context& context, const LoadingDetail& 
 
 /// Whence the figures of a vehicle come, and what they take for granted.
 std::string source_words(const Context& context, const std::string& vehicle) {
-  std::vector<Sentence> sources, assumed;
-  for (const Finding& finding : context.findings.list)
-    if (finding.subject == vehicle && (finding.rule == "loading" || finding.rule == "vehicle")) {
-      sources.push_back(finding.source);
-      assumed.push_back(finding.assumption);
-    }
-  const std::string from = parts_words(sources, "; ", context.words), taken = parts_words(assumed, "; ", context.words);
+  const std::vector<const Finding*> told = findings_about(context, vehicle);
+  const std::string from = list_words(told, &Finding::sources, context.words),
+                    taken = list_words(told, &Finding::assumptions, context.words);
   if (from.empty()) return {};
   return taken.empty() ? context.words.say("walk.sources", {{"sources", from}})
                        : context.words.say("ballast.sources", {{"sources", from}, {"assumed", taken}});

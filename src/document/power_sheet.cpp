@@ -22,9 +22,11 @@ struct Source {
 };
 
 Source source_of(const Context& context, const Supply& supply) {
+  const std::vector<Supply>& all = context.show.supplies;  // and perhaps it is none of them
+  const Subject subject = all.empty() ? Subject{} : subject_in(all, supply, Subject::Kind::supply);
   Source source{&supply, nullptr, nullptr, {}};
   for (const Finding& finding : context.findings.list)
-    if (const auto* detail = std::get_if<SupplyDetail>(&finding.detail); detail && detail->name == supply.name.value) {
+    if (const auto* detail = std::get_if<SupplyDetail>(&finding.detail); detail && finding.subject == subject) {
       source.finding = &finding;
       source.detail = detail;
       source.all.push_back(&finding);
@@ -78,16 +80,10 @@ block::Table test_table(const Context& context, const SupplyDetail* detail) {
   return table;
 }
 
-std::string texts_of(const Context& context, const Source& source, Sentence Finding::*text) {
-  std::vector<Sentence> all;
-  for (const Finding* finding : source.all) all.push_back(finding->*text);
-  return parts_words(all, text == &Finding::caution ? " " : "; ", context.words);
-}
-
 /// Why there is no sheet, as the check of circuits came out.
 const char* skip_key(const Context& context) {
   for (const Finding& finding : context.findings.list)
-    if (finding.rule == "circuit" && finding.outcome == Outcome::does_not_apply) return "skip.power-elsewhere";
+    if (finding.rule == RuleName::circuit && finding.outcome == Outcome::does_not_apply) return "skip.power-elsewhere";
   return "skip.no-power";
 }
 
@@ -104,12 +100,12 @@ Section section_of(const Context& context, const Source& source) {
     if (!legs.groups.empty()) add(section, "legs", std::move(legs));
   }
   add(section, "tests", test_table(context, source.detail));
-  const std::string cautions = texts_of(context, source, &Finding::caution);
+  const std::string cautions = caution_words(source.all, words);
   if (!cautions.empty()) add(section, "cautions", block::Paragraph{cautions});
   add(section, "end",
       block::Signature{words("power.complete"), {words("power.by"), words("sign.signature"), words("sign.time")}});
-  const std::string sources = texts_of(context, source, &Finding::source),
-                    assumed = texts_of(context, source, &Finding::assumption);
+  const std::string sources = list_words(source.all, &Finding::sources, words),
+                    assumed = list_words(source.all, &Finding::assumptions, words);
   if (!sources.empty())
     add(section, "sources", block::Paragraph{words.say("power.sources", {{"sources", sources}, {"assumed", assumed}})});
   return section;

@@ -57,8 +57,8 @@ std::vector<std::string> unchecked(const Context& context) {
   std::vector<std::string> lines, names;
   for (const Finding& finding : context.findings.list) {
     if (finding.outcome != Outcome::not_checked) continue;
-    const std::string name = finding.subject.empty() ? context.words.say(finding.says) : about(finding, context.words);
-    if (has_line_of_its_own(context, finding)) {
+    const std::string name = finding.called.empty() ? context.words.say(finding.says) : about(finding, context.words);
+    if (has_line_of_its_own(finding)) {
       if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
       continue;
     }
@@ -108,12 +108,6 @@ std::vector<std::string> first_to_decide(const Context& context) {
   return lines;
 }
 
-std::string texts_of(const Context& context, Sentence Finding::*text) {
-  std::vector<Sentence> all;
-  for (const Finding* finding : findings_on_walk(context)) all.push_back(finding->*text);
-  return parts_words(all, "; ", context.words);
-}
-
 }  // namespace
 
 Made safety_walk(const Context& context) {
@@ -135,7 +129,9 @@ Made safety_walk(const Context& context) {
   add(section, "remarks", block::Fill{std::vector<std::string>(remark_lines, words("walk.remark"))});
   add(section, "end",
       block::Signature{words("walk.complete"), {words("sign.name"), words("sign.signature"), words("sign.time")}});
-  const std::string names = texts_of(context, &Finding::source), assumed = texts_of(context, &Finding::assumption);
+  const std::vector<const Finding*> told = findings_on_walk(context);
+  const std::string names = list_words(told, &Finding::sources, words),
+                    assumed = list_words(told, &Finding::assumptions, words);
   if (!names.empty())
     add(section, "sources",
         block::Paragraph{joined({words.say("walk.sources", {{"sources", names}}),

@@ -8,9 +8,7 @@
 
 namespace dunnage {
 
-std::string about(const Finding& finding, const Words& words) {
-  return finding.about.empty() ? finding.subject : words.say(finding.about);
-}
+std::string about(const Finding& finding, const Words& words) { return words.say(finding.called); }
 
 std::string told_of(const std::string& subject, const std::string& sentence, const Words& words) {
   return subject.empty() || sentence.empty() ? subject + sentence : words.say(said("{}: {}", subject, sentence));
@@ -48,7 +46,7 @@ std::vector<std::string> first_lines(std::vector<std::string> lines, std::size_t
 std::vector<const Finding*> worst_lifts(const Findings& findings) {
   std::vector<const Finding*> list;
   for (const Finding& finding : findings.list)
-    if (finding.rule == "lifting") list.push_back(&finding);
+    if (finding.rule == RuleName::lifting) list.push_back(&finding);
   const auto rank = [](const Finding& finding) {
     switch (finding.outcome) {
       case Outcome::over:
@@ -73,16 +71,25 @@ std::vector<const Finding*> worst_lifts(const Findings& findings) {
   return list;
 }
 
-std::vector<Sentence> parts_once(const std::vector<Sentence>& texts) {
-  std::vector<Sentence> parts;
-  for (const Sentence& text : texts)
-    for (Sentence& part : text.parted("; "))
-      if (std::find(parts.begin(), parts.end(), part) == parts.end()) parts.push_back(std::move(part));
-  return parts;
+std::vector<Sentence> each_once(const std::vector<const Finding*>& findings, std::vector<Sentence> Finding::*list) {
+  std::vector<Sentence> out;
+  for (const Finding* finding : findings)
+    for (const Sentence& one : finding->*list)
+      if (std::find(out.begin(), out.end(), one) == out.end()) out.push_back(one);
+  return out;
 }
 
-std::string parts_words(const std::vector<Sentence>& texts, std::string_view separator, const Words& words) {
-  return words.say(strung(parts_once(texts), separator));
+std::string list_words(const std::vector<const Finding*>& findings, std::vector<Sentence> Finding::*list,
+                       const Words& words) {
+  return words.say(strung(each_once(findings, list), "; "));
+}
+
+std::string caution_words(const std::vector<const Finding*>& findings, const Words& words) {
+  std::vector<Sentence> cautions;
+  for (const Finding* finding : findings)
+    if (std::find(cautions.begin(), cautions.end(), finding->caution) == cautions.end())
+      cautions.push_back(finding->caution);
+  return words.say(strung(cautions, " "));
 }
 
 std::string who_decides(const Context& context) {

@@ -3,7 +3,6 @@
 #pragma once
 
 #include <string>
-#include <string_view>
 #include <vector>
 
 #include "document/context.h"
@@ -23,10 +22,13 @@ std::vector<std::string> first_lines(std::vector<std::string> lines, std::size_t
 /// Findings of the lifting rule, the worst first: over, then what only the house's aid moves, then by measured over
 /// limit; what was not checked last, since the notices name it.
 std::vector<const Finding*> worst_lifts(const Findings& findings);
-/// The parts of these texts between semicolons, each once, in order.
-std::vector<Sentence> parts_once(const std::vector<Sentence>& texts);
+/// Sources or assumptions of several findings, each once, in order.
+std::vector<Sentence> each_once(const std::vector<const Finding*>& findings, std::vector<Sentence> Finding::*list);
 /// The same on one line.
-std::string parts_words(const std::vector<Sentence>& texts, std::string_view separator, const Words& words);
+std::string list_words(const std::vector<const Finding*>& findings, std::vector<Sentence> Finding::*list,
+                       const Words& words);
+/// Cautions of several findings, each once, in order.
+std::string caution_words(const std::vector<const Finding*>& findings, const Words& words);
 /// Who may stop the show, or that nobody is named: the figures decide nothing.
 std::string who_decides(const Context& context);
 

@@ -56,7 +56,7 @@ std::string typed_ballast(const Context& context, const BallastLine& line) {
 }
 
 std::vector<std::string> ballast_parts(const Context& context, const Use& use) {
-  for (const Finding* finding : findings_about(context.findings, use))
+  for (const Finding* finding : findings_about(context, use))
     if (const CanopyDetail* detail = std::get_if<CanopyDetail>(&finding->detail))
       if (!detail->legs.empty()) return {leg_words(context.words, detail->legs)};
   std::vector<std::string> parts;
@@ -154,10 +154,11 @@ std::string use_words(const Context& context, const Use& use) {
   return joined({head, joined(parts, "; ")}, ": ");
 }
 
-std::vector<const Finding*> findings_about(const Findings& findings, const Use& use) {
+std::vector<const Finding*> findings_about(const Context& context, const Use& use) {
+  const Subject subject = subject_in(context.show.uses, use, Subject::Kind::use);
   std::vector<const Finding*> found;
-  for (const Finding& finding : findings.list)
-    if (finding.subject == use.as.value && finding.outcome != Outcome::does_not_apply) found.push_back(&finding);
+  for (const Finding& finding : context.findings.list)
+    if (finding.subject == subject && finding.outcome != Outcome::does_not_apply) found.push_back(&finding);
   return found;
 }
 
@@ -193,19 +194,14 @@ std::string down_words(const Context& context) {
   return joined(parts, "; ");
 }
 
-std::string rule_words(const Words& words, std::string_view rule) {
-  struct Named {
-    std::string_view rule;
-    const char* key;
-  };
-  static constexpr Named named[] = {{"canopy-ballast", "rule.ballast"},
-                                    {"canopy-sliding", "rule.sliding"},
-                                    {"tower-sliding", "rule.sliding"},
-                                    {"tower-tip", "rule.tipping"},
-                                    {"tower-load", "rule.load"}};
-  for (const Named& one : named)
-    if (one.rule == rule) return words(one.key);
-  return std::string(rule);
+std::string rule_words(const Words& words, RuleName rule) {
+  static constexpr Named<RuleName> keys[] = {{RuleName::canopy_ballast, "rule.ballast"},
+                                             {RuleName::canopy_sliding, "rule.sliding"},
+                                             {RuleName::tower_sliding, "rule.sliding"},
+                                             {RuleName::tower_tip, "rule.tipping"},
+                                             {RuleName::tower_load, "rule.load"}};
+  const char* key = name_in(keys, rule);
+  return *key == 0 ? name(rule) : words(key);
 }
 
 }  // namespace dunnage

@@ -19,11 +19,11 @@ std::vector<std::string> short_codes(const Context& context, const Use& use);
 /// "2 x BAG" that was typed for a leg, where fewer stand there; empty else.
 std::string typed_for_leg(const Context& context, const Use& use, const std::string& leg);
 /// The findings about one use that apply.
-std::vector<const Finding*> findings_about(const Findings& findings, const Use& use);
+std::vector<const Finding*> findings_about(const Context& context, const Use& use);
 /// "14 mph monitor canopy; 25 mph stage canopy": the gust at which each must be down, the lowest first; those
 /// without one last, as not checked. Empty where nothing stands in the wind.
 std::string down_words(const Context& context);
 /// A rule in a word or two: "sliding".
-std::string rule_words(const Words& words, std::string_view rule);
+std::string rule_words(const Words& words, RuleName rule);
 
 }  // namespace dunnage

@@ -96,10 +96,11 @@ std::vector<Row> ground(const Context& context) {
 /// "within limit" where all agree, else a line an outcome: "NOT CHECKED: sliding".
 std::string outcomes(const Context& context, const Use& use) {
   const Words& words = context.words;
-  const std::vector<const Finding*> found = findings_about(context.findings, use);
+  const std::vector<const Finding*> found = findings_about(context, use);
   if (found.empty()) {
+    const Subject subject = subject_in(context.show.uses, use, Subject::Kind::use);
     for (const Finding& finding : context.findings.list)
-      if (finding.subject == use.as.value) return words("outcome.does-not-apply") + "\n" + words.say(finding.says);
+      if (finding.subject == subject) return words("outcome.does-not-apply") + "\n" + words.say(finding.says);
     return words("outcome.not-checked");
   }
   const auto same = [&](const Finding* finding) { return finding->outcome == found.front()->outcome; };
@@ -158,7 +159,7 @@ std::vector<const Finding*> lifts_to_show(const Context& context) {
   std::vector<const Finding*> lifts;
   std::vector<int> cases;
   for (const Finding* finding : worst_lifts(context.findings)) {
-    const int unit = context.catalogue.unit_index(finding->subject);
+    const int unit = finding->subject.index;
     const int of = unit < 0 ? -1 : context.catalogue.units[static_cast<std::size_t>(unit)].case_index;
     if (lifts.size() == lifts_on_walk) break;
     if (of >= 0 && std::find(cases.begin(), cases.end(), of) != cases.end()) continue;
@@ -170,9 +171,8 @@ std::vector<const Finding*> lifts_to_show(const Context& context) {
 
 }  // namespace
 
-bool has_line_of_its_own(const Context& context, const Finding& finding) {
-  const auto is_subject = [&](const Use& use) { return use.as.value == finding.subject; };
-  return finding.rule != "lifting" && std::none_of(context.show.uses.begin(), context.show.uses.end(), is_subject);
+bool has_line_of_its_own(const Finding& finding) {
+  return finding.rule != RuleName::lifting && finding.subject.kind != Subject::Kind::use;
 }
 
 namespace {
@@ -183,7 +183,7 @@ std::vector<const Finding*> other_findings(const Context& context) {
   std::vector<const Finding*> found;
   for (const Outcome outcome : {Outcome::over, Outcome::not_checked})
     for (const Finding& finding : context.findings.list)
-      if (finding.outcome == outcome && found.size() < others_on_walk && has_line_of_its_own(context, finding))
+      if (finding.outcome == outcome && found.size() < others_on_walk && has_line_of_its_own(finding))
         found.push_back(&finding);
   return found;
 }
@@ -200,7 +200,7 @@ std::vector<Row> others(const Context& context) {
 std::vector<const Finding*> findings_on_walk(const Context& context) {
   std::vector<const Finding*> out = lifts_to_show(context);
   for (const Use& use : context.show.uses)
-    for (const Finding* finding : findings_about(context.findings, use)) out.push_back(finding);
+    for (const Finding* finding : findings_about(context, use)) out.push_back(finding);
   for (const Finding* finding : other_findings(context)) out.push_back(finding);
   return out;
 }
@@ -258,7 +258,7 @@ block::Table lift_table(const Context& context) {
       make_table(context.words, {{"code", ""}, {"name", ""}, {"mass", ""}, {"says", ""}, {"index", ""}, {"state", ""}});
   Group group;
   for (const Finding* finding : lifts_to_show(context)) {
-    const int unit = context.catalogue.unit_index(finding->subject);
+    const int unit = finding->subject.index;
     const Handling* handling = std::get_if<Handling>(&finding->detail);
     const bool by_aid = finding->outcome == Outcome::does_not_apply;
     std::string name, mass;
@@ -267,7 +267,7 @@ block::Table lift_table(const Context& context) {
       mass = mass_words(context.words, context.plan.rows[static_cast<std::size_t>(unit)], context.units);
     }
     group.rows.push_back(
-        {{text_cell(finding->subject), text_cell(name), text_cell(mass),
+        {{text_cell(about(*finding, context.words)), text_cell(name), text_cell(mass),
           text_cell(lift_limit_words(context, *finding, handling)), text_cell(index_words(context, handling)),
           strong_cell(by_aid ? std::string() : outcome_words(context.words, finding->outcome))}});
   }

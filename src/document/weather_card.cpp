@@ -21,7 +21,7 @@ std::string who_words(const Context& context) {
   return words.say("weather.stop", {{"who", joined({role, contact_words(context.show, role)}, ", ")}});
 }
 
-const Finding* finding_of(const Context& context, std::string_view rule) {
+const Finding* finding_of(const Context& context, RuleName rule) {
   for (const Finding& finding : context.findings.list)
     if (finding.rule == rule) return &finding;
   return nullptr;
@@ -38,7 +38,7 @@ std::string minutes_words(Duration duration) { return plain(steps_up(duration / 
 /// By count, by distance, and when again; what the site did not say stands as not checked.
 std::vector<std::string> storm_lines(const Context& context) {
   const Words& words = context.words;
-  const Finding* finding = finding_of(context, "lightning");
+  const Finding* finding = finding_of(context, RuleName::lightning);
   const LightningDetail* detail = finding ? std::get_if<LightningDetail>(&finding->detail) : nullptr;
   if (!detail) return {words("weather.thunder"), words("notice.unchecked") + "  " + words("weather.no-lightning")};
   const std::string shelter = detail->shelter.empty() ? words("weather.shelter") : detail->shelter;
@@ -59,7 +59,7 @@ std::vector<std::string> storm_lines(const Context& context) {
 }
 
 /// One line of heat, cold or rain: how it came out, then what to do.
-void add_air(const Context& context, block::Facts& facts, const char* label, std::string_view rule) {
+void add_air(const Context& context, block::Facts& facts, const char* label, RuleName rule) {
   const Words& words = context.words;
   const Finding* finding = finding_of(context, rule);
   if (!finding || finding->outcome == Outcome::does_not_apply) return;
@@ -76,12 +76,12 @@ void add_air(const Context& context, block::Facts& facts, const char* label, std
 /// Heat and cold once, whichever applies; neither given is not checked.
 block::Facts air_facts(const Context& context) {
   block::Facts facts;
-  add_air(context, facts, "weather.heat", "heat");
-  add_air(context, facts, "weather.cold", "cold");
-  if (!finding_of(context, "heat") && !finding_of(context, "cold"))
+  add_air(context, facts, "weather.heat", RuleName::heat);
+  add_air(context, facts, "weather.cold", RuleName::cold);
+  if (!finding_of(context, RuleName::heat) && !finding_of(context, RuleName::cold))
     add_fact(facts, context.words("weather.heat-cold"), context.words("outcome.not-checked"));
-  add_air(context, facts, "weather.rain", "rain");
-  if (!finding_of(context, "rain"))
+  add_air(context, facts, "weather.rain", RuleName::rain);
+  if (!finding_of(context, RuleName::rain))
     add_fact(facts, context.words("weather.rain"), context.words("outcome.not-checked"));
   return facts;
 }

@@ -9,7 +9,7 @@ namespace dunnage {
 namespace {
 
 /// Loads on a tower are no matter of the wind: a tower that stands indoors has them too.
-bool of_the_wind(const Finding& finding) { return finding.rule != "tower-load"; }
+bool of_the_wind(const Finding& finding) { return finding.rule != RuleName::tower_load; }
 
 void read_detail(WindUse& wind, const Finding& finding) {
   if (const auto* canopy = std::get_if<CanopyDetail>(&finding.detail); canopy && !wind.canopy) {
@@ -30,9 +30,10 @@ std::vector<WindUse> wind_uses(const Context& context) {
     WindUse wind;
     wind.use = &use;
     wind.structure = context.catalogue.structure(use.structure.value);
+    const Subject subject = subject_in(context.show.uses, use, Subject::Kind::use);
     bool told = false;
     for (const Finding& finding : context.findings.list) {
-      if (finding.subject != use.as.value || !of_the_wind(finding)) continue;
+      if (finding.subject != subject || !of_the_wind(finding)) continue;
       told = true;
       if (finding.outcome == Outcome::does_not_apply) continue;
       wind.findings.push_back(&finding);

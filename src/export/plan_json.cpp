@@ -116,21 +116,24 @@ Json totals(const Plan& plan, UnitSystem units) {
 Json findings_json(const Findings& findings) {
   Json out = Json::array();
   for (const Finding& f : findings.list)
-    out.push_back({{"rule", f.rule},
-                   {"subject", f.subject},
+    out.push_back({{"rule", name(f.rule)},
+                   {"subject", f.called.english()},
                    {"outcome", name(f.outcome)},
                    {"measured", figure(f.measured)},
                    {"limit", figure(f.limit)},
                    {"says", f.says.english()},
-                   {"assumption", f.assumption.english()},
-                   {"source", f.source.english()},
+                   {"assumption", strung(f.assumptions, "; ").english()},
+                   {"source", strung(f.sources, "; ").english()},
                    {"where", f.place.known() ? Json(f.place.words()) : Json(nullptr)}});
   return out;
 }
 
-const LoadingDetail* loading_detail(const Findings& findings, const std::string& vehicle) {
+const LoadingDetail* loading_detail(const Catalogue& c, const Findings& findings, const std::string& vehicle) {
+  const Vehicle* owned = c.vehicle(vehicle);
   for (const Finding& f : findings.list)
-    if (const auto* detail = std::get_if<LoadingDetail>(&f.detail); detail && detail->vehicle == vehicle) return detail;
+    if (const auto* detail = std::get_if<LoadingDetail>(&f.detail);
+        detail && owned && f.subject == subject_in(c.kit.vehicles, *owned, Subject::Kind::vehicle))
+      return detail;
   return nullptr;
 }
 
@@ -161,7 +164,6 @@ Json stages(const LoadingDetail& detail) {
 }
 
 Json placements(const Catalogue& c, const Plan& plan, const VehicleLoading& v) {
-  static constexpr const char* stances[] = {"upright", "turned", "on end", "on side", "flat"};
   Json out = Json::array();
   for (const LoadedPiece& p : v.pieces) {
     const Cuboid& b = p.box;
@@ -169,7 +171,7 @@ Json placements(const Catalogue& c, const Plan& plan, const VehicleLoading& v) {
                    {"row", p.row},
                    {"stop", p.stop},
                    {"place", plan.rows[static_cast<std::size_t>(p.unit)].place},
-                   {"stance", stances[static_cast<int>(p.stance)]},
+                   {"stance", name(p.stance)},
                    {"at_m", {b.x.si(), b.y.si(), b.z.si()}},
                    {"size_m", {b.length.si(), b.width.si(), b.height.si()}}});
   }
@@ -178,18 +180,15 @@ Json placements(const Catalogue& c, const Plan& plan, const VehicleLoading& v) {
 
 /// A dropped plan has faults and no pieces.
 Json loadings(const Catalogue& c, const Plan& plan, const Findings& findings) {
-  static constexpr const char* wants[] = {"size", "door", "length", "volume", "floor", "mass", "room"};
   Json out = Json::array();
   if (!plan.loading) return out;
   for (const VehicleLoading& v : plan.loading->vehicles) {
     Json left = Json::array(), faults = Json::array();
     for (const LeftOut& one : v.left)
-      left.push_back({{"code", code_of(c, one.unit)},
-                      {"want", wants[static_cast<int>(one.want)]},
-                      {"by_si", one.by},
-                      {"proved", one.proved}});
+      left.push_back(
+          {{"code", code_of(c, one.unit)}, {"want", name(one.want)}, {"by_si", one.by}, {"proved", one.proved}});
     for (const LoadFault& fault : v.faults) faults.push_back(fault.says.english());
-    const LoadingDetail* detail = loading_detail(findings, v.vehicle);
+    const LoadingDetail* detail = loading_detail(c, findings, v.vehicle);
     out.push_back({{"vehicle", v.vehicle},
                    {"pieces", placements(c, plan, v)},
                    {"left_out", left},

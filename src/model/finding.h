@@ -7,14 +7,90 @@
 #include <variant>
 #include <vector>
 
+#include "base/names.h"
 #include "base/quantity.h"
 #include "base/sentence.h"
 #include "base/source.h"
 
 namespace dunnage {
 
+/// No sheet says "pass" or "safe".
 enum class Outcome { within, over, not_checked, does_not_apply };
-const char* name(Outcome outcome);  ///< "within limit", "over limit", "not checked", "does not apply"
+inline constexpr Named<Outcome> outcome_names[] = {{Outcome::within, "within limit"},
+                                                   {Outcome::over, "over limit"},
+                                                   {Outcome::not_checked, "not checked"},
+                                                   {Outcome::does_not_apply, "does not apply"}};
+constexpr const char* name(Outcome outcome) { return name_in(outcome_names, outcome); }
+
+/// The rules, and what `list rules` calls each.
+enum class RuleName {
+  lifting,
+  canopy_ballast,
+  canopy_sliding,
+  tower_tip,
+  tower_sliding,
+  tower_load,
+  circuit,
+  supply,
+  heat,
+  water,
+  cold,
+  rain,
+  lightning,
+  stop_person,
+  noise,
+  ways,
+  extinguishers,
+  vehicle,
+  loading,
+  inspection
+};
+inline constexpr Named<RuleName> rule_names[] = {{RuleName::lifting, "lifting"},
+                                                 {RuleName::canopy_ballast, "canopy-ballast"},
+                                                 {RuleName::canopy_sliding, "canopy-sliding"},
+                                                 {RuleName::tower_tip, "tower-tip"},
+                                                 {RuleName::tower_sliding, "tower-sliding"},
+                                                 {RuleName::tower_load, "tower-load"},
+                                                 {RuleName::circuit, "circuit"},
+                                                 {RuleName::supply, "supply"},
+                                                 {RuleName::heat, "heat"},
+                                                 {RuleName::water, "water"},
+                                                 {RuleName::cold, "cold"},
+                                                 {RuleName::rain, "rain"},
+                                                 {RuleName::lightning, "lightning"},
+                                                 {RuleName::stop_person, "stop-person"},
+                                                 {RuleName::noise, "noise"},
+                                                 {RuleName::ways, "ways"},
+                                                 {RuleName::extinguishers, "extinguishers"},
+                                                 {RuleName::vehicle, "vehicle"},
+                                                 {RuleName::loading, "loading"},
+                                                 {RuleName::inspection, "inspection"}};
+constexpr const char* name(RuleName rule) { return name_in(rule_names, rule); }
+
+/// What a finding is about, as a place in a list of the catalogue, the kit or the show: things of one name, and a
+/// circuit that is called like a tower, stay apart.
+struct Subject {
+  enum class Kind {
+    show,     ///< all of it, or its crew: no index
+    unit,     ///< Catalogue::units
+    box,      ///< Kit::cases
+    item,     ///< Kit::items
+    vehicle,  ///< Kit::vehicles
+    use,      ///< Show::uses
+    circuit,  ///< Show::circuits
+    supply,   ///< Show::supplies
+    way,      ///< Show::ways
+    heard     ///< Show::heard, the first line about somebody
+  } kind = Kind::show;
+  int index = -1;
+
+  bool operator==(const Subject&) const = default;
+};
+/// The subject that is this element of its list.
+template <class List>
+Subject subject_in(const List& list, const typename List::value_type& element, Subject::Kind kind) {
+  return {kind, static_cast<int>(&element - list.data())};
+}
 
 /// A figure of any measure that findings compare.
 using Figure = std::variant<std::monostate, Mass, Force, Speed, Pressure, Length, Power, Current, Voltage, Temperature,
@@ -56,7 +132,6 @@ struct CanopyDetail {
   std::optional<Speed> maker;
   std::optional<Speed> forecast;
   double uplift_coefficient = 0;
-  Sentence assumption;   ///< "full blockage assumed"
   Sentence improvement;  ///< "one more BAG a leg: down at 28 mph"
   std::vector<CurvePoint> curve;
   WindCard card{};
@@ -101,8 +176,7 @@ struct LegPower {
 };  ///< apparent: VA, over the power factor
 /// One power source with all its circuits.
 struct SupplyDetail {
-  int supply = 0;          ///< index in the show
-  std::string name, kind;  ///< kind: "mains", "generator" or as typed
+  std::string kind;  ///< "mains", "generator" or as typed
   std::optional<Voltage> voltage;
   int phases = 1;                   ///< 1 or 3
   std::optional<Power> rated;       ///< as typed
@@ -133,7 +207,6 @@ struct LoadBar {
 };
 /// A load as planned.
 struct LoadingDetail {
-  std::string vehicle;            ///< code
   std::vector<LoadStage> stages;  ///< departure, then each stop
   std::vector<std::pair<Length, Mass>>
       allowed;           ///< centre of the cargo, and how much of it the plates bear at every stage
@@ -146,7 +219,6 @@ struct LoadingDetail {
 };
 /// One vehicle or trailer with its load.
 struct VehicleDetail {
-  std::string vehicle;          ///< code
   Mass load;                    ///< pieces, as printed masses add up
   int pieces = 0, unknown = 0;  ///< unknown: pieces without a mass
   std::optional<Mass> people_and_fuel, empty, total, payload, gross, train, train_limit;
@@ -191,19 +263,19 @@ struct Handling {
 };
 
 struct Finding {
-  std::string rule;     ///< "lifting", "canopy-ballast": as `list rules` names them
-  std::string subject;  ///< a unit's code, or a use's name
-  Sentence about{};     ///< the subject where it is no name: "crew"
+  RuleName rule{};
+  Subject subject{};
+  Sentence called{};  ///< the subject as it is printed: a code or a name, or "crew"; empty where `says` tells it
   Outcome outcome = Outcome::not_checked;
   Figure measured, limit;
-  Sentence says;        ///< one sentence for the sheet
-  Sentence source;      ///< short name of the publication; several with "; " between
-  Sentence assumption;  ///< likewise
-  Sentence caution;
-  Place place;  ///< where the deciding value was typed
+  Sentence says{};                  ///< one sentence for the sheet
+  std::vector<Sentence> sources{};  ///< short names of publications
+  std::vector<Sentence> assumptions{};
+  Sentence caution{};
+  Place place{};  ///< where the deciding value was typed
   std::variant<std::monostate, CanopyDetail, Handling, TowerDetail, CircuitDetail, SupplyDetail, VehicleDetail,
                LoadingDetail, WeatherDetail, LightningDetail>
-      detail;
+      detail{};
 };
 
 struct Findings {

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "base/names.h"
 #include "base/quantity.h"
 #include "base/sentence.h"
 
@@ -19,6 +20,12 @@ struct Cuboid {
 /// upright: as its size is typed; turned: by a quarter, wheels down. The others only where the kit says so
 /// (Case::lies): with the longest side up, the middle one, the shortest.
 enum class Stance { upright, turned, on_end, on_side, flat };
+inline constexpr Named<Stance> stance_names[] = {{Stance::upright, "upright"},
+                                                 {Stance::turned, "turned"},
+                                                 {Stance::on_end, "on end"},
+                                                 {Stance::on_side, "on side"},
+                                                 {Stance::flat, "flat"}};
+constexpr const char* name(Stance stance) { return name_in(stance_names, stance); }
 
 /// One unit as it stands.
 struct LoadedPiece {
@@ -36,6 +43,12 @@ struct LeftOut {
   bool proved = false;  ///< no plan at all could take it, by the sum or side named
   double by = 0;        ///< SI of the want: m, m3, m2 or kg too much; 0 where not known
 };
+
+inline constexpr Named<LeftOut::Want> want_names[] = {
+    {LeftOut::Want::size, "size"},     {LeftOut::Want::door, "door"},   {LeftOut::Want::length, "length"},
+    {LeftOut::Want::volume, "volume"}, {LeftOut::Want::floor, "floor"}, {LeftOut::Want::mass, "mass"},
+    {LeftOut::Want::room, "room"}};
+constexpr const char* name(LeftOut::Want want) { return name_in(want_names, want); }
 
 /// What the checker holds against a plan, as a sentence about one unit; of a sum, without one.
 struct LoadFault {

@@ -73,7 +73,7 @@ int list_units(const ListOptions&, Desk& desk) {
 int list_rules(const ListOptions&, Desk& desk) {
   for (const Rule& rule : rules())
     desk.out << on_screen("{}\n  covers: {}\n  formula: {}\n  source: {} ({})\n  leaves out: {}\n  who decides: {}\n",
-                          rule.name, rule.covers, rule.formula, rule.source, rule.edition, rule.leaves_out,
+                          name(rule.name), rule.covers, rule.formula, rule.source, rule.edition, rule.leaves_out,
                           rule.decides);
   return 0;
 }

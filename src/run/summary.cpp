@@ -72,9 +72,9 @@ std::vector<Alike> open_findings(const Findings& findings) {
       return a.first->outcome == f.outcome && a.first->rule == f.rule && a.first->says == f.says;
     });
     if (same == out.end())
-      out.push_back({&f, f.subject});
+      out.push_back({&f, f.called.english()});
     else
-      same->subjects += ", " + f.subject;
+      same->subjects += ", " + f.called.english();
   }
   return out;
 }

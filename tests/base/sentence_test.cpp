@@ -36,15 +36,6 @@ TEST_CASE("sentences follow each other, and lists are strung") {
   CHECK(strung({said("nothing"), Sentence(), Sentence(std::string("BAG"))}, ", ").in(spanish) == "nada, BAG");
 }
 
-TEST_CASE("what was strung comes apart again, a name at its own separators too") {
-  const Sentence all = strung({as_is("EN 1; EN 2"), said("nothing"), said("{} pieces", 2)}, "; ");
-  const std::vector<Sentence> parts = all.parted("; ");
-  REQUIRE(parts.size() == 4);
-  CHECK(parts[1] == as_is("EN 2"));
-  CHECK(parts[2] == said("nothing"));
-  CHECK(Sentence().parted("; ").empty());
-}
-
 TEST_CASE("the same text is the same sentence, however it was put together") {
   Sentence a = as_is("12");
   a += as_is("3");

@@ -15,7 +15,7 @@ TEST_CASE("Enough ballast is within, with the level at which it must be down") {
   const Finding f = s.one("canopy-ballast");
   CHECK(f.outcome == Outcome::within);
   CHECK(f.says.english() == "Each leg has the 47 lb that the forecast gust of 20 mph asks. Down at 26 mph gust.");
-  CHECK(f.assumption.english() ==
+  CHECK(assumed(f) ==
         "four slopes read as two slopes; factors 0.9 and 1.5; minutes and people to bring it down not given");
   const CanopyDetail d = s.canopy();
   CHECK(d.legs.size() == 4);
@@ -103,10 +103,10 @@ TEST_CASE("What is not stated is taken on the safe side and said") {
   const Speed half = *s.canopy().down_at;
   s.show.uses[0].under = Under::not_stated;
   CHECK(*s.canopy().down_at < half);
-  CHECK(s.canopy().assumption.english().find("what is under the roof is not stated: full blockage") !=
+  CHECK(assumed(s.one("canopy-ballast")).find("what is under the roof is not stated: full blockage") !=
         std::string::npos);
   s.kit.structures[0].peak.reset();
-  CHECK(s.canopy().assumption.english().find("pitch not stated: the largest of the table") != std::string::npos);
+  CHECK(assumed(s.one("canopy-ballast")).find("pitch not stated: the largest of the table") != std::string::npos);
   s.kit.structures[0].plan_length.reset();
   CHECK(s.one("canopy-ballast").says.english() == "Not given: plan. Measure it and type it; until then it stays down.");
   CHECK(s.one("canopy-ballast").outcome == Outcome::not_checked);
@@ -138,7 +138,7 @@ TEST_CASE("Sliding: checked on known ground, not checked on grass") {
   CHECK(f.outcome == Outcome::over);
   CHECK(std::get<Speed>(f.limit) / mile_per_hour == Approx(22.9).margin(0.05));
   CHECK(*s.canopy().down_at < before);
-  CHECK(s.one("canopy-ballast").assumption.english().find("the down level comes from sliding") != std::string::npos);
+  CHECK(assumed(s.one("canopy-ballast")).find("the down level comes from sliding") != std::string::npos);
 }
 
 TEST_CASE("More gust never needs less ballast; more ballast never lowers the gust") {
@@ -251,7 +251,7 @@ TEST_CASE("Stakes count at half of what the house pulled, only in that ground") 
   stakes.each_leg = true;
   s.show.uses[0].stakes = {stakes};
   CHECK(*s.canopy().down_at == bags);
-  CHECK(s.canopy().assumption.english().find("stakes not counted: no tested hold for this ground") !=
+  CHECK(assumed(s.one("canopy-ballast")).find("stakes not counted: no tested hold for this ground") !=
         std::string::npos);
   s.kit.house.stake = TestedStake{60 * pound, "grass", "lower meadow, 2027-05-02", {}};
   CHECK(*s.canopy().down_at == bags);  // the ground is not stated
@@ -261,7 +261,7 @@ TEST_CASE("Stakes count at half of what the house pulled, only in that ground") 
   CHECK(d.legs[0].stands.english() == "1 x BAG, 1 x stake");
   CHECK(d.legs[0].staked / pound == Approx(30));
   CHECK(d.legs[0].actual / pound == Approx(60));
-  CHECK(d.assumption.english().find("stakes at half their tested hold (lower meadow, 2027-05-02)") !=
+  CHECK(assumed(s.one("canopy-ballast")).find("stakes at half their tested hold (lower meadow, 2027-05-02)") !=
         std::string::npos);
   s.show.uses[0].stakes.clear();
   s.bags_a_leg = 2;
@@ -301,7 +301,7 @@ TEST_CASE("A house's own friction counts at half, only on that ground") {
   s.kit.house.friction = {{0.4, "grass", "lower meadow, wet, 2027-05-02", {}}};
   const Finding f = s.one("canopy-sliding");
   CHECK(f.outcome == Outcome::within);
-  CHECK(f.assumption.english() ==
+  CHECK(assumed(f) ==
         "friction 0.2, half of what the house tested (lower meadow, wet, 2027-05-02); factors 0.9 and 1.5");
   CHECK(s.canopy().card.sliding_known);
   const Speed grass = std::get<Speed>(f.limit);
@@ -330,7 +330,7 @@ TEST_CASE("No friction is published for what may be wet; a house's own test stan
   s.show.site.ground = given<std::string>("concrete");
   s.show.forecast->rain = given(40.0);
   CHECK(s.one("canopy-sliding").outcome == Outcome::within);
-  CHECK(s.one("canopy-sliding").assumption.english().find("the ground is dry") != std::string::npos);
+  CHECK(assumed(s.one("canopy-sliding")).find("the ground is dry") != std::string::npos);
   s.show.forecast->rain = given(50.0);
   CHECK(s.one("canopy-sliding").outcome == Outcome::not_checked);
   CHECK(s.one("canopy-sliding")

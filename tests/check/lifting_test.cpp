@@ -92,15 +92,15 @@ TEST_CASE("A show with fewer people than a lift asks for is told, once") {
   const auto told = [&] {
     std::string all;
     for (const Finding& f : s.check().list)
-      if (f.rule == "lifting" && f.says.english().find("the show has") != std::string::npos)
-        all += std::string(name(f.outcome)) + ": " + f.says.english() + " " + f.assumption.english() + "\n";
+      if (name(f.rule) == std::string("lifting") && f.says.english().find("the show has") != std::string::npos)
+        all += std::string(name(f.outcome)) + ": " + f.says.english() + " " + assumed(f) + "\n";
     return all;
   };
   s.show.crew.reset();
   CHECK(told().empty());
   s.show.crew = given(1);
   s.show.volunteers.reset();
-  const std::string code = s.one("lifting").subject;
+  const std::string code = s.one("lifting").called.english();
   CHECK(told() == "over limit: " + code +
                       " must be lifted by 2 or more people; the show has 1. volunteers not stated: none counted\n");
   s.show.volunteers = given(0);
@@ -114,12 +114,11 @@ TEST_CASE("A house limit above the published screen is said to be so") {
   s.kit.house.lift.one = given(50 * pound);
   s.kit.cases[0].weighed = given(45 * pound);
   CHECK(s.one("lifting").outcome == Outcome::within);
-  CHECK(s.one("lifting").source.english() == "house limit");
-  CHECK(s.one("lifting").assumption.english() ==
-        "house limit of 50 lb for one person, above the published screen of 35 lb");
+  CHECK(s.one("lifting").sources == std::vector{said("house limit")});
+  CHECK(assumed(s.one("lifting")) == "house limit of 50 lb for one person, above the published screen of 35 lb");
   s.kit.house.lift.one = given(34 * pound);
   s.kit.cases[0].weighed = given(30 * pound);
-  CHECK(s.one("lifting").assumption.empty());
+  CHECK(s.one("lifting").assumptions.empty());
 }
 
 TEST_CASE("More mass never needs fewer people") {

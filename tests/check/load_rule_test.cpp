@@ -16,7 +16,7 @@ Finding loading_of(SmallLoad& small, const char* name = "loading") {
   const Catalogue c = make_catalogue(small.kit);
   judge_loading(c, small.show, plan, *plan.loading);
   for (const Finding& f : check_all(c, small.show, plan).list)
-    if (f.rule == name) return f;
+    if (dunnage::name(f.rule) == std::string_view(name)) return f;
   return {};
 }
 }  // namespace
@@ -132,8 +132,9 @@ TEST_CASE("What goes in no vehicle at all is said") {
   plan.loading = small.loading;
   plan.loading->unsized = {small.unit_of("TENT-1"), small.unit_of("TENT-2")};
   Findings findings = check_all(make_catalogue(small.kit), small.show, plan);
-  const auto last = std::find_if(findings.list.begin(), findings.list.end(),
-                                 [](const Finding& f) { return f.rule == "loading" && f.subject.empty(); });
+  const auto last = std::find_if(findings.list.begin(), findings.list.end(), [](const Finding& f) {
+    return name(f.rule) == std::string("loading") && f.called.empty();
+  });
   REQUIRE(last != findings.list.end());
   CHECK(last->outcome == Outcome::not_checked);
   CHECK(last->says.english() == "Goes, and in no vehicle: TENT-1, TENT-2. Type its size and its vehicle.");

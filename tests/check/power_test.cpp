@@ -105,7 +105,7 @@ TEST_CASE("Metric cable by cross-section, and the limit of the standard") {
   CHECK(*row(s).drop / volt == Approx(9.75).margin(0.005));  // as the published-rows test
   CHECK(row(s).drop_method == "IEC 60364-5-52 Annex G");
   CHECK(row(s).drop_limit == Approx(0.05));
-  CHECK(s.one("circuit").assumption.english().find("power factor 0.8; no ampacity known") != std::string::npos);
+  CHECK(assumed(s.one("circuit")).find("power factor 0.8; no ampacity known") != std::string::npos);
 }
 
 TEST_CASE("What is missing is named, and nothing is within without it") {
@@ -243,7 +243,8 @@ TEST_CASE("What draws power and is on no circuit is told, and so is a cord that 
   const auto told_of = [&] {
     std::vector<std::string> told;
     for (const Finding& f : s.check().list)
-      if (f.rule == "circuit") told.push_back(name(f.outcome) + std::string(": ") + f.says.english());
+      if (name(f.rule) == std::string("circuit"))
+        told.push_back(name(f.outcome) + std::string(": ") + f.says.english());
     return told;
   };
   const std::vector<std::string> told = told_of();

@@ -32,6 +32,9 @@ inline Plan all_go(const Catalogue& c) {
 }
 
 /// A square canopy of 10 ft with four legs and a maker's limit, ten bags, nothing assigned; outdoors.
+/// What a finding takes for granted, on one line.
+inline std::string assumed(const Finding& finding) { return strung(finding.assumptions, "; ").english(); }
+
 struct SmallShow {
   Kit kit;
   Show show;
@@ -85,10 +88,12 @@ struct SmallShow {
   }
   Finding one(std::string_view rule) const {
     for (const Finding& f : check().list)
-      if (f.rule == rule && (rule != "lifting" || f.subject == kit.cases.front().code.value + "-1" ||
-                             f.subject == kit.cases.front().code.value))
-        return f;
+      if (name(f.rule) == rule && f.subject.index <= 0) return f;
     return {};
+  }
+  bool told(std::string_view rule) const {
+    const Findings all = check();
+    return std::any_of(all.list.begin(), all.list.end(), [&](const Finding& f) { return name(f.rule) == rule; });
   }
   CanopyDetail canopy() const { return std::get<CanopyDetail>(one("canopy-ballast").detail); }
 };

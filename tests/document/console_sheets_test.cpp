@@ -33,12 +33,12 @@ struct PoweredHouse : SmallHouse {
     desk.name = "Desk";
     desk.missing = {said("protection")};
     SupplyDetail detail;
-    detail.name = "pedestal";
     detail.circuits = {stage, desk};
     detail.tests = {said("Press it.")};
     Finding finding;
-    finding.rule = "supply";
-    finding.subject = "pedestal";
+    finding.rule = RuleName::supply;
+    finding.subject = {Subject::Kind::supply, 0};
+    finding.called = as_is("pedestal");
     finding.detail = detail;
     finding.outcome = Outcome::not_checked;
     finding.says = said("Not given: protection.");

@@ -38,11 +38,10 @@ struct PlannedHouse : SmallHouse {
                       {unit_of("BAG-3"), box_at(0.85, 0.5, 0, 0.3, 0.5, 0.2), Stance::turned, 2, 0}};
     plan.loading = Loading{{loading}, {}};
     Finding finding;
-    finding.rule = "loading";
-    finding.subject = "VAN";
+    finding.rule = RuleName::loading;
+    finding.subject = {Subject::Kind::vehicle, 0};
     finding.outcome = Outcome::within;
     LoadingDetail detail;
-    detail.vehicle = "VAN";
     detail.tie_downs = 1;
     detail.blocked = true;
     detail.length = 1.15 * unit::metre;

@@ -9,17 +9,18 @@ using namespace dunnage;
 
 namespace {
 
-Finding canopy_finding(std::string subject, Outcome outcome, Speed down) {
+Finding canopy_finding(int use, std::string called, Outcome outcome, Speed down) {
   CanopyDetail detail;
   detail.down_at = down;
   detail.legs = {{"N", as_is("2 x BAG"), {}, {}, false, 0, {}}, {"S", as_is("1 x BAG"), {}, {}, false, 0, {}}};
   Finding finding;
-  finding.rule = "canopy-ballast";
-  finding.subject = std::move(subject);
+  finding.rule = RuleName::canopy_ballast;
+  finding.subject = {Subject::Kind::use, use};
+  finding.called = std::move(called);
   finding.outcome = outcome;
   finding.limit = down;
   finding.says = said("Each leg needs 42 lb.");
-  finding.source = said("A; B");
+  finding.sources = {said("A"), said("B")};
   finding.caution = said("Tied tight.");
   finding.detail = detail;
   return finding;
@@ -42,23 +43,41 @@ Section walk(const SmallHouse& house) { return made(safety_walk(house.context())
 TEST_CASE("a structure's line says what stands on each leg and how each rule came out") {
   SmallHouse house;
   house.show.uses = {small_use("desk canopy")};
-  Finding sliding = canopy_finding("desk canopy", Outcome::not_checked, 90 * unit::mile_per_hour);
-  sliding.rule = "canopy-sliding";
+  Finding sliding = canopy_finding(0, "desk canopy", Outcome::not_checked, 90 * unit::mile_per_hour);
+  sliding.rule = RuleName::canopy_sliding;
   sliding.detail = {};
-  house.findings.list = {canopy_finding("desk canopy", Outcome::over, 14.9 * unit::mile_per_hour), sliding};
+  house.findings.list = {canopy_finding(0, "desk canopy", Outcome::over, 14.9 * unit::mile_per_hour), sliding};
   const std::string stops = block_text(walk(house), "stops");
   CHECK(stops.find("  desk canopy, Front of house: N 2 x BAG; S 1 x BAG; walls N; half full under the roof; "
                    "DOWN at 14 mph gust | "
                    "over limit: ballast/NOT CHECKED: sliding | [ ] | [ ]") != std::string::npos);
 }
 
+TEST_CASE("what is called like a structure keeps its own line, and two structures of one name their own state") {
+  SmallHouse house;
+  house.show.uses = {small_use("left tower"), small_use("left tower")};
+  Finding circuit;
+  circuit.rule = RuleName::circuit;
+  circuit.subject = {Subject::Kind::circuit, 0};
+  circuit.called = as_is("left tower");
+  circuit.outcome = Outcome::over;
+  circuit.says = said("More than its breaker takes: move load to another circuit.");
+  house.findings.list = {canopy_finding(0, "left tower", Outcome::within, 20 * unit::mile_per_hour),
+                         canopy_finding(1, "left tower", Outcome::over, 14 * unit::mile_per_hour), circuit};
+  const std::string stops = block_text(walk(house), "stops");
+  CHECK(stops.find("left tower: More than its breaker takes: move load to another circuit. | over limit") !=
+        std::string::npos);
+  CHECK(stops.find("DOWN at 20 mph gust | within limit") != std::string::npos);
+  CHECK(stops.find("DOWN at 14 mph gust | over limit") != std::string::npos);
+}
+
 TEST_CASE("gusts to come down at stand in the frame, the lowest first, rounded down") {
   SmallHouse house;
   house.show.uses = {small_use("one"), small_use("two"), small_use("three")};
-  Finding unknown = canopy_finding("three", Outcome::not_checked, {});
+  Finding unknown = canopy_finding(2, "three", Outcome::not_checked, {});
   unknown.detail = {};
-  house.findings.list = {canopy_finding("one", Outcome::within, 25.4 * unit::mile_per_hour),
-                         canopy_finding("two", Outcome::within, 14.9 * unit::mile_per_hour), unknown};
+  house.findings.list = {canopy_finding(0, "one", Outcome::within, 25.4 * unit::mile_per_hour),
+                         canopy_finding(1, "two", Outcome::within, 14.9 * unit::mile_per_hour), unknown};
   CHECK(down_words(house.context()) == "14 mph two; 25 mph one; NOT CHECKED three");
 }
 
@@ -66,7 +85,7 @@ TEST_CASE("a structure that no rule looked at is not checked; one that no rule a
   SmallHouse house;
   house.show.uses = {small_use("canopy")};
   CHECK(block_text(walk(house), "stops").find("under the roof | NOT CHECKED |") != std::string::npos);
-  house.findings.list = {canopy_finding("canopy", Outcome::does_not_apply, {})};
+  house.findings.list = {canopy_finding(0, "canopy", Outcome::does_not_apply, {})};
   CHECK(block_text(walk(house), "stops").find("under the roof | does not apply/Each leg needs 42 lb. |") !=
         std::string::npos);
 }
@@ -75,7 +94,7 @@ TEST_CASE("what is over a limit is told first and in full, what was not checked 
   SmallHouse house;
   for (int i = 0; i < 6; ++i) {
     Finding finding;
-    finding.rule = "rule";
+    finding.rule = RuleName::ways;
     finding.outcome = Outcome::over;
     finding.says = said("Reason {}.", i);
     house.findings.list.push_back(finding);
@@ -87,9 +106,9 @@ TEST_CASE("what is over a limit is told first and in full, what was not checked 
   house.findings.list.resize(1);
   for (const char* name : {"gate", "ramp", "gate"}) {
     Finding finding;
-    finding.rule = "rule";
+    finding.rule = RuleName::ways;
     finding.outcome = Outcome::not_checked;
-    finding.subject = name;
+    finding.called = std::string(name);
     house.findings.list.push_back(finding);
   }
   CHECK(block_text(walk(house), "decide-first") ==
@@ -100,8 +119,9 @@ TEST_CASE("the worst lifts: what only an aid moves before what is near its limit
   SmallHouse house;
   const auto lift = [&](int unit, Outcome outcome, double mass) {
     Finding finding;
-    finding.rule = "lifting";
-    finding.subject = house.catalogue.units[static_cast<std::size_t>(unit)].code;
+    finding.rule = RuleName::lifting;
+    finding.subject = {Subject::Kind::unit, unit};
+    finding.called = house.catalogue.units[static_cast<std::size_t>(unit)].code;
     finding.outcome = outcome;
     finding.measured = mass * unit::pound;
     finding.limit = 100 * unit::pound;

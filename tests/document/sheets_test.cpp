@@ -153,15 +153,15 @@ TEST_CASE("the cover puts what is wrong first and never says that all is well wh
   shortage.because = said("input 4");
   house.plan.shortages = {shortage};
   Finding over;
-  over.rule = "lifting";
-  over.subject = "BAG-1";
+  over.rule = RuleName::lifting;
+  over.called = as_is("BAG-1");
   over.outcome = Outcome::over;
   over.says = said("Beyond 30 lb by hand.");
   Finding unchecked = over;
   unchecked.outcome = Outcome::not_checked;
   unchecked.says = said("Its mass is not given.");
   Finding again = unchecked;
-  again.subject = "BAG-3";
+  again.called = as_is("BAG-3");
   house.findings.list = {over, unchecked, again};
   const Section section = made(cover(house.context())).sections[0];
   CHECK(block_text(section, "over") == "over: OVER LIMIT\n  BAG-1: Beyond 30 lb by hand.");

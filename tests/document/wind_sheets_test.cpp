@@ -26,8 +26,8 @@ struct WindyHouse : SmallHouse {
     show.forecast->gust = given(16 * mph);
     show.uses = {use("desk canopy"), use("stage canopy")};
     show.uses[0].walls = {typed("N")};
-    findings.list = {finding("desk canopy", 14 * mph, Outcome::over),
-                     finding("stage canopy", 25 * mph, Outcome::within)};
+    findings.list = {finding(0, "desk canopy", 14 * mph, Outcome::over),
+                     finding(1, "stage canopy", 25 * mph, Outcome::within)};
   }
   static Use use(const std::string& name) {
     Use out;
@@ -35,7 +35,7 @@ struct WindyHouse : SmallHouse {
     out.as = typed(name);
     return out;
   }
-  static Finding finding(const std::string& name, Speed down, Outcome outcome) {
+  static Finding finding(int use, const std::string& name, Speed down, Outcome outcome) {
     CanopyDetail detail;
     detail.down_at = detail.card.down = down;
     detail.card.start = down * 0.8;
@@ -58,8 +58,9 @@ struct WindyHouse : SmallHouse {
                              {}});
     for (int v = 1; v < 40; ++v) detail.curve.push_back({v * mph, 400.0 / (v * v)});
     Finding out;
-    out.rule = "canopy-ballast";
-    out.subject = name;
+    out.rule = RuleName::canopy_ballast;
+    out.subject = {Subject::Kind::use, use};
+    out.called = name;
     out.outcome = outcome;
     out.limit = 99 * mph;  // the level to come down at is the detail's, never this
     out.says = said("Sentence of {}.", name);
@@ -200,7 +201,7 @@ TEST_CASE("indoors there is nothing to watch, and the sheets say why they are no
 TEST_CASE("lightning by count and by distance, and who alone restarts") {
   WindyHouse house;
   Finding storm;
-  storm.rule = "lightning";
+  storm.rule = RuleName::lightning;
   storm.outcome = Outcome::within;
   LightningDetail detail;
   detail.clear_from = 20.2 * unit::mile;
