@@ -11,7 +11,7 @@ double rounded(double count, Rounding way) { return way == Rounding::up ? steps_
 
 std::string per_cent(double share, Rounding way) { return plain(rounded(share * 1000, way) / 10, 1) + " %"; }
 
-picture::State state_of(Outcome outcome) {
+picture::State branch_state(Outcome outcome) {
   if (outcome == Outcome::within) return picture::State::enough;
   return outcome == Outcome::over ? picture::State::lacking : picture::State::unknown;
 }
@@ -51,7 +51,7 @@ picture::Branch branch_of(const Context& context, const CircuitRow& row) {
                                         : words("power.drop-unknown"));
   branch.loads = row.feeds.size() > most_lines ? std::vector{in_one_run(row.feeds)} : row.feeds;
   branch.loads.push_back(drawn_words(context, row));
-  branch.state = state_of(row.outcome);
+  branch.state = branch_state(row.outcome);
   branch.says = outcome_words(words, row.outcome);
   return branch;
 }

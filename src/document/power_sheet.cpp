@@ -11,7 +11,7 @@
 namespace dunnage {
 namespace {
 
-constexpr std::size_t lines_an_outcome = 6;
+constexpr std::size_t lines_a_notice = 6;
 
 /// A supply with what the checks found of it and of its circuits.
 struct Source {
@@ -45,7 +45,7 @@ std::vector<std::string> lines_of(const Context& context, const Source& source, 
   for (const Finding* finding : source.all)
     if (finding->outcome == outcome) lines.push_back(said(*finding, context.words));
   if (outcome == Outcome::not_checked && !source.detail) lines.push_back(context.words("power.no-check"));
-  return first_lines(std::move(lines), lines_an_outcome, context.words);
+  return first_lines(std::move(lines), lines_a_notice, context.words);
 }
 
 block::Facts supply_facts(const Context& context, const Source& source) {
