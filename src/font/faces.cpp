@@ -59,7 +59,7 @@ FaceMetrics measured(FT_Face face) {
 std::string read_font(const FaceFile& file) {
   constexpr std::size_t most = 64u * 1024 * 1024;
   FileBytes read = file_bytes(file.file, most);
-  if (read.fault != FileBytes::Fault::none)
+  if (read.fault != FileBytes::Fault::none || read.bytes.empty())
     throw WorldError("cannot read the font file " + file.file.string() + " (face \"" + file.role +
                      "\"): stage the fonts again");
   return std::move(read.bytes);

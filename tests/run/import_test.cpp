@@ -154,12 +154,12 @@ TEST_CASE("6: no codes, no forms, the same name twice") {
 TEST_CASE("7: values that cannot be: each is kept in words beside its row") {
   const Imported i = import(
       "Code,Name,Type,Weight "
-      "(lb),Size,Wheels,Qty,Inspection\nA,One,hatbox,99999,29x21,maybe,0,3/4/"
+      "(lb),Size,Wheels,Qty,Inspection\nA,One,tinware,99999,29x21,maybe,0,3/4/"
       "2027\nA,Two,bag,5,,,,\nB,Three,bag,heavy,,,,\n");
   CHECK(i.ran.code == 2);
   CHECK(i.lost.empty());
   CHECK(has(i.toml, "# weighed = \"99999 lb\""));
-  CHECK(has(i.toml, "# Type: hatbox"));
+  CHECK(has(i.toml, "# Type: tinware"));
   CHECK(has(i.toml, "# count = 0"));
   CHECK(has(i.toml, "# code = \"A\"\n# name = \"Two\""));
   CHECK(has(i.ran.err, ":2:15: warning: \"weighed\" is out of range"));
