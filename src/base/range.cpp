@@ -65,8 +65,8 @@ const UnitName& unit_of(const Range& range) {
 bool within(const Range& range, double si) {
   const UnitName& unit = unit_of(range);
   const double value = (si - unit.offset) / unit.factor;
-  const double slack = 1e-9 * (range.high - range.low);  // 10 m in feet and back is still 10 m
-  return value >= range.low - slack && value <= range.high + slack;
+  const double give = 1e-9 * (range.high - range.low);  // 10 m in feet and back is still 10 m
+  return value >= range.low - give && value <= range.high + give;
 }
 
 std::string words(const Range& range) {

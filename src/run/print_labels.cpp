@@ -113,8 +113,8 @@ void check_number(std::size_t labels, const Stock& stock) {
 /// page.
 Stock shifted(Stock stock, std::pair<Paper, Paper> by) {
   const auto stays = [&](Paper first, Paper pitch, int count, Paper side, Paper page) {
-    const Paper slack = 1e-6 * unit::paper_mm;
-    return first + stock.inner > -slack && first + pitch * (count - 1) + side - stock.inner < page + slack;
+    const Paper give = 1e-6 * unit::paper_mm;
+    return first + stock.inner > -give && first + pitch * (count - 1) + side - stock.inner < page + give;
   };
   stock.left += by.first;
   stock.top += by.second;
