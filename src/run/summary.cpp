@@ -118,7 +118,7 @@ std::string summary(const Catalogue&, const Plan& plan, const Findings& findings
     elsewhere += f.outcome == Outcome::does_not_apply;
   }
   for (const Alike& alike : open_findings(findings))
-    out += on_screen("{}: {}{}{}: {}{}\n", name(alike.first->outcome), alike.first->rule,
+    out += on_screen("{}: {}{}{}: {}{}\n", name(alike.first->outcome), name(alike.first->rule),
                      alike.subjects.empty() ? "" : ", ", alike.subjects, alike.first->says.english(),
                      at(alike.first->place));
   for (const Sentence& remark : plan.remarks) out += "remark: " + remark.english() + "\n";
