@@ -198,15 +198,26 @@ std::vector<std::string> not_applying(const Context& context) {
   return lines;
 }
 
+/// Which sentence tells what is known of the choice of cases. What is not weighed comes first: nothing is proved of it.
+const char* proof_key(const CoverReport& cover) {
+  if (cover.units == 0) return "cover.nothing-chosen";
+  if (cover.unweighed > 0) return "cover.unweighed";
+  if (!cover.short_proved) return "cover.not-proved-short";
+  if (cover.by_units) return cover.proved ? "cover.proved-fewest" : "cover.not-proved-fewest";
+  if (!cover.proved) return "cover.not-proved";
+  return cover.unweighed_left > 0 ? "cover.proved-weighed" : "cover.proved";
+}
+
 /// How good the choice of cases for the show's demands is known to be.
 std::string proof_words(const Context& context) {
   const CoverReport& cover = context.plan.cover;
-  if (cover.mass <= Mass()) return context.words("cover.nothing-chosen");
-  const std::string mass = print(cover.mass, context.units, Rounding::up).text();
-  if (cover.proved) return context.words.say("cover.proved", {{"mass", mass}});
-  return context.words.say(
-      "cover.not-proved",
-      {{"mass", mass}, {"heavier", print(cover.mass - cover.bound, context.units, Rounding::up).text()}});
+  return context.words.say(proof_key(cover),
+                           {{"mass", print(cover.mass, context.units, Rounding::up).text()},
+                            {"heavier", print(cover.mass - cover.bound, context.units, Rounding::up).text()},
+                            {"units", std::to_string(cover.units)},
+                            {"more", std::to_string(cover.units - cover.units_bound)},
+                            {"unweighed", std::to_string(cover.unweighed)},
+                            {"left", std::to_string(cover.unweighed_left)}});
 }
 
 }  // namespace

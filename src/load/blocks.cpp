@@ -13,7 +13,9 @@ constexpr int most_ruled = 60;  // boxes in a block of which rules are asked: th
 std::int64_t hull(const Spot& size) { return std::int64_t{size[0]} * size[1] * size[2]; }
 
 bool inside(const Spot& size, const Spot& room) {
-  return size[0] <= room[0] && size[1] <= room[1] && size[2] <= room[2];
+  for (std::size_t k = 0; k < 3; ++k)
+    if (size[k] > std::min(room[k], longest_side)) return false;
+  return true;
 }
 
 class BlockMaker {

@@ -9,6 +9,9 @@
 
 namespace dunnage {
 
+/// No block is longer, wider or higher: sizes are packed side by side into one word.
+inline constexpr int longest_side = 32'766;
+
 /// How many of one box a block takes.
 struct BlockNeed {
   int box = 0, count = 0;

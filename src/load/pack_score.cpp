@@ -16,10 +16,10 @@ struct Patch {
   int from, to, low, high, away;
 };
 
-int shared(const Patch& p, int along, int up) {
+std::int64_t shared(const Patch& p, int along, int up) {
   const int a = std::min(p.to, along) - std::max(p.from, 0);
   const int b = std::min(p.high, up) - std::max(p.low, 0);
-  return a > 0 && b > 0 ? a * b : 0;
+  return a > 0 && b > 0 ? std::int64_t{a} * b : 0;
 }
 
 /// The neighbours of one space, for all blocks that are tried in it.
@@ -41,7 +41,7 @@ class Surroundings {
     if (room_[2] - space_.lo[2] - height <= near_[2]) sum += std::int64_t{length} * width;
     for (int axis = 0; axis < 2; ++axis) {
       const int along = side[1 - axis];
-      const int face = along * height;
+      const std::int64_t face = std::int64_t{along} * height;
       sum += wall_[axis] ? face : covered(close_[axis], closes_[axis], along, height, face);
       const int end = far_end(axis);
       if (end - side[axis] <= near_[axis])
@@ -62,14 +62,14 @@ class Surroundings {
     return axis == 1 && mirrored_ ? space_.hi[1] : room_[static_cast<std::size_t>(axis)] - space_.lo[axis];
   }
 
-  static int covered(const Patch* patches, int count, int along, int up, int face) {
-    int sum = 0;
+  static std::int64_t covered(const Patch* patches, int count, int along, int up, std::int64_t face) {
+    std::int64_t sum = 0;
     for (int i = 0; i < count; ++i) sum += shared(patches[i], along, up);
     return std::min(sum, face);
   }
 
-  int reached(int axis, int side, int along, int up, int face) const {
-    int sum = 0;
+  std::int64_t reached(int axis, int side, int along, int up, std::int64_t face) const {
+    std::int64_t sum = 0;
     for (int i = 0; i < fars_[axis]; ++i) {
       const Patch& p = far_[axis][i];
       if (p.away - side <= near_[axis] && p.away >= side) sum += shared(p, along, up);
@@ -160,7 +160,7 @@ void best_blocks(const PackGround& ground, PackState& state, const NextSpace& ne
   const FreeSpace& s = next.space;
   const int space[3] = {s.hi[0] - s.lo[0], s.hi[1] - s.lo[1], s.hi[2] - s.lo[2]};
   const double whole = static_cast<double>(space[0]) * space[1] * space[2];
-  const SizeKey key = size_key(space[0], space[1], space[2], 0xFFFF) | key_guards;
+  const SizeKey key = space_key(space[0], space[1], space[2]);
   const Surroundings around(ground, state, next);
   const double* worth = ground.worth.data();
   SizeKey* list = state.list.data();
@@ -173,7 +173,7 @@ void best_blocks(const PackGround& ground, PackState& state, const NextSpace& ne
     const int block = static_cast<int>(list[i] & 0xFFFF);
     if (worth[block] <= bar) break;
     if (!enough_left(ground, state, block)) {
-      list[i] = size_key(0x7FFF, 0x7FFF, 0x7FFF, block);  // fits nowhere from now on
+      list[i] = size_key(fits_nowhere, fits_nowhere, fits_nowhere, block);
       continue;
     }
     ++tried;

@@ -121,7 +121,7 @@ void add_up(const PackGround& ground, PackState& state, std::size_t axis) {
 }  // namespace
 
 bool of_use(const PackGround& ground, const PackState& state, const FreeSpace& s) {
-  const SizeKey key = size_key(s.hi[0] - s.lo[0], s.hi[1] - s.lo[1], s.hi[2] - s.lo[2], 0xFFFF) | key_guards;
+  const SizeKey key = space_key(s.hi[0] - s.lo[0], s.hi[1] - s.lo[1], s.hi[2] - s.lo[2]);
   for (std::size_t b = 0; b < state.left.size(); ++b) {
     if (state.left[b] == 0) continue;
     for (const SizeKey box : ground.box_keys[b])
@@ -147,7 +147,9 @@ PackGround make_ground(const PackProblem& problem) {
     g.list.push_back(size_key(g.blocks[i].size[0], g.blocks[i].size[1], g.blocks[i].size[2], static_cast<int>(i)));
   for (const PackBox& box : problem.boxes) {
     g.box_keys.emplace_back();
-    for (const PackStance& s : box.stances) g.box_keys.back().push_back(size_key(s.size[0], s.size[1], s.size[2], 0));
+    for (const PackStance& s : box.stances)
+      if (*std::max_element(s.size.begin(), s.size.end()) <= longest_side)
+        g.box_keys.back().push_back(size_key(s.size[0], s.size[1], s.size[2], 0));
     for (std::size_t axis = 0; axis < 3; ++axis) {
       std::vector<int> sizes;
       for (const PackStance& s : box.stances) sizes.push_back(s.size[axis]);

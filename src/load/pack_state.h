@@ -2,6 +2,7 @@
 // A half-filled room: what stands, what is left, which spaces are free and level below.
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <cstdint>
 #include <vector>
@@ -17,12 +18,21 @@ struct FreeSpace {
 };
 
 /// Sizes side by side in one word, so that one subtraction says whether a block fits a space: from the low end 16 bits
-/// for its index, then three times 15 bits and a guard.
+/// for its index, then three times 15 bits and a guard. No block has a side of more than `longest_side`, so that a
+/// space that is longer takes whatever one of that length takes.
 using SizeKey = std::uint64_t;
+inline constexpr int fits_nowhere = longest_side + 1;
+static_assert(fits_nowhere < 1 << 15);
 inline constexpr SizeKey key_guards = (SizeKey{1} << 31) | (SizeKey{1} << 47) | (SizeKey{1} << 63);
 inline SizeKey size_key(int length, int width, int height, int index) {
   return static_cast<SizeKey>(index) | static_cast<SizeKey>(length) << 16 | static_cast<SizeKey>(width) << 32 |
          static_cast<SizeKey>(height) << 48;
+}
+/// A space as key_fits() compares it with blocks.
+inline SizeKey space_key(int length, int width, int height) {
+  return size_key(std::min(length, longest_side), std::min(width, longest_side), std::min(height, longest_side),
+                  0xFFFF) |
+         key_guards;
 }
 inline bool key_fits(SizeKey small, SizeKey large_with_guards) {
   return ((large_with_guards - small) & key_guards) == key_guards;

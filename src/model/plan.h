@@ -77,10 +77,16 @@ struct Shortage {
 std::string amount_words(const Shortage& shortage, int count, UnitSystem units);
 
 struct CoverReport {
-  Mass mass;  ///< of the units sent only to cover demands
-  bool proved = false;
-  Mass bound;  ///< no cover can be lighter than this
+  Mass mass;            ///< of the units sent only to cover demands, as far as it is known
+  bool proved = false;  ///< nothing that covers as much is less, by mass or, `by_units`, in number
+  Mass bound;           ///< nothing that covers as much, with as few units that are not weighed, can be lighter
   long nodes = 0;
+  int units = 0;             ///< that were sent only to cover demands
+  int unweighed = 0;         ///< of these, whose mass is not known
+  int unweighed_left = 0;    ///< that could have had a part, and whose mass is not known
+  bool by_units = false;     ///< the fewest units, and of these the lightest
+  int units_bound = 0;       ///< no fewer can cover as much
+  bool short_proved = true;  ///< no cover leaves less missing
 };
 
 /// Ballast of one use, resolved to units. leg -1: placed by `at`.

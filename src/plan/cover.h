@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Which further whole cases cover what the show asks for, least mass first: one integer model, solved exactly.
+// Which further whole cases cover what the show asks for, least mass first: one integer model, solved exactly or, where
+// that is too much work, to a gap that is told.
 #pragma once
 
 #include "plan/demand_group.h"
@@ -7,9 +8,10 @@
 
 namespace dunnage {
 
-/// Demands with no units of their own yet are covered from pieces of units that go anyway, then by the
-/// units of least total mass, then the fewest, then least waste of length, then in order of code (units first
-/// where the kit says so). What no owned unit can serve is `missing`.
-Cover find_cover(const Draft& draft);
+/// Demands with no units of their own yet are covered from pieces of units that go anyway, then by other units: with
+/// as little missing as possible, then with the fewest units whose mass is not known, then of least total mass, then
+/// the fewest, then with least waste of length, then in order of code (fewest units before mass where the kit says so).
+/// What no owned unit can serve is `missing`. `effort` 1 is some seconds of work at most, counted in steps.
+Cover find_cover(const Draft& draft, double effort = 1);
 
 }  // namespace dunnage

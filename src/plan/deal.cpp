@@ -138,8 +138,17 @@ Sentence nearest_owned(const Draft& draft, const DemandGroup& group, const std::
   if (group.kind.way == Way::each && group.kind.length && longest && longest->length->value < group.kind.length->value)
     return said("the longest owned is {} ({}): stand nearer, or borrow one that reaches", longest->code.value,
                 longest->name.value);
-  return cases.empty() ? said("nothing owned serves it: borrow or hire it")
-                       : said("all that is owned goes already: borrow, hire, or want fewer");
+  if (cases.empty()) return said("nothing owned serves it: borrow or hire it");
+  const bool all_go = std::all_of(cases.begin(), cases.end(), [&](int k) {
+    const auto [first, last] = c.units_of[static_cast<std::size_t>(k)];
+    for (int u = first; u < last; ++u)
+      if (!draft.goes(u)) return false;
+    return true;
+  });
+  return all_go ? said("all that is owned goes already: borrow, hire, or want fewer")
+                : said(
+                      "more is owned, but it does not serve here or lacks what it needs in turn: borrow, hire, or want "
+                      "fewer");
 }
 
 /// "input 4 (Ana, voice) asks for vocal-dynamic", "the show asks for table: for the desk".

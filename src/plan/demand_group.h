@@ -11,8 +11,9 @@ namespace dunnage {
 /// Demands that are alike: the same word, way and reach.
 struct DemandGroup {
   Asked kind;
-  int asked = 0;  ///< pieces, metres or litres, after the site's
-  std::vector<Option> options;
+  int asked = 0;                ///< pieces, metres or litres, after the site's
+  std::vector<Option> options;  ///< in a cover also what its chains came to
+  std::vector<Chain> chains;
   std::vector<long> used;  ///< by option: how often the cover uses it
   long missing = 0;
 };

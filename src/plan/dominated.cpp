@@ -23,6 +23,12 @@ std::set<int> counted_items(const Build& b) {
   for (const DemandGroup& group : b.cover.groups)
     for (const Option& option : group.options)
       for (const auto& piece : option.pieces) out.insert(piece.first);
+  for (const DemandGroup& group : b.cover.groups)
+    for (const Chain& chain : group.chains) {
+      for (const Chain::Kind& kind : chain.kinds)
+        if (kind.item >= 0) out.insert(kind.item);
+      if (chain.joint >= 0) out.insert(chain.joint);
+    }
   return out;
 }
 
@@ -60,6 +66,10 @@ std::set<int> whole_cases(const Build& b) {
   for (const DemandGroup& group : b.cover.groups)
     for (const Option& option : group.options)
       for (const auto& unit : option.units) out.insert(unit.first);
+  for (const DemandGroup& group : b.cover.groups)
+    for (const Chain& chain : group.chains)
+      for (const Chain::Kind& kind : chain.kinds)
+        if (kind.item < 0) out.insert(kind.case_index);
   for (const Candidate& candidate : b.candidates)
     for (const Need& need : c.kit.cases[static_cast<std::size_t>(candidate.case_index)].needs)
       if (const int k = c.case_index(need.code.value); k >= 0) out.insert(k);
@@ -128,6 +138,7 @@ std::vector<int> dominated(const Build& b, const std::vector<double>& known, con
   auto column = [&](std::size_t i) { return static_cast<std::size_t>(b.candidates[i].column); };
   for (std::size_t i = 0; i < b.candidates.size(); ++i) {
     const Candidate& worse = b.candidates[i];
+    if (c.kit.cases[static_cast<std::size_t>(worse.case_index)].spare_for) continue;
     const auto mine = offered.find(worse.case_index);
     if (whole.count(worse.case_index) || mine == offered.end()) continue;
     const Offer& rarest = *std::min_element(
@@ -136,10 +147,11 @@ std::vector<int> dominated(const Build& b, const std::vector<double>& known, con
     double betters = cost[column(i)];
     for (const int k : by_family.at(rarest.family)) {
       if (betters > known[column(i)] + 0.5) break;
-      if (!c.kit.cases[static_cast<std::size_t>(k)].needs.empty() || b.by_case.count(k) == 0) continue;
+      const Case& box = c.kit.cases[static_cast<std::size_t>(k)];
+      if (!box.needs.empty() || box.spare_for || b.by_case.count(k) == 0) continue;
       for (const std::size_t j : b.by_case.at(k)) {
         const Candidate& better = b.candidates[j];
-        const bool lighter = better.grams < worse.grams, earlier = better.grams == worse.grams && j < i;
+        const bool lighter = better.burden < worse.burden, earlier = better.burden == worse.burden && j < i;
         if ((lighter || earlier) && at_least(offered.at(k), mine->second, !lighter))
           betters += cost[column(j)] * static_cast<double>(better.units.size());
       }

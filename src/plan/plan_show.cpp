@@ -123,7 +123,7 @@ Plan to_plan(Draft draft, const Cover& cover) {
 
 }  // namespace
 
-Plan plan_show(const Catalogue& catalogue, const Show& show) {
+Plan plan_show(const Catalogue& catalogue, const Show& show, double effort) {
   std::vector<SpareCall> spares;
   const std::size_t rounds = catalogue.kit.cases.size() + 1;  // each adds a spare, or is the last
   for (std::size_t round = 0;; ++round) {
@@ -134,7 +134,7 @@ Plan plan_show(const Catalogue& catalogue, const Show& show) {
     send_ruled(draft);
     send_structures(draft);
     draft.call_needs();
-    const Cover cover = find_cover(draft);
+    const Cover cover = find_cover(draft, effort);
     for (const int unit : cover.units) draft.send_for_cover(unit);
     draft.call_needs();
     std::vector<SpareCall> wanted = spares_wanted(draft);

@@ -59,15 +59,26 @@ void load(Cbc_Model* cbc, const IntegerModel& model) {
   Cbc_setObjSense(cbc, 1);
 }
 
-/// Models that are searched here first, and how long.
-constexpr std::size_t small_columns = 40;
+/// How long small models are searched here first.
 constexpr long small_nodes = 1000;
 /// CBC breaks off in the middle where it gets no memory, so that this much is asked for before it.
 constexpr std::size_t solver_room = std::size_t{128} << 20;
 
+void set_up(Cbc_Model* cbc, long node_limit, bool well_begun) {
+  Cbc_setParameter(cbc, "logLevel", "0");
+  Cbc_setParameter(cbc, "maxNodes", std::to_string(node_limit).c_str());
+  Cbc_setParameter(cbc, "ratioGap", "0");
+  Cbc_setParameter(cbc, "allowableGap", "0");
+  // Cuts with nearly all columns in them: on covers they take most of the time and raise the bound by a tenth of one
+  // per cent.
+  Cbc_setParameter(cbc, "gomoryCuts", "off");
+  Cbc_setParameter(cbc, "twoMirCuts", "off");
+  if (well_begun) Cbc_setParameter(cbc, "heuristicsOnOff", "off");
+}
+
 }  // namespace
 
-IntegerSolution solve(const IntegerModel& model, long node_limit, const std::vector<long>* start) {
+IntegerSolution solve(const IntegerModel& model, long node_limit, const std::vector<long>* start, Start quality) {
   IntegerSolution out;
   if (model.columns.empty()) {
     out.feasible = out.proved = true;
@@ -79,10 +90,7 @@ IntegerSolution solve(const IntegerModel& model, long node_limit, const std::vec
   const std::unique_ptr<Cbc_Model, void (*)(Cbc_Model*)> cbc(Cbc_newModel(), Cbc_deleteModel);
   if (!cbc) throw WorldError("the integer solver could not be started");
   load(cbc.get(), model);
-  Cbc_setParameter(cbc.get(), "logLevel", "0");
-  Cbc_setParameter(cbc.get(), "maxNodes", std::to_string(node_limit).c_str());
-  Cbc_setParameter(cbc.get(), "ratioGap", "0");
-  Cbc_setParameter(cbc.get(), "allowableGap", "0");
+  set_up(cbc.get(), node_limit, start != nullptr && quality == Start::good);
   if (start) {
     std::vector<int> columns(start->size());
     std::vector<double> values(start->begin(), start->end());

@@ -15,13 +15,26 @@ namespace {
 /// "838 lb, proved least".
 std::string cover_mass(const CoverReport& cover, UnitSystem units) {
   const std::string mass = print(cover.mass, units, Rounding::up).text();
-  if (cover.proved) return mass + ", proved least";
-  return on_screen("{}, not proved least: at most {} heavier than the best possible", mass,
-                   print(cover.mass - cover.bound, units, Rounding::up).text());
+  if (cover.unweighed > 0)
+    return fmt::format("{} so far as weighed; not checked: {} of the {} added cases {} not weighed", mass,
+                       cover.unweighed, cover.units, cover.unweighed == 1 ? "is" : "are");
+  if (!cover.short_proved) return mass + "; not proved: whether more of what is short could be covered";
+  if (cover.by_units)
+    return fmt::format("{}, {} pieces, {}", mass, cover.units,
+                       cover.proved ? "proved fewest"
+                                    : fmt::format("not proved fewest: at most {} more than the fewest possible",
+                                                  cover.units - cover.units_bound));
+  if (!cover.proved)
+    return fmt::format("{}, not proved least: at most {} heavier than the best possible", mass,
+                       print(cover.mass - cover.bound, units, Rounding::up).text());
+  if (cover.unweighed_left > 0)
+    return fmt::format("{}, proved least of what is weighed; not checked: {} that could serve {} not weighed", mass,
+                       cover.unweighed_left, cover.unweighed_left == 1 ? "is" : "are");
+  return mass + ", proved least";
 }
 
 std::string cover_words(const CoverReport& cover, UnitSystem units) {
-  if (cover.mass.si() == 0) return "Nothing had to be added to cover what the show asks for.\n";
+  if (cover.units == 0) return "Nothing had to be added to cover what the show asks for.\n";
   return "Cases added to cover what the show asks for: " + cover_mass(cover, units) + ".\n";
 }
 

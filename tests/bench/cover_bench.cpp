@@ -82,31 +82,68 @@ Show random_show(Dice& dice, int inputs) {
   return show;
 }
 
-void run_series(const char* title, bool mixed) {
-  fmt::print("cover, {}\n{:>4} {:>6} {:>8} {:>7} {:>7} {:>6}\n", title, "seed", "units", "mass kg", "proved", "nodes",
-             "CPU s");
-  double worst = 0;
-  int proved = 0;
-  for (unsigned seed = 1; seed <= 20; ++seed) {
+struct World {
+  Kit kit;
+  Show show;
+};
+
+World large_house(Dice& dice, bool mixed) {
+  World out;
+  out.kit = random_kit(dice, 2000, mixed);
+  out.show = random_show(dice, 64);
+  return out;
+}
+
+/// Wants by code, and cases that hold ten of the things wanted, whichever: nothing but a multi-cover, and a dense one.
+World all_mixed(Dice& dice, int wants, int cases) {
+  World out;
+  for (int i = 0; i < wants; ++i) {
+    add_item(out.kit, fmt::format("I-{}", i));
+    want(out.show, fmt::format("I-{}", i), dice.roll(1, 8));
+  }
+  for (int k = 0; k < cases; ++k) {
+    std::vector<std::pair<std::string, int>> holds;
+    for (int n = 0; n < 10; ++n) holds.emplace_back(fmt::format("I-{}", dice.roll(0, wants - 1)), dice.roll(1, 6));
+    add_case(out.kit, fmt::format("C-{}", k), dice.roll(20, 600) / 10.0, holds);
+  }
+  return out;
+}
+
+template <class Make>
+void run_series(const char* title, unsigned seeds, const Make& make) {
+  fmt::print("cover, {}\n{:>4} {:>6} {:>8} {:>7} {:>6} {:>7} {:>6}\n", title, "seed", "units", "mass kg", "proved",
+             "gap %", "nodes", "CPU s");
+  double worst = 0, widest = 0;
+  unsigned proved = 0;
+  for (unsigned seed = 1; seed <= seeds; ++seed) {
     Dice dice{std::mt19937(seed)};
-    const Catalogue c = make_catalogue(random_kit(dice, 2000, mixed));
-    const Show show = random_show(dice, 64);
+    World world = make(dice);
+    const Catalogue c = make_catalogue(std::move(world.kit));
     const std::clock_t start = std::clock();
-    const Plan plan = plan_show(c, show);
+    const Plan plan = plan_show(c, world.show);
     const double seconds = static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
+    const double gap = 100 * (plan.cover.mass - plan.cover.bound).si() / std::max(1e-9, plan.cover.mass.si());
     worst = std::max(worst, seconds);
+    widest = std::max(widest, gap);
     proved += plan.cover.proved;
-    fmt::print("{:>4} {:>6} {:>8.1f} {:>7} {:>7} {:>6.2f}{}\n", seed, plan.pulled().size(),
-               plan.cover.mass / unit::kilogram, plan.cover.proved ? "yes" : "no", plan.cover.nodes, seconds,
+    fmt::print("{:>4} {:>6} {:>8.1f} {:>7} {:>6.2f} {:>7} {:>6.2f}{}\n", seed, plan.pulled().size(),
+               plan.cover.mass / unit::kilogram, plan.cover.proved ? "yes" : "no", gap, plan.cover.nodes, seconds,
                plan.shortages.empty() ? "" : "  (short)");
     std::fflush(stdout);
   }
-  fmt::print("proved {} of 20; worst {:.2f} CPU s\n", proved, worst);
+  fmt::print("proved {} of {}; widest gap {:.2f} %; worst {:.2f} CPU s\n", proved, seeds, widest, worst);
 }
 
 }  // namespace
 
-int main() {
-  run_series("each case of one sort of thing", false);
-  run_series("each case of anything at all", true);
+int main(int argc, char** argv) {
+  const auto asked = [&](const char* name) {
+    return argc < 2 || std::find(argv + 1, argv + argc, std::string(name)) != argv + argc;
+  };
+  if (asked("themes"))
+    run_series("2,000 cases, each of one sort of thing", 20, [](Dice& dice) { return large_house(dice, false); });
+  if (asked("mixed"))
+    run_series("2,000 cases, each of anything at all", 20, [](Dice& dice) { return large_house(dice, true); });
+  if (asked("200")) run_series("200 wants, 400 mixed cases", 6, [](Dice& dice) { return all_mixed(dice, 200, 400); });
+  if (asked("300")) run_series("300 wants, 800 mixed cases", 6, [](Dice& dice) { return all_mixed(dice, 300, 800); });
 }

@@ -23,7 +23,7 @@ Ours ours(const std::string& name) {
   const auto stock = load_stock(PROJECT_DIR "/layouts/stock/" + name + ".toml", sources, diagnostics);
   INFO(render(diagnostics, sources));
   REQUIRE(stock);
-  const auto layout = load_layout(PROJECT_DIR "/layouts/" + stock->layout + ".toml", sources, diagnostics);
+  const auto layout = load_layout(PROJECT_DIR "/layouts/" + stock->layout.value + ".toml", sources, diagnostics);
   INFO(render(diagnostics, sources));
   REQUIRE(layout);
   return {*layout, *stock};

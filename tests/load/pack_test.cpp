@@ -112,3 +112,23 @@ TEST_CASE("the same boxes stand in the same places each time, and more work neve
   }
   CHECK(static_cast<double>(before) > 0.85 * 587 * 233 * 220);
 }
+
+TEST_CASE("a room longer than any block may be is packed as any other") {
+  for (const Spot& room : {Spot{40000, 2500, 2500}, Spot{100000, 2500, 2500}, Spot{100000, 100000, 100000}}) {
+    PackProblem problem;
+    problem.room = room;
+    problem.boxes = {box({1200, 800, 1001}, 200), box({605, 407, 509}, 200)};
+    const Packed packed = pack(problem, 1);
+    CHECK(packed.boxes.size() == 400);
+    check_stands(problem, packed);
+  }
+}
+
+TEST_CASE("a box with a side that no block may have is left out, not packed as a shorter one") {
+  PackProblem problem;
+  problem.room = {70000, 2501, 2501};
+  problem.boxes = {box({33001, 701, 501}, 2), box({1201, 801, 1001}, 3)};
+  const Packed packed = pack(problem, 1);
+  CHECK(packed.boxes.size() == 3);
+  check_stands(problem, packed);
+}

@@ -153,7 +153,7 @@ TEST_CASE("A word or a code that nothing knows is answered with the nearest") {
         "hint: did you mean \"crew_from\"?\n"
         "1 error\n");
   CHECK(told_of_kit({small_house + "packet = [\"pull-sheat\"]\n" + small_kit.substr(small_house.size())},
-                    {"cover", "pull-sheet"}) ==
+                    {{"cover", "pull-sheet"}, {}, {}}) ==
         "k1.toml:3:11: error: there is no document \"pull-sheat\"\n"
         "  packet = [\"pull-sheat\"]\n"
         "            ^~~~~~~~~~~~\n"
