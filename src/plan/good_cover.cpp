@@ -11,7 +11,6 @@ namespace dunnage {
 
 namespace {
 
-constexpr double tolerance = 1e-6;
 /// Terms looked at for an effort of 1: about half a second.
 constexpr double most_work = 1.5e8;
 /// How much dearer than the best a cover may be to go on from: at first, at the end.

@@ -7,6 +7,8 @@
 
 namespace dunnage {
 
+inline constexpr double tolerance = 1e-6;  ///< of a row: what the solver, too, lets pass
+
 /// Minimise the cost of whole-numbered columns, each from 0 to `upper`, under rows low <= sum <= high.
 struct IntegerModel {
   struct Column {

@@ -10,7 +10,6 @@ namespace dunnage {
 
 namespace {
 
-constexpr double tolerance = 1e-6;
 constexpr int most_rounds = 30;
 constexpr double beyond = IntegerModel::no_limit / 2;
 
