@@ -147,9 +147,6 @@ inline constexpr Unit<TemperatureGap> kelvin{1.0}, fahrenheit_degree{5.0 / 9};
 /// Standard acceleration of free fall, exact (NIST SP 811, Appendix B.8).
 inline constexpr Acceleration standard_gravity = 9.80665 * unit::metre_per_second2;
 
-/// What two ways of reckoning one figure may differ by, relative: a limit of 100 lb covers 100 lb.
-inline constexpr double slack = 1 + 1e-9;
-
 /// Whole steps that hold `count` at least: rounds up, after snapping at 1e-9 relative so that what
 /// is 83 but for the last bits stays 83. For loads.
 inline double steps_up(double count) {

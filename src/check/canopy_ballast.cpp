@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "base/slack.h"
 #include "check/canopy_site.h"
 #include "check/meter.h"
 #include "check/say.h"
@@ -29,7 +30,7 @@ std::vector<LegRow> leg_rows(const CanopySite& site, const std::vector<SpareWeig
     if (site.forecast) {
       row.required = ballast_per_leg(site.reading.stand, *site.forecast);
       row.required_known = true;
-      if (!weights.empty() && !leg.unknown && row.required > row.actual * (1 + 1e-9)) {
+      if (!weights.empty() && !leg.unknown && exceeds(row.required, row.actual)) {
         row.more = static_cast<int>(steps_up((row.required - row.actual) / weights.front().mass));
         row.more_of = weights.front().code;
       }
@@ -43,14 +44,10 @@ std::vector<LegRow> leg_rows(const CanopySite& site, const std::vector<SpareWeig
 Sentence improvement_of(const CanopySite& site, const std::vector<SpareWeight>& weights, Speed now,
                         std::string_view meter) {
   std::vector<Sentence> ways;
-  const SpareWeight* best = nullptr;
-  for (const SpareWeight& w : weights) {
-    const Speed then = whole_units_down(*holding_gust_of(site, w.mass), meter);
-    if (then > now && (!best || w.mass < best->mass)) best = &w;
-  }
-  if (best) {
+  const auto holding = [&](Mass more) { return *holding_gust_of(site, more); };
+  if (const SpareWeight* best = lightest_that_helps(weights, now, meter, holding)) {
     const int legs = static_cast<int>(site.legs.size());
-    const std::string then = gust_words(*holding_gust_of(site, best->mass), meter);
+    const std::string then = gust_words(holding(best->mass), meter);
     ways.push_back(best->free < legs ? said("one more {} a leg: down at {} ({} more needed, {} free)", best->code, then,
                                             legs, free_words(best->free))
                                      : said("one more {} a leg: down at {}", best->code, then));
@@ -92,7 +89,8 @@ CanopyDetail detail_of(const Catalogue& c, const Plan& plan, const CanopySite& s
   d.uplift_coefficient = site.reading.force.up;
   if (site.forecast && site.shape.own) d.pressed = pressed_at(site, *site.forecast);
   const auto holds = holding_gust_of(site);
-  d.card = wind_card(*site.structure, holds, governs_of(site), meter);
+  d.card = wind_card(*site.structure, holds,
+                     holds ? governs_of(site, *holds, sliding_gust_of(site), said("ballast")) : Sentence(), meter);
   d.card.sliding_known = sliding_gust_of(site).has_value();
   if (site.shape.walls > 0)
     if (const auto bare = holding_gust_of(without_walls(site)); bare && (!holds || *bare > *holds))
@@ -100,9 +98,8 @@ CanopyDetail detail_of(const Catalogue& c, const Plan& plan, const CanopySite& s
   if (holds) {
     d.down_at = whole_units_down(*holds, meter);
     d.improvement = improvement_of(site, weights, *d.down_at, meter);
-    std::optional<Speed> ballast = lifting_gust_of(site);
-    if (const auto slides = sliding_gust_of(site)) ballast = ballast ? std::min(*ballast, *slides) : *slides;
-    if (ballast) d.curve = curve_of(*ballast, *d.down_at, site, meter);
+    if (const auto ballast = lowest({lifting_gust_of(site), sliding_gust_of(site)}))
+      d.curve = curve_of(*ballast, *d.down_at, site, meter);
   }
   return d;
 }
@@ -127,38 +124,20 @@ bool any_unknown(const CanopySite& site) {
   return std::any_of(site.legs.begin(), site.legs.end(), [](const LegLoad& leg) { return leg.unknown; });
 }
 
-/// Sliding has a finding of its own; here the ballast and the maker are judged.
-void set_limit(Finding& f, const CanopySite& site) {
-  std::optional<Speed> limit = lifting_gust_of(site);
-  if (site.maker) limit = limit ? std::min(*limit, *site.maker) : *site.maker;
-  if (limit) f.limit = *limit;
-  if (const auto slides = sliding_gust_of(site); slides && limit && *slides < *limit)
-    assume(f, said("the down level comes from sliding"));
-}
-
 /// Outcome, figures and words, once everything needed is there.
 void judge(Finding& f, const CanopySite& site, const CanopyDetail& d, const House& house,
            const std::vector<SpareWeight>& weights) {
   const std::string_view meter = meter_of(house);
   const std::string down = gust_words(*d.down_at, meter);
-  set_limit(f, site);
-  if (!site.forecast) {
-    f.outcome = Outcome::not_checked;
-    f.says = said("No forecast gust, so the ballast asked was not worked out: ask the weather office. Down at {} gust.",
-                  down);
-    return;
-  }
-  f.measured = *site.forecast;
+  const auto slides = sliding_gust_of(site), lifts = lowest({lifting_gust_of(site), site.maker});
+  if (slides && lifts && *slides < *lifts) assume(f, said("the down level comes from sliding"));
+  if (!is_for_ballast(f, site, lifting_gust_of(site), down, meter)) return;
   const std::string forecast = forecast_words(*site.forecast, meter);
   const Mass required = ballast_per_leg(site.reading.stand, *site.forecast);
-  const bool enough = least_ballast(site) * (1 + 1e-9) >= required;
+  const bool enough = !exceeds(required, least_ballast(site));
   const std::string needs = print(required, house.units, Rounding::up).text();
   const std::string least = print(least_ballast(site), house.units, Rounding::down).text();
-  if (site.maker && *site.forecast > *site.maker * (1 + 1e-9)) {
-    f.outcome = Outcome::over;
-    f.says = said("The forecast gust of {} is above the maker's limit of {}: leave it down, no ballast cures that.",
-                  forecast, gust_words(*site.maker, meter));
-  } else if (!enough && any_unknown(site)) {
+  if (!enough && any_unknown(site)) {
     f.outcome = Outcome::not_checked;
     f.says = said("A ballast piece has no mass given: weigh it. Each leg needs {} at {} gust. Down at {} gust.", needs,
                   forecast, down);
@@ -174,23 +153,12 @@ void judge(Finding& f, const CanopySite& site, const CanopyDetail& d, const Hous
 }
 
 Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const CanopySite& site) {
-  Finding f = begin_finding(RuleName::canopy_ballast, {Subject::Kind::use, site.use}, site.name,
-                            show.uses[static_cast<std::size_t>(site.use)].place);
+  Finding f = begin_standing(RuleName::canopy_ballast, site);
   f.sources = {as_is("EN 1991-1-4 7.3"), as_is("EN 1990 A1.2(A)")};
   f.caution = said("For the canopy alone, ballast tied tight at the foot. Maker, venue and a competent person decide.");
-  if (site.indoor) {
-    say_does_not_apply(f, setting_place(show), said("Indoors: no wind load."));
-    return f;
-  }
-  if (!site.missing.empty()) {
-    say_not_given(f, site.missing, said("Measure it and type it; until then it stays down."));
-    return f;
-  }
+  if (!is_worked_out(f, show, site, site.missing, said("Measure it and type it; until then it stays down."))) return f;
   const CanopyDetail detail = detail_of(c, plan, site);
-  f.assumptions = site.assumptions;
-  assume(f, said("factors 0.9 and 1.5"));
-  if (!site.maker) assume(f, said("maker's limit not given"));
-  if (!detail.card.strike) assume(f, said("minutes and people to bring it down not given"));
+  assume_of_standing(f, site);
   f.detail = detail;
   if (!detail.down_at) {
     f.outcome = Outcome::not_checked;

@@ -127,32 +127,13 @@ void read_stakes(CanopySite& site, const Catalogue& catalogue, const Use& use) {
 
 }  // namespace
 
-bool is_indoor(const Show& show) { return show.setting && show.setting->value == "indoor"; }
-
-Place setting_place(const Show& show) { return show.setting ? show.setting->place : show.show_place; }
-
-std::optional<std::string> ground_of(const Show& show, const Use& use) {
-  if (use.ground) return use.ground->value;
-  if (show.site.ground) return show.site.ground->value;
-  return std::nullopt;
-}
-
 std::vector<CanopySite> canopy_sites(const Catalogue& catalogue, const Show& show, const Plan& plan) {
   std::vector<CanopySite> sites;
   for (int i = 0; i < static_cast<int>(show.uses.size()); ++i) {
     const Use& use = show.uses[static_cast<std::size_t>(i)];
     const Structure* structure = catalogue.structure(use.structure.value);
     if (!structure || structure->kind != StructureKind::canopy) continue;
-    CanopySite site;
-    site.use = i;
-    site.structure = structure;
-    site.name = use.as.value.empty() ? use.structure.value : use.as.value;
-    site.indoor = is_indoor(show);
-    if (!show.setting) site.assumptions.push_back(said("setting not stated: taken as outdoors"));
-    site.ground = ground_of(show, use);
-    site.friction = foot_friction(catalogue.kit.house, show, site.ground);
-    site.maker = value_of(structure->maker_gust);
-    if (show.forecast) site.forecast = value_of(show.forecast->gust);
+    CanopySite site{standing_site(catalogue, show, i, *structure), {}, {}, {}};
     read_shape(site, use);
     read_legs(site, catalogue, plan);
     read_stakes(site, catalogue, use);
@@ -187,14 +168,6 @@ std::optional<Speed> sliding_gust_of(const CanopySite& site, Mass more) {
                       site.friction->share);
 }
 
-Sentence governs_of(const CanopySite& site) {
-  const auto holds = holding_gust_of(site);
-  if (!holds) return {};
-  if (site.maker && *site.maker <= *holds) return said("maker's limit");
-  const auto slides = sliding_gust_of(site);
-  return slides && *slides <= *holds ? said("sliding") : said("ballast");
-}
-
 CanopySite without_walls(const CanopySite& site) {
   CanopySite bare = site;
   bare.shape.walls = 0;
@@ -211,10 +184,7 @@ CanopySite without_hung(const CanopySite& site) {
 
 std::optional<Speed> holding_gust_of(const CanopySite& site, Mass more) {
   if (!site.missing.empty() || (site.reading.needs_maker_limit && !site.maker)) return std::nullopt;
-  std::optional<Speed> gust = lifting_gust_of(site, more);
-  for (const std::optional<Speed>& other : {sliding_gust_of(site, more), site.maker})
-    if (other) gust = gust ? std::min(*gust, *other) : *other;
-  return gust;
+  return lowest({lifting_gust_of(site, more), sliding_gust_of(site, more), site.maker});
 }
 
 }  // namespace dunnage

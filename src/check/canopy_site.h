@@ -8,7 +8,7 @@
 #include <utility>
 #include <vector>
 
-#include "check/slide.h"
+#include "check/standing_site.h"
 #include "formula/canopy_shape.h"
 #include "model/finding.h"
 #include "model/plan.h"
@@ -25,28 +25,14 @@ struct LegLoad {
   bool unknown = false;                          ///< a unit's mass is not given
 };
 
-struct CanopySite {
-  int use = 0;
-  const Structure* structure = nullptr;
-  std::string name;  ///< of the use, for findings
+struct CanopySite : StandingSite {
   CanopyShape shape;
   CanopyReading reading;
   std::vector<LegLoad> legs;
-  std::vector<Sentence> missing;  ///< what is not given, so that nothing can be worked out
-  std::vector<Sentence> assumptions;
-  std::optional<Speed> forecast, maker;
-  std::optional<std::string> ground;
-  std::optional<FootFriction> friction;  ///< of its feet on that ground
-  bool indoor = false;
 };
 
 /// The canopies in use, in the order of the show.
 std::vector<CanopySite> canopy_sites(const Catalogue& catalogue, const Show& show, const Plan& plan);
-bool is_indoor(const Show& show);
-/// "setting", as typed: what makes a wind rule not apply.
-Place setting_place(const Show& show);
-/// What the feet stand on: of the use, else of the site.
-std::optional<std::string> ground_of(const Show& show, const Use& use);
 
 /// Share of its tested hold that a stake counts for: wet ground holds about half of dry.
 /// Source: University of Illinois stake study, as quoted in the trade press on 1 June 2009; not seen itself.
@@ -60,8 +46,6 @@ Mass least_ballast(const CanopySite& site);
 std::optional<Speed> lifting_gust_of(const CanopySite& site, Mass more = {});
 /// Factored gust at which it slides; empty where friction or heights are not known, or nothing pushes.
 std::optional<Speed> sliding_gust_of(const CanopySite& site, Mass more_a_leg = {});
-/// What the down level comes from: "ballast", "sliding" or "maker's limit"; empty where there is none.
-Sentence governs_of(const CanopySite& site);
 /// The same canopy with its walls off, or with nothing hung on it.
 CanopySite without_walls(const CanopySite& site);
 CanopySite without_hung(const CanopySite& site);

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <map>
 
+#include "base/slack.h"
 #include "check/say.h"
 
 namespace dunnage {
@@ -73,7 +74,7 @@ int going(const Catalogue& c, const Plan& plan, const std::string& code) {
 }
 
 Finding begin_cord(Subject subject, Sentence called, const Place& place, Sentence says) {
-  Finding f = begin_finding(RuleName::circuit, subject, std::move(called), place);
+  Finding f = begin_circuit(subject, std::move(called), place);
   f.outcome = Outcome::over;
   f.says = std::move(says);
   return f;
@@ -107,7 +108,7 @@ void measure_cord(const Catalogue& c, Subject subject, const std::string& called
   const Item* item = c.item(cable->value);
   const Case* box = c.case_of(cable->value);
   const Maybe<Length> has = item ? item->length : box ? box->length : std::nullopt;
-  if (!has || has->value >= length->value * (1 - 1e-9)) return;
+  if (!has || !falls_short(has->value, length->value)) return;
   const UnitSystem units = c.kit.house.units;
   findings.list.push_back(
       begin_cord(subject, called, cable->place,
@@ -118,10 +119,17 @@ void measure_cord(const Catalogue& c, Subject subject, const std::string& called
 
 }  // namespace
 
+Finding begin_circuit(Subject subject, Sentence called, const Place& place) {
+  Finding f = begin_finding(RuleName::circuit, subject, std::move(called), place);
+  f.sources = {as_is("NEC 210.20(A), 400.5, Ch. 9 Table 8"), as_is("IEC 60364-5-52 Annex G")};
+  f.caution = said("Test every residual-current device before doors. A licensed electrician and the inspector decide.");
+  return f;
+}
+
 void check_circuit_gear(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings) {
   if (show.circuits.empty()) return;
   if (const std::vector<Sentence> codes = unfed(catalogue, show, plan); !codes.empty()) {
-    Finding f = begin_finding(RuleName::circuit, {}, said("power"), show.circuits.front().place);
+    Finding f = begin_circuit({}, said("power"), show.circuits.front().place);
     f.says = said("On no circuit, and in no sum: {}. Type each among the feeds of its circuit.", strung(codes, ", "));
     findings.list.push_back(std::move(f));
   }

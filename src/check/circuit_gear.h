@@ -9,6 +9,9 @@
 
 namespace dunnage {
 
+/// Source and caution of what is said about circuits.
+Finding begin_circuit(Subject subject, Sentence called, const Place& place);
+
 /// Findings of the rule "circuit", only where something is amiss: not checked for what is on no circuit, as its load is
 /// in no sum; over for a cord that does not go in the number that is named, or that is shorter than its circuit.
 void check_circuit_gear(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings);

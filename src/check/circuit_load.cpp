@@ -2,20 +2,14 @@
 // Rule circuit: load, cable and voltage drop of each circuit.
 #include "check/circuit_load.h"
 
-#include "check/canopy_site.h"
+#include "base/slack.h"
 #include "check/circuit_gear.h"
 #include "check/power_rows.h"
 #include "check/say.h"
+#include "check/standing_site.h"
 
 namespace dunnage {
 namespace {
-
-Finding begin_circuit(Subject subject, Sentence called, const Place& place) {
-  Finding f = begin_finding(RuleName::circuit, subject, std::move(called), place);
-  f.sources = {as_is("NEC 210.20(A), 400.5, Ch. 9 Table 8"), as_is("IEC 60364-5-52 Annex G")};
-  f.caution = said("Test every residual-current device before doors. A licensed electrician and the inspector decide.");
-  return f;
-}
 
 /// What it draws, what that counts as, and what protects it.
 Sentence draws_words(const CircuitRow& row, bool continuous) {
@@ -32,15 +26,15 @@ Sentence says_of(const CircuitRow& row, bool continuous) {
   Sentence says;
   if (row.current) {
     says = draws_words(row, continuous);
-    if (row.ampacity && *row.need > *row.ampacity * slack)
+    if (row.ampacity && exceeds(*row.need, *row.ampacity))
       says.then(said("{} carries only {}: take a thicker cable, or load off.", row.cable, amps_down(*row.ampacity)));
-    if (row.protection && *row.need > *row.protection * slack)
+    if (row.protection && exceeds(*row.need, *row.protection))
       says.then(said("More than its breaker takes: move load to another circuit."));
   }
   if (row.drop_share)
     says.then(said("Loses {} to its farthest outlet: {}, {} at most.", volts_up(*row.drop), percent_up(*row.drop_share),
                    percent_up(*row.drop_limit)));
-  if (row.drop_share && *row.drop_share > *row.drop_limit * slack)
+  if (row.drop_share && exceeds(*row.drop_share, *row.drop_limit))
     says.then(said("Take a thicker or a shorter cable, or load off."));
   if (!row.missing.empty())
     says.then(said("Not given: {}. Read it off the plate or measure it, and type it.", strung(row.missing, ", ")));

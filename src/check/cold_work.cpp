@@ -2,8 +2,8 @@
 // Rule cold: wind chill by the mean wind of the forecast.
 #include "check/cold_work.h"
 
-#include "check/canopy_site.h"
 #include "check/say.h"
+#include "check/standing_site.h"
 #include "formula/cold.h"
 
 namespace dunnage {

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "base/slack.h"
 #include "check/say.h"
 #include "formula/noise.h"
 
@@ -75,7 +76,7 @@ Finding finding_of(const Day& day) {
     f.says = said("A level above 115 dBA, the ceiling: nobody stays there, protected or not. OSHA dose {}.", osha);
   } else {
     f.measured = *dose;
-    f.outcome = *dose <= 100 * (1 + 1e-9) ? Outcome::within : Outcome::over;
+    f.outcome = exceeds(*dose, 100.0) ? Outcome::over : Outcome::within;
     f.says =
         said("{}: {} of a day's dose by NIOSH (3 dB), {} by OSHA (5 dB).", heard_words(day.heard), whole(*dose), osha);
     if (f.outcome == Outcome::over) f.says.then(said("Ear plugs and shorter turns, or turn it down."));

@@ -4,8 +4,9 @@
 
 #include <algorithm>
 
-#include "check/canopy_site.h"
+#include "base/slack.h"
 #include "check/say.h"
+#include "check/standing_site.h"
 #include "formula/heat.h"
 #include "formula/water.h"
 
@@ -20,7 +21,7 @@ bool warm(const Forecast& forecast) {
   const double humidity = forecast.humidity ? forecast.humidity->value : 100;
   const auto shade = heat_index(air, humidity);
   if (!shade) return air > Temperature::fahrenheit(100);
-  return shade->si() + full_sun_adds.si() >= Temperature::fahrenheit(80).si() - 1e-9;
+  return !falls_short(shade->si() + full_sun_adds.si(), Temperature::fahrenheit(80).si());
 }
 
 Volume going_along(const Catalogue& c, const Plan& plan) {
@@ -70,7 +71,7 @@ void judge(Finding& f, const Catalogue& c, const Show& show, const Plan& plan) {
     f.says.then(said("{} of it is the site's.", print(site.measured, units, Rounding::down).text()));
   if (site.tap)
     f.says.then(site.tap->from.empty() ? said("The site has more.") : said("The site has more: {}.", site.tap->from));
-  f.outcome = site.tap || have.si() >= least.si() * (1 - 1e-9) ? Outcome::within : Outcome::over;
+  f.outcome = site.tap || !falls_short(have, least) ? Outcome::within : Outcome::over;
   if (f.outcome == Outcome::over)
     f.says.then(said("Bring {} more, or find a tap.", print(least - have, units, Rounding::up).text()));
   if (!show.volunteers) assume(f, said("volunteers not stated: none counted"));

@@ -2,8 +2,9 @@
 // Rule extinguishers: one for each 3000 square feet of canopies or part.
 #include "check/fire_points.h"
 
-#include "check/canopy_site.h"
+#include "base/slack.h"
 #include "check/say.h"
+#include "check/standing_site.h"
 #include "formula/access.h"
 
 namespace dunnage {
@@ -22,7 +23,7 @@ void judge(Finding& f, const Show& show, Area area, int have, int needed, UnitSy
     return;
   }
   const Length walk = show.site.extinguisher_walk->value;
-  const bool far = walk > extinguisher_reach_a * (1 + 1e-9);
+  const bool far = exceeds(walk, extinguisher_reach_a);
   if (far) f.outcome = Outcome::over;
   const std::string longest = print(walk, units, Rounding::up).text();
   f.says.then(far ? said("The longest walk to one is {}, {} at most: move one nearer, or bring another.", longest, most)

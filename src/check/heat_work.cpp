@@ -5,8 +5,8 @@
 #include <array>
 #include <cmath>
 
-#include "check/canopy_site.h"
 #include "check/say.h"
+#include "check/standing_site.h"
 #include "formula/heat.h"
 #include "formula/wbgt.h"
 

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "base/slack.h"
 #include "check/say.h"
 #include "formula/access.h"
 
@@ -38,7 +39,7 @@ void judge_ramp(Finding& f, const Passage& way, UnitSystem units) {
                   small(way.rise->value, units, Rounding::up), asks);
     return;
   }
-  const bool short_ramp = way.ramp->value < needed.slope * (1 - 1e-9);
+  const bool short_ramp = falls_short(way.ramp->value, needed.slope);
   const std::string lies = print(way.ramp->value, units, Rounding::down).text(),
                     rise = small(way.rise->value, units, Rounding::up),
                     landings = print(needed.total, units, Rounding::up).text();
@@ -70,7 +71,7 @@ void judge_rise(Finding& f, const Passage& way, UnitSystem units) {
 /// Narrower than a wheelchair needs is over; a ramp without a width is not checked.
 void judge_width(Finding& f, const Passage& way, UnitSystem units) {
   const std::string least = print(least_width, units, Rounding::up).text();
-  if (way.width && way.width->value < least_width * (1 - 1e-9)) {
+  if (way.width && falls_short(way.width->value, least_width)) {
     if (f.outcome != Outcome::over) {
       f.measured = way.width->value;
       f.limit = least_width;
@@ -119,7 +120,7 @@ void crossings(const Show& show, UnitSystem units, Findings& findings) {
   Finding f = begin_way({}, said("cables crossed on foot"), highest ? place : first);
   f.limit = most_rise_bevelled;
   if (highest) f.measured = *highest;
-  if (highest && *highest > most_rise_bevelled * (1 + 1e-9)) {
+  if (highest && exceeds(*highest, most_rise_bevelled)) {
     f.outcome = Outcome::over;
     f.says = said("The highest stands {} high, above {}: lay a ramp of {} at 1:12, or lead people another way.",
                   small(*highest, units, Rounding::up), small(most_rise_bevelled, units, Rounding::down),

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "base/slack.h"
 #include "check/say.h"
 #include "formula/niosh.h"
 
@@ -53,19 +54,24 @@ void say_of_house_limit(Finding& f, const Handling& handling, const House& house
   assume(f, said("nothing is published for that many"));
 }
 
-Finding lifting_finding(const Catalogue& c, int unit, const Handling& handling) {
-  const Case& box = c.case_at(unit);
-  const UnitMass mass = c.mass_of(unit);
-  const UnitSystem units = c.kit.house.units;
+Finding begin_lift(const Catalogue& c, int unit, bool house_limit, const Place& place) {
   Finding f = begin_finding(RuleName::lifting, {Subject::Kind::unit, unit},
-                            c.units[static_cast<std::size_t>(unit)].code, box.place);
+                            c.units[static_cast<std::size_t>(unit)].code, place);
   // Tens of thousands of findings share these.
   static const Sentence own = said("house limit"), published = as_is("HSE INDG143, L23"),
                         caution = said(
                             "A screen for an easy lift, not a legal maximum: wide, low, wet, steps or a turn need "
                             "a new look.");
-  f.sources = {handling.house_limit ? own : published};
+  f.sources = {house_limit ? own : published};
   f.caution = caution;
+  return f;
+}
+
+Finding lifting_finding(const Catalogue& c, int unit, const Handling& handling) {
+  const Case& box = c.case_at(unit);
+  const UnitMass mass = c.mass_of(unit);
+  const UnitSystem units = c.kit.house.units;
+  Finding f = begin_lift(c, unit, handling.house_limit, box.place);
   f.detail = handling;
   if (!handling.known) {
     f.outcome = Outcome::not_checked;
@@ -104,10 +110,9 @@ std::optional<Finding> too_few_finding(const Catalogue& c, const Show& show, con
   const int has = show.crew->value + (show.volunteers ? show.volunteers->value : 0);
   if (people(most) <= has) return std::nullopt;
   const std::string& code = c.units[static_cast<std::size_t>(most)].code;
-  Finding f = begin_finding(RuleName::lifting, {Subject::Kind::unit, most}, code, show.crew->place);
+  Finding f = begin_lift(c, most, handling[static_cast<std::size_t>(most)].house_limit, show.crew->place);
   f.outcome = Outcome::over;
   f.says = said("{} must be lifted by {} or more people; the show has {}.", code, people(most), has);
-  f.sources = {as_is("HSE INDG143, L23")};
   if (!show.volunteers) assume(f, said("volunteers not stated: none counted"));
   f.detail = handling[static_cast<std::size_t>(most)];
   return f;
@@ -134,7 +139,7 @@ Handling handling_of(const Case& box, const UnitMass& mass, const HouseLift& lif
     TeamLimits published = team_limits(lift);
     published.own = {};
     if (const auto screen = team_figure(h.people, published)) h.screen = screen->limit;
-    h.above_screen = !h.screen || h.limit > *h.screen * (1 + 1e-9);
+    h.above_screen = !h.screen || exceeds(h.limit, *h.screen);
   }
   if (const auto loading = loading_lift(box, mass, lift)) {
     h.zone_limit = loading->filter;
@@ -157,7 +162,7 @@ std::optional<LoadingLift> loading_lift(const Case& box, const UnitMass& mass, c
   out.limit = std::min(recommended_weight(lift_factors(from)), recommended_weight(lift_factors(to)));
   out.index = lifting_index(mass.mass, out.limit);
   const Lifter lifter = lift.people == People::crew ? Lifter::crew : Lifter::anyone;
-  const Reach reach = from.out > arms_length * (1 + 1e-9) ? Reach::far : Reach::close;
+  const Reach reach = exceeds(from.out, arms_length) ? Reach::far : Reach::close;
   out.filter = *filter_limit(lifter, zones_between(from.up, to.up), reach);
   return out;
 }

@@ -195,15 +195,19 @@ void say_unsized(const std::vector<Sentence>& codes, Finding& f) {
   if (f.outcome == Outcome::within) f.outcome = Outcome::not_checked;
 }
 
-Finding begin_loading(const Catalogue& c, const Vehicle& vehicle, const Show& show) {
-  Place place = vehicle.place;
-  for (const Load& load : show.loads)
-    if (load.vehicle.value == vehicle.code.value) place = load.place;
-  Finding f = begin_finding(RuleName::loading, subject_in(c.kit.vehicles, vehicle, Subject::Kind::vehicle),
-                            vehicle.code.value, place);
+Finding begin_loading(Subject subject, Sentence called, const Place& place) {
+  Finding f = begin_finding(RuleName::loading, subject, std::move(called), place);
   f.sources = {said("statics"), as_is("49 CFR 393.106, 393.110"), as_is("DGUV 70")};
   f.caution = said("Keep to the plan, block what rolls, and weigh each axle once loaded.");
   return f;
+}
+
+/// Where the show loads it, or the kit describes it.
+const Place& place_of(const Vehicle& vehicle, const Show& show) {
+  const Place* place = &vehicle.place;
+  for (const Load& load : show.loads)
+    if (load.vehicle.value == vehicle.code.value) place = &load.place;
+  return *place;
 }
 
 /// What goes, and is neither drawn nor named in any vehicle.
@@ -226,7 +230,7 @@ void say_homeless(const Catalogue& c, const Plan& plan, Findings& findings) {
     codes.emplace_back(code_of(c, row.unit));
   }
   if (codes.empty()) return;
-  Finding f = begin_finding(RuleName::loading, {}, {}, place);
+  Finding f = begin_loading({}, {}, place);
   f.outcome = Outcome::not_checked;
   f.says = said("Goes, and in no vehicle: {}. Type its size and its vehicle.", strung(codes, ", "));
   findings.list.push_back(std::move(f));
@@ -244,7 +248,8 @@ void check_loading(const Catalogue& catalogue, const Show& show, const Plan& pla
     const bool pulls = vehicle.kind == Vehicle::Kind::van && !trailers_of(catalogue, show, plan, vehicle).empty();
     const auto found = std::find_if(all.begin(), all.end(), [&](const VehicleLoading& v) { return v.vehicle == code; });
     if (!carries && !pulls && (found == all.end() || found->left.empty())) continue;
-    Finding f = begin_loading(catalogue, vehicle, show);
+    Finding f = begin_loading(subject_in(catalogue.kit.vehicles, vehicle, Subject::Kind::vehicle), code,
+                              place_of(vehicle, show));
     if (carries && (found == all.end() || !vehicle.cargo))
       f.says = said("Not given: its cargo space. Measure it inside, between the arches too, and type it.");
     else if (found != all.end() && !found->faults.empty())

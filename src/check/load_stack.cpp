@@ -5,6 +5,7 @@
 #include <array>
 #include <numeric>
 
+#include "base/slack.h"
 #include "base/unit.h"
 #include "check/lifting.h"
 #include "formula/team_lift.h"
@@ -29,7 +30,7 @@ void judge_top(const Standing& below, const Standing& above, FaultList& faults) 
     faults.add(above.code, said("{} stands on {}, and nobody typed what that bears.", above.code, below.code));
   if (!above.mass_known || !below.mass_known)
     faults.add(above.code, said("{} stands on {}, and the mass of one is not known.", above.code, below.code));
-  else if (above.mass > below.mass * slack)
+  else if (exceeds(above.mass, below.mass))
     faults.add(above.code, said("{} stands on {}, which is lighter.", above.code, below.code));
 }
 
@@ -79,7 +80,7 @@ void judge_stacks(const Stowage& hold, FaultList& faults) {
   }
   for (std::size_t i = 0; i < hold.pieces.size(); ++i) {
     const Standing& s = hold.pieces[i];
-    if (s.box->stack && carried[i] > s.box->stack->value * slack)
+    if (s.box->stack && exceeds(carried[i], s.box->stack->value))
       faults.add(s.code,
                  said("{} carries {}, and bears {}.", s.code, print(carried[i], hold.units, Rounding::up).text(),
                       print(s.box->stack->value, hold.units, Rounding::down).text()));

@@ -4,7 +4,7 @@
 #include <algorithm>
 
 #include "base/unit.h"
-#include "check/say.h"
+#include "check/on_wheels.h"
 #include "formula/vehicle_load.h"
 
 namespace dunnage {
@@ -21,147 +21,92 @@ struct Freight {
   std::vector<std::string> stops;
 };
 
-bool aboard(const Freight& f, const LoadedPiece& piece, const std::vector<std::string>& done) {
+bool is_aboard(const Freight& f, const LoadedPiece& piece, const std::vector<std::string>& done) {
   const auto at = static_cast<std::size_t>(std::max(piece.stop, 0));
   return at >= f.stops.size() || std::find(done.begin(), done.end(), f.stops[at]) == done.end();
 }
 
-/// Masses behind the bulkhead of what is still aboard; left and right by the share of each piece on either side.
-std::vector<PlacedMass> placed(const Freight& f, const Plan& plan, const std::vector<std::string>& done,
-                               LoadStage& stage) {
-  std::vector<PlacedMass> out;
+/// What is still aboard; on the stage, left and right by the share of each piece on either side.
+Aboard still_aboard(const Freight& f, const Plan& plan, const std::vector<std::string>& done, LoadStage& stage) {
+  Aboard out;
   const double middle = f.vehicle->cargo ? f.vehicle->cargo->value.width.si() / 2 : 0;
   double moment = 0;
   for (const LoadedPiece& piece : f.loading->pieces) {
-    if (!aboard(f, piece, done)) continue;
+    if (!is_aboard(f, piece, done)) continue;
     const Mass mass = plan.rows[static_cast<std::size_t>(piece.unit)].mass;
     const Cuboid& box = piece.box;
-    out.push_back({mass, box.x + box.length * 0.5});
-    stage.cargo += mass;
-    moment += mass.si() * out.back().behind.si();
+    out.pieces.push_back({mass, box.x + box.length * 0.5});
+    out.mass += mass;
+    moment += mass.si() * out.pieces.back().behind.si();
     const double left = std::clamp((middle - box.y.si()) / box.width.si(), 0.0, 1.0);
     stage.left += mass * left;
     stage.right += mass * (1 - left);
   }
-  if (stage.cargo > Mass{}) stage.centre = Length::from_si(moment / stage.cargo.si());
+  if (out.mass > Mass{}) stage.centre = Length::from_si(moment / out.mass.si());
   return out;
 }
 
-class Judge {
- public:
-  Judge(UnitSystem units, LoadStage& stage) : units_(units), stage_(stage) {}
-  void above(const Sentence& what, const std::optional<Mass>& is, const std::optional<Mass>& limit) {
-    if (is && limit && *is > *limit * slack)
-      say(said("{} {} of {}, {} too much", what, up(*is), print(*limit, units_, Rounding::down).text(),
-               up(*is - *limit)));
-  }
-  void sides(Mass bare) {
-    const Mass heavier = bare * 0.5 + std::max(stage_.left, stage_.right);
-    const Mass apart = std::max(stage_.left, stage_.right) - std::min(stage_.left, stage_.right);
-    if (apart > heavier * uneven)
-      stage_.warns.push_back(sentence(stage_.left > stage_.right ? said("the left side is heavier by {}", up(apart))
-                                                                 : said("the right side is heavier by {}", up(apart))));
-  }
-  void say(const Sentence& what) { stage_.over.push_back(sentence(what)); }
-
- private:
-  Sentence sentence(const Sentence& what) const {
-    return stage_.after.empty() ? said("At departure: {}.", what) : said("After {}: {}.", stage_.after, what);
-  }
-  std::string up(Mass mass) const { return print(mass, units_, Rounding::up).text(); }
-  UnitSystem units_;
-  LoadStage& stage_;
-};
-
-/// Loads of a trailer on its axle and tongue; nothing where a figure was not typed.
-void weigh_trailer(const Freight& f, std::vector<PlacedMass> load, LoadStage& stage) {
-  const Vehicle& v = *f.vehicle;
-  if (!v.empty_axle || !v.empty_tongue) return;
-  const Mass empty = v.empty_axle->value + v.empty_tongue->value;
-  stage.total = empty + stage.cargo;
-  if (!v.coupling_to_axle || !v.coupling_to_cargo) return;
-  for (PlacedMass& p : load) p.behind += v.coupling_to_cargo->value;
-  const TongueFigures t = tongue_load(empty, v.empty_tongue->value, v.coupling_to_axle->value, load);
-  stage.axle = t.axle;
-  stage.tongue = t.tongue;
-  stage.tongue_share = t.share;
+int unknown_masses(const Freight& f, const Plan& plan) {
+  return static_cast<int>(std::count_if(f.loading->pieces.begin(), f.loading->pieces.end(), [&](const LoadedPiece& p) {
+    return !plan.rows[static_cast<std::size_t>(p.unit)].mass_known;
+  }));
 }
 
-std::optional<Mass> less(const Maybe<Mass>& limit, Mass taken) {
-  return limit ? std::optional(limit->value - taken) : std::nullopt;
-}
-std::optional<Mass> least(const std::optional<Mass>& a, const std::optional<Mass>& b) {
-  return a && b ? std::min(*a, *b) : a ? a : b;
-}
-
-void judge_trailer(const Vehicle& v, LoadStage& stage, UnitSystem units) {
-  Judge judge(units, stage);
-  judge.above(said("axle"), stage.axle, value_of(v.limit_axle));
-  judge.above(said("tongue"), stage.tongue, value_of(v.limit_tongue));
-  if (stage.tongue && *stage.tongue < Mass{}) judge.say(said("the tongue pulls up on the hitch"));
-  judge.above(said("gross"), stage.total, value_of(v.gross));
-  judge.above(said("payload"), stage.cargo, value_of(v.payload));
-  stage.most_cargo = value_of(v.payload);
-  if (stage.total) stage.most_cargo = least(stage.most_cargo, less(v.gross, *stage.total - stage.cargo));
-  if (!stage.tongue_share || stage.cargo <= Mass{}) return;  // the window is the loaded trailer's
-  if (v.tongue_from && *stage.tongue_share < v.tongue_from->value * (1 - 1e-9))
-    judge.say(said("tongue {} % of the whole, {} % at least", plain(steps_down(*stage.tongue_share * 1000) / 10, 1),
-                   plain(v.tongue_from->value * 100, 1)));
-  if (v.tongue_to && *stage.tongue_share > v.tongue_to->value * slack)
-    judge.say(said("tongue {} of the whole, {} % at most", percent_up(*stage.tongue_share),
-                   plain(v.tongue_to->value * 100, 1)));
-  judge.sides(*stage.total - stage.cargo);
+int unsized_in(const Vehicle& v, const Plan& plan, const Loading& loading) {
+  return static_cast<int>(std::count_if(loading.unsized.begin(), loading.unsized.end(), [&](int unit) {
+    return plan.rows[static_cast<std::size_t>(unit)].vehicle == v.code.value;
+  }));
 }
 
 /// The trailer behind a van, where one is loaded or listed.
 struct Towed {
   Freight freight;
-  int trailers = 0;  ///< that go with this van
+  Hitched hitched;  ///< without its weights, which differ from stage to stage
 };
 
 Towed towed_by(const Catalogue& c, const Show& show, const Plan& plan, const Loading& loading, const Vehicle& van) {
   Towed t;
   for (const Vehicle* v : trailers_of(c, show, plan, van)) {
-    if (++t.trailers > 1) continue;
+    if (++t.hitched.trailers > 1) continue;
     t.freight = {v, nullptr, stops_of(show, v->code.value)};
     for (const VehicleLoading& one : loading.vehicles)
       if (one.vehicle == v->code.value && one.faults.empty()) t.freight.loading = &one;
   }
+  if (t.hitched.trailers == 0) return t;
+  const Vehicle& v = *t.freight.vehicle;
+  std::vector<Sentence>& missing = t.hitched.missing;
+  if (!v.empty_axle || !v.empty_tongue || !v.coupling_to_axle || !v.coupling_to_cargo)
+    missing.push_back(said("empty axle, tongue and coupling of its trailer"));
+  if (!t.freight.loading) missing.push_back(said("where the load of the trailer stands"));
+  const int unknown = t.freight.loading ? unknown_masses(t.freight, plan) : 0, unsized = unsized_in(v, plan, loading);
+  if (unknown > 0) missing.push_back(said("the mass of {} pieces in its trailer", unknown));
+  if (unsized > 0) missing.push_back(said("the size of {} pieces in its trailer", unsized));
   return t;
 }
 
-/// One van with its trailer's tongue at one stage. False where something that it needs was not typed.
-bool weigh_van(const Freight& f, const Plan& plan, const Towed& towed, const std::vector<std::string>& done,
-               std::vector<PlacedMass> load, LoadStage& stage, UnitSystem units) {
-  const Vehicle& v = *f.vehicle;
-  if (!v.empty_front || !v.empty_rear) return false;
-  const Mass people = v.people_and_fuel ? v.people_and_fuel->value : Mass{};
+/// The trailer's weights after as many stops.
+Hitched hitched_at(const Towed& towed, const Plan& plan, const std::vector<std::string>& done) {
+  Hitched out = towed.hitched;
+  if (out.trailers != 1 || !towed.freight.loading) return out;
   LoadStage trailer;
-  if (towed.freight.loading) weigh_trailer(towed.freight, placed(towed.freight, plan, done, trailer), trailer);
-  if (towed.trailers > 1 || (towed.trailers == 1 && !trailer.tongue)) return false;
-  stage.tongue = trailer.tongue;  // on its hitch
-  const Mass tongue = trailer.tongue.value_or(Mass{});
-  stage.total = v.empty_front->value + v.empty_rear->value + people + stage.cargo + tongue;
-  if (towed.trailers == 1) stage.train = *stage.total - tongue + *trailer.total;
-  Judge judge(units, stage);
-  judge.above(said("gross"), stage.total, value_of(v.gross));
-  judge.above(said("payload"), stage.cargo + people + tongue, value_of(v.payload));
-  stage.most_cargo = least(less(v.payload, people + tongue), less(v.gross, *stage.total - stage.cargo));
-  judge.above(said("tongue on the hitch"), trailer.tongue, value_of(v.limit_tongue));
-  judge.above(said("van and trailer"), stage.train, value_of(v.train));
-  judge.sides(*stage.total - stage.cargo);
-  if (!v.wheelbase || !v.front_to_cargo || (towed.trailers > 0 && !v.hitch_behind)) return false;
-  for (PlacedMass& p : load) p.behind += v.front_to_cargo->value;
-  const AxleFigures bare = axle_loads(v.empty_front->value, v.empty_rear->value, v.wheelbase->value, load, tongue,
-                                      v.hitch_behind ? v.hitch_behind->value : Length{});
-  // People sit somewhere between the axles: on the front axle for its limit, on the rear for its own.
-  stage.front = bare.front + people;
-  stage.rear = bare.rear + people;
-  judge.above(said("front axle"), stage.front, value_of(v.limit_front));
-  judge.above(said("rear axle"), stage.rear, value_of(v.limit_rear));
-  if (bare.front < bare.total * least_steered)
-    judge.say(said("the front axle carries less than a fifth, and hardly steers"));
-  return true;
+  weigh(*towed.freight.vehicle, still_aboard(towed.freight, plan, done, trailer), {}, trailer);
+  out.tongue = trailer.tongue;
+  out.total = trailer.total;
+  return out;
+}
+
+/// A word about sides that differ, where the empty vehicle's mass is known.
+void warn_of_sides(LoadStage& stage, UnitSystem units) {
+  if (!stage.total) return;
+  const Mass heavy = std::max(stage.left, stage.right), apart = heavy - std::min(stage.left, stage.right);
+  if (apart <= ((*stage.total - stage.cargo) * 0.5 + heavy) * uneven) return;
+  const std::string by = print(apart, units, Rounding::up).text();
+  stage.warns.push_back(at_stage(stage, stage.left > stage.right ? said("the left side is heavier by {}", by)
+                                                                 : said("the right side is heavier by {}", by)));
+}
+
+std::optional<Mass> less(const Maybe<Mass>& limit, Mass taken) {
+  return limit ? std::optional(limit->value - taken) : std::nullopt;
 }
 
 /// The most cargo with its middle there; nothing where not even an empty vehicle keeps its limits.
@@ -193,73 +138,11 @@ void add_curve(const Vehicle& v, StagedLoad& out) {
     for (const LoadStage& stage : out.stages) {
       const auto then =
           v.kind == Vehicle::Kind::van ? van_bears(v, centre, stage.tongue.value_or(Mass{})) : trailer_bears(v, centre);
-      most = then ? least(most, then) : std::nullopt;
+      most = then ? lesser(most, then) : std::nullopt;
       if (!most) break;
     }
     if (most) out.allowed.emplace_back(centre, std::max(*most, Mass{}));
   }
-}
-
-int unknown_masses(const Freight& f, const Plan& plan) {
-  return static_cast<int>(std::count_if(f.loading->pieces.begin(), f.loading->pieces.end(), [&](const LoadedPiece& p) {
-    return !plan.rows[static_cast<std::size_t>(p.unit)].mass_known;
-  }));
-}
-
-int unsized_in(const Vehicle& v, const Plan& plan, const Loading& loading) {
-  return static_cast<int>(std::count_if(loading.unsized.begin(), loading.unsized.end(), [&](int unit) {
-    return plan.rows[static_cast<std::size_t>(unit)].vehicle == v.code.value;
-  }));
-}
-
-class Missing {
- public:
-  explicit Missing(std::vector<Sentence>& out) : out_(out) {}
-  void need(bool given, const Sentence& what) {
-    if (!given) out_.push_back(what);
-  }
-
- private:
-  std::vector<Sentence>& out_;
-};
-
-/// What a van needs to know of the trailer behind it.
-void add_missing_trailer(const Vehicle& v, const Plan& plan, const Loading& loading, const Towed& towed,
-                         Missing& missing) {
-  if (towed.trailers == 0) return;
-  missing.need(towed.trailers == 1, said("which one of {} trailers it pulls", towed.trailers));
-  missing.need(v.hitch_behind.has_value(), said("rear axle to hitch"));
-  missing.need(v.limit_tongue.has_value(), said("limit of the hitch"));
-  missing.need(v.train.has_value(), said("what it may weigh with its trailer"));
-  const Vehicle& trailer = *towed.freight.vehicle;
-  missing.need(trailer.empty_axle && trailer.empty_tongue && trailer.coupling_to_axle && trailer.coupling_to_cargo,
-               said("empty axle, tongue and coupling of its trailer"));
-  missing.need(towed.freight.loading != nullptr, said("where the load of the trailer stands"));
-  const int unknown = towed.freight.loading ? unknown_masses(towed.freight, plan) : 0,
-            unsized = unsized_in(trailer, plan, loading);
-  missing.need(unknown == 0, said("the mass of {} pieces in its trailer", unknown));
-  missing.need(unsized == 0, said("the size of {} pieces in its trailer", unsized));
-}
-
-void add_missing(const Freight& f, const Plan& plan, const Loading& loading, const Towed& towed, StagedLoad& out) {
-  const Vehicle& v = *f.vehicle;
-  Missing missing(out.missing);
-  if (v.kind == Vehicle::Kind::van) {
-    missing.need(v.empty_front && v.empty_rear, said("empty axles"));
-    missing.need(v.people_and_fuel.has_value(), said("people and fuel"));
-    missing.need(v.wheelbase && v.front_to_cargo, said("wheelbase and front axle to cargo"));
-    missing.need(v.limit_front && v.limit_rear, said("limits of the axles"));
-    add_missing_trailer(v, plan, loading, towed, missing);
-  } else {
-    missing.need(v.pulled_by.has_value(), said("what pulls it"));
-    missing.need(v.empty_axle && v.empty_tongue, said("empty axle and tongue"));
-    missing.need(v.coupling_to_axle && v.coupling_to_cargo, said("coupling to axle and to cargo"));
-    missing.need(v.limit_axle.has_value(), said("limit of the axle"));
-    missing.need(v.limit_tongue && v.tongue_from && v.tongue_to, said("limit of the tongue and its window"));
-  }
-  missing.need(v.gross.has_value(), said("gross"));
-  const int unknown = unknown_masses(f, plan);
-  missing.need(unknown == 0, said("the mass of {} pieces", unknown));
 }
 
 }  // namespace
@@ -309,19 +192,18 @@ StagedLoad load_stages(const Catalogue& catalogue, const Show& show, const Plan&
   const UnitSystem units = catalogue.kit.house.units;
   const bool van = f.vehicle->kind == Vehicle::Kind::van;
   const Towed towed = van ? towed_by(catalogue, show, plan, loading, *f.vehicle) : Towed{};
-  add_missing(f, plan, loading, towed, out);
+  out.missing = not_typed(*f.vehicle, towed.hitched, true);
+  if (const int unknown = unknown_masses(f, plan); unknown > 0)
+    out.missing.push_back(said("the mass of {} pieces", unknown));
   const std::vector<std::string> way = van ? one_way(f.stops, towed.freight.stops) : f.stops;
   std::vector<std::string> done;
   for (std::size_t i = 0; i <= way.size(); ++i) {
     LoadStage stage;
     if (i > 0) done.push_back(stage.after = way[i - 1]);
-    std::vector<PlacedMass> load = placed(f, plan, done, stage);
-    if (van) {
-      weigh_van(f, plan, towed, done, std::move(load), stage, units);
-    } else {
-      weigh_trailer(f, std::move(load), stage);
-      judge_trailer(*f.vehicle, stage, units);
-    }
+    const Aboard load = still_aboard(f, plan, done, stage);
+    weigh(*f.vehicle, load, hitched_at(towed, plan, done), stage);
+    for (const Sentence& what : above_plates(*f.vehicle, stage, units)) stage.over.push_back(at_stage(stage, what));
+    warn_of_sides(stage, units);
     out.stages.push_back(std::move(stage));
   }
   const LoadStage& first = out.stages.front();

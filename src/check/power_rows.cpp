@@ -8,6 +8,7 @@
 #include <map>
 #include <numbers>
 
+#include "base/slack.h"
 #include "check/say.h"
 
 namespace dunnage {
@@ -121,9 +122,9 @@ void read_cables(CircuitRow& row, const Catalogue& c, const Circuit& circuit, co
 }
 
 void judge(CircuitRow& row) {
-  const bool heavy = row.need && ((row.protection && *row.need > *row.protection * slack) ||
-                                  (row.ampacity && *row.need > *row.ampacity * slack));
-  const bool lossy = row.drop_share && *row.drop_share > *row.drop_limit * slack;
+  const bool heavy = row.need && ((row.protection && exceeds(*row.need, *row.protection)) ||
+                                  (row.ampacity && exceeds(*row.need, *row.ampacity)));
+  const bool lossy = row.drop_share && exceeds(*row.drop_share, *row.drop_limit);
   if (heavy || lossy)
     row.outcome = Outcome::over;
   else

@@ -4,8 +4,8 @@
 
 #include <algorithm>
 
-#include "check/canopy_site.h"
 #include "check/say.h"
+#include "check/standing_site.h"
 
 namespace dunnage {
 namespace {

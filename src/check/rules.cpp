@@ -3,7 +3,6 @@
 #include "check/rules.h"
 
 #include "check/canopy_ballast.h"
-#include "check/canopy_sliding.h"
 #include "check/circuit_load.h"
 #include "check/cold_work.h"
 #include "check/crew_noise.h"
@@ -15,11 +14,11 @@
 #include "check/lifting.h"
 #include "check/load_plan_rule.h"
 #include "check/rain_cover.h"
+#include "check/sliding.h"
 #include "check/stop_role.h"
 #include "check/storm_plan.h"
 #include "check/supply_load.h"
 #include "check/tower_load.h"
-#include "check/tower_sliding.h"
 #include "check/tower_tip.h"
 #include "check/vehicle_mass.h"
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "check/slide.h"
 
+#include "base/slack.h"
 #include "check/meter.h"
 #include "check/say.h"
 #include "formula/overturning.h"
@@ -57,7 +58,7 @@ void judge_slide(Finding& finding, std::optional<Speed> slides, const FootFricti
     return;
   }
   finding.measured = *forecast;
-  finding.outcome = *forecast <= *slides * (1 + 1e-9) ? Outcome::within : Outcome::over;
+  finding.outcome = exceeds(*forecast, *slides) ? Outcome::over : Outcome::within;
   const std::string gust = forecast_words(*forecast, meter);
   finding.says =
       finding.outcome == Outcome::within

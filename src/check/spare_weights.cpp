@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "check/meter.h"
+
 namespace dunnage {
 namespace {
 
@@ -27,6 +29,14 @@ void add_weight(std::vector<SpareWeight>& weights, const Catalogue& c, const Pla
 }  // namespace
 
 Sentence free_words(int free) { return free == 0 ? said("none") : Sentence(free); }
+
+const SpareWeight* lightest_that_helps(const std::vector<SpareWeight>& weights, Speed now, std::string_view meter,
+                                       const std::function<Speed(Mass)>& holding) {
+  const SpareWeight* best = nullptr;
+  for (const SpareWeight& w : weights)
+    if (whole_units_down(holding(w.mass), meter) > now && (!best || w.mass < best->mass)) best = &w;
+  return best;
+}
 
 std::vector<SpareWeight> spare_weights(const Catalogue& c, const Plan& plan, int use) {
   std::vector<SpareWeight> weights;

@@ -2,7 +2,9 @@
 // What the house owns that could stand on a structure besides.
 #pragma once
 
+#include <functional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "model/catalogue.h"
@@ -18,6 +20,10 @@ struct SpareWeight {
 };
 /// "none", "3".
 Sentence free_words(int free);
+/// The lightest weight that raises the down level `now` by a whole unit of the meter; null where none does. `holding`:
+/// the gust that holds with so much more.
+const SpareWeight* lightest_that_helps(const std::vector<SpareWeight>& weights, Speed now, std::string_view meter,
+                                       const std::function<Speed(Mass)>& holding);
 /// Weights of the kinds already on the use of this index; else what serves as "ballast".
 std::vector<SpareWeight> spare_weights(const Catalogue& catalogue, const Plan& plan, int use);
 

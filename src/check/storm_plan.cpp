@@ -2,8 +2,8 @@
 // Rule lightning: how far off a storm still is when clearing must begin.
 #include "check/storm_plan.h"
 
-#include "check/canopy_site.h"
 #include "check/say.h"
+#include "check/standing_site.h"
 #include "formula/lightning.h"
 
 namespace dunnage {

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <numbers>
 
+#include "base/slack.h"
 #include "check/power_rows.h"
 #include "check/say.h"
 #include "formula/access.h"
@@ -93,7 +94,7 @@ void derate(SupplyDetail& d, const Show& show, const Supply& supply, Judged& jud
 /// What a generator keeps clear of: true where it is too near; `missing` where that was not given.
 bool too_near(const Maybe<Length>& typed, Length least, const Sentence& missing, Judged& judged) {
   if (!typed) judged.missing.push_back(missing);
-  return typed && typed->value < least * (1 - 1e-9);
+  return typed && falls_short(typed->value, least);
 }
 
 void judge_clear(const Supply& supply, UnitSystem units, Judged& judged) {
@@ -122,7 +123,7 @@ void judge_legs(SupplyDetail& d, Judged& judged) {
   const int legs = static_cast<int>(d.legs.size());
   const Power smallest = legs < has ? std::max(Power{}, unnamed / (has - legs)) : least->apparent;
   if (most->apparent > Power{}) d.imbalance = (most->apparent - smallest) / most->apparent;
-  if (d.left && most->apparent > *d.left / has * (1 + 1e-9))
+  if (d.left && exceeds(most->apparent, *d.left / has))
     judged.over.push_back(said("Leg {} takes {}, its share is {}: move a circuit to another leg.", most->leg,
                                volt_amperes_up(most->apparent), watts_down(*d.left / has)));
 }
@@ -183,7 +184,7 @@ Finding finding_of(const Catalogue& c, const Show& show, int index, const std::v
   const Power all = d.apparent + d.starting;
   f.measured = all;
   if (d.left) f.limit = *d.left;
-  if (d.left && all > *d.left * (1 + 1e-9))
+  if (d.left && exceeds(all, *d.left))
     judged.over.insert(judged.over.begin(), said("That is more than it has: take load off, or bring another."));
   f.says = carries_words(d);
   for (const Sentence& words : judged.over) f.says.then(words);

@@ -2,6 +2,7 @@
 // Rule tower-load: load on the head against the maker's rating.
 #include "check/tower_load.h"
 
+#include "base/slack.h"
 #include "check/say.h"
 #include "check/tower_site.h"
 
@@ -25,8 +26,8 @@ Finding finding_of(const Catalogue& c, const Show& show, const Use& use, const S
   }
   f.measured = load.mass;
   f.limit = s.rated_load->value;
-  const bool heavy = load.mass > s.rated_load->value * (1 + 1e-9);
-  const bool high = s.rated_height && load.highest && *load.highest > s.rated_height->value * (1 + 1e-9);
+  const bool heavy = exceeds(load.mass, s.rated_load->value);
+  const bool high = s.rated_height && load.highest && exceeds(*load.highest, s.rated_height->value);
   const bool mast = s.kind == StructureKind::tower || s.kind == StructureKind::light_tree;
   const bool unrated = mast && load.highest && !s.rated_height;
   f.outcome = heavy || high ? Outcome::over : unrated ? Outcome::not_checked : Outcome::within;

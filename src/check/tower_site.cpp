@@ -5,8 +5,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "check/canopy_site.h"
-
 namespace dunnage {
 namespace {
 
@@ -150,10 +148,7 @@ std::optional<Speed> tipping_gust_of(const TowerSite& site) {
 }
 
 std::optional<Speed> holding_gust_of(const TowerSite& site) {
-  std::optional<Speed> gust = tipping_gust_of(site);
-  for (const std::optional<Speed>& other : {sliding_gust_of(site), site.maker})
-    if (other) gust = gust ? std::min(*gust, *other) : *other;
-  return gust;
+  return lowest({tipping_gust_of(site), sliding_gust_of(site), site.maker});
 }
 
 TowerSite with_more(const TowerSite& site, Mass more) {
@@ -183,15 +178,7 @@ std::vector<TowerSite> tower_sites(const Catalogue& catalogue, const Show& show,
     const Structure* structure = catalogue.structure(use.structure.value);
     if (!structure || structure->kind == StructureKind::canopy) continue;
     TowerSite site;
-    site.use = i;
-    site.structure = structure;
-    site.name = use.as.value.empty() ? use.structure.value : use.as.value;
-    site.indoor = is_indoor(show);
-    site.ground = ground_of(show, use);
-    site.friction = foot_friction(catalogue.kit.house, show, site.ground);
-    if (!show.setting) site.assumptions.push_back(said("setting not stated: taken as outdoors"));
-    if (structure->maker_gust) site.maker = structure->maker_gust->value;
-    if (show.forecast && show.forecast->gust) site.forecast = show.forecast->gust->value;
+    static_cast<StandingSite&>(site) = standing_site(catalogue, show, i, *structure);
     Mass middle;
     if (structure->standing)
       middle = structure->standing->value;

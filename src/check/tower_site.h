@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-#include "check/slide.h"
+#include "check/standing_site.h"
 #include "formula/overturning.h"
 #include "model/finding.h"
 #include "model/plan.h"
@@ -15,10 +15,7 @@
 
 namespace dunnage {
 
-struct TowerSite {
-  int use = 0;
-  const Structure* structure = nullptr;
-  std::string name;
+struct TowerSite : StandingSite {
   std::vector<WindArea> areas;
   std::vector<WindArea> hung;  ///< those of `areas` that banners add
   Length lever;                ///< from the middle to the nearest tipping line
@@ -26,12 +23,6 @@ struct TowerSite {
   Moment bare;                 ///< what holds without any ballast
   Mass ballast;                ///< in all
   Mass weight;                 ///< of everything, on the ground
-  std::optional<std::string> ground;
-  std::optional<FootFriction> friction;  ///< of its feet on that ground
-  std::vector<Sentence> missing;         ///< for tipping
-  std::vector<Sentence> assumptions;
-  std::optional<Speed> forecast, maker;
-  bool indoor = false;
 };
 
 /// What a use carries and what hangs on it, with cable where that is typed.

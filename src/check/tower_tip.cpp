@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "check/canopy_site.h"
+#include "base/slack.h"
 #include "check/meter.h"
 #include "check/say.h"
 #include "check/spare_weights.h"
@@ -13,24 +13,14 @@
 namespace dunnage {
 namespace {
 
-Sentence governs_of(const TowerSite& site, Speed holds) {
-  if (site.maker && *site.maker <= holds) return said("maker's limit");
-  const auto slides = sliding_gust_of(site);
-  return slides && *slides <= holds ? said("sliding") : said("tipping");
-}
-
 /// The lightest weight that raises the down level by a whole unit, one more of it in the middle of the base; and
 /// what the banners cost.
 Sentence improvement_of(const TowerSite& site, const std::vector<SpareWeight>& weights, Speed now,
                         std::string_view meter) {
   std::vector<Sentence> ways;
-  const SpareWeight* best = nullptr;
-  for (const SpareWeight& w : weights) {
-    const Speed then = whole_units_down(*holding_gust_of(with_more(site, w.mass)), meter);
-    if (then > now && (!best || w.mass < best->mass)) best = &w;
-  }
-  if (best) {
-    const std::string then = gust_words(*holding_gust_of(with_more(site, best->mass)), meter);
+  const auto holding = [&](Mass more) { return *holding_gust_of(with_more(site, more)); };
+  if (const SpareWeight* best = lightest_that_helps(weights, now, meter, holding)) {
+    const std::string then = gust_words(holding(best->mass), meter);
     ways.push_back(best->free < 1 ? said("one more {} in the middle: down at {} (none free)", best->code, then)
                                   : said("one more {} in the middle: down at {}", best->code, then));
   }
@@ -52,14 +42,12 @@ TowerDetail detail_of(const Catalogue& c, const Plan& plan, const TowerSite& sit
   d.down_at = whole_units_down(holds, meter);
   d.maker = site.maker;
   d.forecast = site.forecast;
-  d.card = wind_card(*site.structure, holds, governs_of(site, holds), meter);
+  d.card = wind_card(*site.structure, holds, governs_of(site, holds, slides, said("tipping")), meter);
   d.card.sliding_known = slides.has_value();
   d.improvement = improvement_of(site, spare_weights(c, plan, site.use), *d.down_at, meter);
-  if (tips) {
-    Speed end = holds * 1.5;
-    if (site.forecast) end = std::max(end, *site.forecast);
-    d.curve = margin_curve(slides ? std::min(*tips, *slides) : *tips, end, meter);
-  }
+  Speed end = holds * 1.5;
+  if (site.forecast) end = std::max(end, *site.forecast);
+  if (const auto stands = lowest({tips, slides})) d.curve = margin_curve(*stands, end, meter);
   if (!site.forecast) return d;
   const Moment over = overturning_moment(site.areas, wind_pressure(*site.forecast));
   d.more = mass_against_tipping(over, site.holds, site.lever);
@@ -84,52 +72,30 @@ Sentence compared_words(const TowerSite& site, Speed limit, const std::string& d
 
 void judge(Finding& f, const TowerSite& site, const TowerDetail& detail, const House& house) {
   const std::string_view meter = meter_of(house);
-  // Sliding has a finding of its own; here tipping and the maker are judged.
-  std::optional<Speed> limit = tipping_gust_of(site);
-  if (site.maker) limit = limit ? std::min(*limit, *site.maker) : *site.maker;
-  if (detail.card.governs == said("sliding")) assume(f, said("the down level comes from sliding"));
-  f.limit = *limit;
   const std::string down = gust_words(*detail.down_at, meter);
-  if (!site.forecast) {
-    f.says = said("No forecast gust, so the ballast asked was not worked out: ask the weather office. Down at {} gust.",
-                  down);
-    return;
-  }
-  f.measured = *site.forecast;
+  const auto tips = tipping_gust_of(site);
+  if (detail.card.governs == said("sliding")) assume(f, said("the down level comes from sliding"));
+  if (!is_for_ballast(f, site, tips, down, meter)) return;
+  const Speed limit = *lowest({tips, site.maker});
   const std::string forecast = forecast_words(*site.forecast, meter);
-  if (*site.forecast <= *limit * (1 + 1e-9)) {
+  if (!exceeds(*site.forecast, limit)) {
     f.outcome = Outcome::within;
-    f.says = compared_words(site, *limit, down, meter);
+    f.says = compared_words(site, limit, down, meter);
     return;
   }
   f.outcome = Outcome::over;
-  if (site.maker && *site.forecast > *site.maker * (1 + 1e-9))
-    f.says = said("The forecast gust of {} is above the maker's limit of {}: leave it down, no ballast cures that.",
-                  forecast, gust_words(*site.maker, meter));
-  else
-    f.says = said(
-        "Lacks {} in the middle of its base at the forecast gust of {}: add it, take banners off, or leave it down. "
-        "Down at {} gust.",
-        print(detail.more, house.units, Rounding::up).text(), forecast, down);
+  f.says = said(
+      "Lacks {} in the middle of its base at the forecast gust of {}: add it, take banners off, or leave it down. "
+      "Down at {} gust.",
+      print(detail.more, house.units, Rounding::up).text(), forecast, down);
 }
 
 Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const TowerSite& site) {
-  Finding f = begin_finding(RuleName::tower_tip, {Subject::Kind::use, site.use}, site.name,
-                            show.uses[static_cast<std::size_t>(site.use)].place);
+  Finding f = begin_standing(RuleName::tower_tip, site);
   f.sources = {as_is("EN 1991-1-4 7.4.3"), as_is("EN 1990 A1.2(A)")};
   f.caution = said("Level, outriggers locked, cables tied at the foot. Maker, venue and a competent person decide.");
-  if (site.indoor) {
-    say_does_not_apply(f, setting_place(show), said("Indoors: no wind load."));
-    return f;
-  }
-  if (!site.missing.empty()) {
-    say_not_given(f, site.missing, said("Measure it and type it; until then it stays down."));
-    return f;
-  }
-  f.assumptions = site.assumptions;
-  assume(f, said("factors 0.9 and 1.5"));
-  if (!site.maker) assume(f, said("maker's limit not given"));
-  if (!site.structure->strike_minutes) assume(f, said("minutes and people to bring it down not given"));
+  if (!is_worked_out(f, show, site, site.missing, said("Measure it and type it; until then it stays down."))) return f;
+  assume_of_standing(f, site);
   const TowerDetail detail = detail_of(c, plan, site);
   judge(f, site, detail, c.kit.house);
   f.detail = detail;

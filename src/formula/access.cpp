@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "base/slack.h"
+
 namespace dunnage {
 
 using namespace unit;
@@ -23,9 +25,9 @@ RampFigures ramp(Length rise) {
 }
 
 std::optional<Length> steep_ramp_rise(double slope) {
-  if (slope > 1.0 / 8 + 1e-9 || slope <= 0) return std::nullopt;
-  if (slope > 1.0 / 10 + 1e-9) return 3.0 * inch;
-  if (slope > 1.0 / 12 + 1e-9) return 6.0 * inch;
+  if (exceeds(slope, 1.0 / 8) || slope <= 0) return std::nullopt;
+  if (exceeds(slope, 1.0 / 10)) return 3.0 * inch;
+  if (exceeds(slope, 1.0 / 12)) return 6.0 * inch;
   return 30.0 * inch;
 }
 

@@ -8,6 +8,8 @@
 #include <cmath>
 #include <span>
 
+#include "base/slack.h"
+
 namespace dunnage {
 namespace {
 
@@ -64,7 +66,7 @@ RoofForce at(const Row& row, double blockage) {
 
 std::optional<RoofForce> between(std::span<const Row> rows, double pitch, double blockage) {
   // A pitch worked out from heights may miss the first or last row by its last bits.
-  if (pitch < rows.front().pitch - 1e-9 || pitch > rows.back().pitch + 1e-9) return std::nullopt;
+  if (falls_short(pitch, rows.front().pitch) || exceeds(pitch, rows.back().pitch)) return std::nullopt;
   std::size_t i = 1;
   while (i + 1 < rows.size() && pitch > rows[i].pitch) ++i;
   const Row &a = rows[i - 1], &b = rows[i];

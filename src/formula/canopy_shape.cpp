@@ -8,6 +8,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "base/slack.h"
 #include "formula/open_roof.h"
 #include "formula/overturning.h"
 
@@ -117,7 +118,7 @@ void read_uneven(CanopyReading& r, const CanopyShape& shape, RoofTable table, bo
   bool american = false;
   if (!shape.own_uplift) {
     const FreeRoof other = free_roof_of(r, shape, table, rows);
-    american = other.row_up > up + 1e-9 || other.whole.up < r.force.up - 1e-9;
+    american = exceeds(other.row_up, up) || falls_short(other.whole.up, r.force.up);
     up = std::max(up, other.row_up);
     down = std::max(down, other.row_down);
     r.force = larger(r.force, other.whole);
@@ -127,7 +128,7 @@ void read_uneven(CanopyReading& r, const CanopyShape& shape, RoofTable table, bo
   r.stand.lift_share = r.force.up < 0 ? up / -r.force.up : 1.0;
   r.stand.wind.press = down * area;
   if (american) r.assumptions.push_back(said("uplift by ASCE 7-22, larger here than by EN 1991-1-4"));
-  if (r.stand.lift_share > 1 + 1e-9)
+  if (exceeds(r.stand.lift_share, 1.0))
     r.assumptions.push_back(said("the legs at the windward edge take the larger share"));
 }
 

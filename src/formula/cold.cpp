@@ -4,10 +4,12 @@
 
 #include <cmath>
 
+#include "base/slack.h"
+
 namespace dunnage {
 namespace {
 bool defined(Temperature air, Speed wind) {
-  return air.in_celsius() <= 10 + 1e-9 && wind / unit::kilometre_per_hour > 4.8;
+  return !exceeds(air.in_celsius(), 10.0) && wind / unit::kilometre_per_hour > 4.8;
 }
 }  // namespace
 

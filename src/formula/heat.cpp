@@ -4,6 +4,8 @@
 
 #include <cmath>
 
+#include "base/slack.h"
+
 namespace dunnage {
 namespace {
 
@@ -20,7 +22,7 @@ Temperature heat_index_polynomial(Temperature air, double humidity) {
 
 std::optional<Temperature> heat_index(Temperature air, double humidity) {
   const double t = air.in_fahrenheit(), r = humidity;
-  if (t < 68 - 1e-9 || t > 112 + 1e-9 || r < 0 || r > 100) return std::nullopt;
+  if (falls_short(t, 68.0) || exceeds(t, 112.0) || r < 0 || r > 100) return std::nullopt;
   const double simple = 0.5 * (t + 61 + (t - 68) * 1.2 + 0.094 * r);
   const double mean = (simple + t) / 2;
   if (mean < 80) return Temperature::fahrenheit(mean);
@@ -31,11 +33,11 @@ std::optional<Temperature> heat_index(Temperature air, double humidity) {
 }
 
 HeatBand heat_band(Temperature index) {
-  const double f = index.in_fahrenheit() + 1e-9;
-  if (f >= 125) return HeatBand::extreme_danger;
-  if (f >= 103) return HeatBand::danger;
-  if (f >= 90) return HeatBand::extreme_caution;
-  if (f >= 80) return HeatBand::caution;
+  const double f = index.in_fahrenheit();
+  if (!falls_short(f, 125.0)) return HeatBand::extreme_danger;
+  if (!falls_short(f, 103.0)) return HeatBand::danger;
+  if (!falls_short(f, 90.0)) return HeatBand::extreme_caution;
+  if (!falls_short(f, 80.0)) return HeatBand::caution;
   return HeatBand::none;
 }
 

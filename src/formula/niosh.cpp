@@ -6,6 +6,8 @@
 #include <cassert>
 #include <cmath>
 
+#include "base/slack.h"
+
 namespace dunnage {
 namespace {
 
@@ -52,7 +54,7 @@ constexpr std::array<FrequencyRow, 18> kTable5{{
     {15.0000001, {.00, .00, .00, .00, .00, .00}},
 }};
 
-double above(double value, double most, double factor) { return value > most + 1e-9 ? 0.0 : factor; }
+double above(double value, double most, double factor) { return exceeds(value, most) ? 0.0 : factor; }
 
 }  // namespace
 
@@ -60,7 +62,7 @@ Mass load_constant(LiftConstants constants) { return constants == LiftConstants:
 
 double frequency_factor(double per_minute, Length up_at_origin, WorkSpan span, LiftConstants which) {
   const Constants& c = constants_of(which);
-  const bool high = up_at_origin / c.length >= c.column_height - 1e-9;
+  const bool high = !falls_short(up_at_origin / c.length, c.column_height);
   const std::size_t column = static_cast<std::size_t>(span) * 2 + (high ? 1 : 0);
   if (per_minute <= kTable5.front().per_minute) return kTable5.front().factor[column];
   for (std::size_t i = 1; i < kTable5.size(); ++i) {
@@ -75,7 +77,7 @@ double frequency_factor(double per_minute, Length up_at_origin, WorkSpan span, L
 double coupling_factor(Coupling coupling, Length up, LiftConstants which) {
   const Constants& c = constants_of(which);
   if (coupling == Coupling::poor) return 0.90;
-  if (coupling == Coupling::fair && up / c.length < c.column_height - 1e-9) return 0.95;
+  if (coupling == Coupling::fair && falls_short(up / c.length, c.column_height)) return 0.95;
   return 1.00;
 }
 
@@ -105,7 +107,7 @@ std::optional<double> lifting_index(Mass load, Mass limit) {
 
 Length hands_out(Length depth, Length up, LiftConstants which) {
   const Constants& c = constants_of(which);
-  const double add = up / c.length < c.low_hands - 1e-9 ? c.box_low : c.box_high;
+  const double add = falls_short(up / c.length, c.low_hands) ? c.box_low : c.box_high;
   return add * c.length + depth / 2.0;
 }
 

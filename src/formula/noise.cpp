@@ -5,6 +5,8 @@
 #include <array>
 #include <cmath>
 
+#include "base/slack.h"
+
 namespace dunnage {
 
 using namespace unit;
@@ -20,7 +22,7 @@ std::optional<Duration> osha_permitted(Sound level) {
   const double db = level / decibel_a;
   if (db < 90) return 24.0 * hour;
   for (const Row& row : kG16)
-    if (db <= row.level + 1e-9) return row.hours * hour;
+    if (!exceeds(db, row.level)) return row.hours * hour;
   return std::nullopt;
 }
 
@@ -38,7 +40,7 @@ Duration niosh_time(Sound level) { return 480 / std::pow(2.0, (level / decibel_a
 std::optional<double> niosh_dose(const std::vector<HeardFor>& heard) {
   double dose = 0;
   for (const auto& [level, time] : heard) {
-    if (level / decibel_a > 115 + 1e-9) return std::nullopt;
+    if (exceeds(level / decibel_a, 115.0)) return std::nullopt;
     dose += 100 * (time / niosh_time(level));
   }
   return dose;

@@ -6,6 +6,8 @@
 #include <array>
 #include <cmath>
 
+#include "base/slack.h"
+
 namespace dunnage {
 namespace {
 
@@ -93,7 +95,7 @@ FewestPeople fewest_people(std::optional<Mass> mass, int grips, const TeamLimits
     const auto figure = team_figure(people, limits);
     if (!figure) continue;
     // Compared at 1e-9 so that a limit converted from pounds still covers its own figure.
-    const bool covers = mass && *mass <= figure->limit * (1 + 1e-9);
+    const bool covers = mass && !exceeds(*mass, figure->limit);
     if (covers) found.people = people;
     if (covers || figure->limit >= found.limit) {
       found.limit = figure->limit;

@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "base/slack.h"
+
 namespace dunnage {
 
 TongueFigures tongue_load(Mass empty, Mass empty_tongue, Length coupling_to_axle, const std::vector<PlacedMass>& load) {
@@ -83,7 +85,7 @@ std::optional<Mass> allowed_cargo(const TongueLimits& limits, Length centre) {
 int tie_downs(Length length, Mass mass, bool blocked_forward) {
   const double feet = length / unit::foot;
   if (blocked_forward) return std::max(1, static_cast<int>(steps_up(feet / 10)));
-  if (feet <= 5 + 1e-9) return mass <= 1100 * unit::pound ? 1 : 2;
+  if (!exceeds(feet, 5.0)) return mass <= 1100 * unit::pound ? 1 : 2;
   return 2 + static_cast<int>(steps_up(std::max(0.0, feet - 10) / 10));
 }
 

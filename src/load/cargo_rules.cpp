@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "base/slack.h"
 #include "formula/vehicle_load.h"
 
 namespace dunnage {
@@ -47,7 +48,7 @@ bool past_lintel(const Cargo& cargo, const StoodBox& b) {
 bool CargoRules::bears(const StoodBox& below, const StoodBox& above) const {
   const CargoKind& low = kind(below);
   const CargoKind& high = kind(above);
-  return low.bears > 0 && high.mass_known && low.mass_known && high.mass <= low.mass * slack;
+  return low.bears > 0 && high.mass_known && low.mass_known && !exceeds(high.mass, low.mass);
 }
 
 /// For hands, for the door, or on wheels that nothing blocks up there, so tall that it tips before it slides.
@@ -122,7 +123,7 @@ bool CargoRules::carried_within(const std::vector<const StoodBox*>& all) const {
       on.mass += passed * static_cast<double>(shared);
       on.levels = std::max(on.levels, carried[i].levels + 1);
       const CargoKind& below = kind(*down[j]);
-      if (on.levels > below.levels || (on.mass > 0 && on.mass > below.bears * slack)) return false;
+      if (on.levels > below.levels || (on.mass > 0 && exceeds(on.mass, below.bears))) return false;
     }
   }
   return true;

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <numeric>
 
+#include "base/slack.h"
 #include "formula/vehicle_load.h"
 #include "load/cargo_rules.h"
 #include "load/left_out.h"
@@ -90,7 +91,7 @@ class LoadPlanner {
     double sum = 0;
     for (const int unit : units) sum += mass(unit);
     const double excess = sum - most;
-    while (most >= 0 && sum > most * slack && !units.empty()) {
+    while (most >= 0 && exceeds(sum, most) && !units.empty()) {
       auto off = units.end();
       for (auto at = units.begin(); at != units.end(); ++at) {
         const bool enough = mass(*at) >= sum - most, before = off != units.end() && mass(*off) >= sum - most;

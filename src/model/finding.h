@@ -192,6 +192,7 @@ struct LoadStage {
   std::string after;               ///< place where it has just unloaded; empty: at departure
   std::optional<Mass> most_cargo;  ///< by payload and gross, people and tongue taken off
   Mass cargo, left, right;         ///< left, right: of the middle; a piece across it counts on both by its shares
+  std::optional<Mass> aboard;      ///< what counts against the payload: cargo; of a van people, fuel and tongue too
   std::optional<Length> centre;    ///< of the cargo, behind the bulkhead; absent of an empty one
   std::optional<Mass> total, front, rear, axle, tongue, train;
   std::optional<double> tongue_share;
@@ -217,15 +218,10 @@ struct LoadingDetail {
   std::vector<LoadBar> bars;
   std::vector<std::string> tips;  ///< units that tip sideways before they slide, alone
 };
-/// One vehicle or trailer with its load.
+/// One vehicle or trailer as it leaves.
 struct VehicleDetail {
-  Mass load;                    ///< pieces, as printed masses add up
+  LoadStage stage;
   int pieces = 0, unknown = 0;  ///< unknown: pieces without a mass
-  std::optional<Mass> people_and_fuel, empty, total, payload, gross, train, train_limit;
-  bool positions = false;  ///< every piece has one, so the rows below hold
-  std::optional<Mass> front, rear, axle, tongue;
-  std::optional<Mass> limit_front, limit_rear, limit_axle, limit_tongue;
-  std::optional<double> tongue_share, tongue_from, tongue_to;
 };
 /// Heat, cold and rain of the day, for the crew sheet and the weather card.
 struct WeatherDetail {

@@ -2,6 +2,7 @@
 // Vehicles, tie-downs and ramps.
 #include <fmt/format.h>
 
+#include "base/slack.h"
 #include "formula/access.h"
 #include "formula/vehicle_load.h"
 #include "reckon/answers.h"
@@ -17,8 +18,7 @@ std::vector<PlacedMass> placed(const Inputs& in) {
 }
 
 void against(Answer& out, const Inputs& in, std::string_view key, Mass actual, const std::string& what) {
-  if (const auto limit = in.maybe<Mass>(key))
-    also(out, what, actual <= *limit * (1 + 1e-9) ? "within limit" : "over limit");
+  if (const auto limit = in.maybe<Mass>(key)) also(out, what, exceeds(actual, *limit) ? "over limit" : "within limit");
 }
 
 }  // namespace
@@ -71,9 +71,9 @@ void answer_tongue(const Inputs& in, Answer& out, Problems& problems) {
   also(out, "share on the tongue", share_words(f.share));
   const double low = in.number("from", 10) / 100, high = in.number("to", 15) / 100;
   also(out, fmt::format("window {} to {}", share_words(low), share_words(high)),
-       f.share < low - 1e-9    ? "too light: over limit"
-       : f.share > high + 1e-9 ? "too heavy: over limit"
-                               : "within limit");
+       falls_short(f.share, low) ? "too light: over limit"
+       : exceeds(f.share, high)  ? "too heavy: over limit"
+                                 : "within limit");
 }
 
 void answer_tie_downs(const Inputs& in, Answer& out, Problems& problems) {

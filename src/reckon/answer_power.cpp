@@ -2,6 +2,7 @@
 // Electricity.
 #include <fmt/format.h>
 
+#include "base/slack.h"
 #include "formula/electric.h"
 #include "reckon/answers.h"
 #include "reckon/figure_words.h"
@@ -50,7 +51,7 @@ void answer_circuit(const Inputs& in, Answer& out, Problems& problems) {
   result(out, said(need / unit::ampere, 1, "A", Rounding::up));
   if (!in.has("breaker")) return;
   const Current breaker = in.get<Current>("breaker");
-  also(out, "breaker", need <= breaker * (1 + 1e-9) ? "within limit" : "over limit");
+  also(out, "breaker", exceeds(need, breaker) ? "over limit" : "within limit");
   also(out, "most that may run for three hours or more",
        said(breaker / unit::ampere / 1.25, 1, "A", Rounding::down).text());
 }

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "base/slack.h"
 #include "formula/canopy_shape.h"
 #include "formula/overturning.h"
 #include "reckon/answers.h"
@@ -105,7 +106,7 @@ void answer_gust_from_ballast(const Inputs& in, Answer& out, Problems& problems)
   result(out, said(*holds, in, Rounding::down));
   also(out, "down at", level(*holds, in));
   if (const auto gust = in.maybe<Speed>("gust"))
-    also(out, "the gust given", *gust <= *holds * (1 + 1e-9) ? "within limit" : "over limit");
+    also(out, "the gust given", exceeds(*gust, *holds) ? "over limit" : "within limit");
   if (const auto plain_gust = lifting_gust(reading.stand, in.get<Mass>("ballast"), no_factors))
     also(out, "lifts, without factors, at", said(*plain_gust, in, Rounding::down).text());
   if (const auto alone = lifting_gust(uplift_alone(reading.stand), in.get<Mass>("ballast"), no_factors))

@@ -42,10 +42,9 @@ TEST_CASE("A planned load says its rows and stops, and what to tie") {
 TEST_CASE("The rule for plates takes places from the plan") {
   SmallLoad small;
   const auto with_plan = std::get<VehicleDetail>(loading_of(small, "vehicle").detail);
-  CHECK(with_plan.positions);
   const auto stages = std::get<LoadingDetail>(loading_of(small).detail).stages;
-  CHECK(*with_plan.front / kilogram == Approx(*stages[0].front / kilogram));
-  CHECK(*with_plan.rear / kilogram == Approx(*stages[0].rear / kilogram));
+  CHECK(*with_plan.stage.front / kilogram == Approx(*stages[0].front / kilogram));
+  CHECK(*with_plan.stage.rear / kilogram == Approx(*stages[0].rear / kilogram));
 }
 
 TEST_CASE("What is left out is named, by how much, and whether that is proved") {

@@ -2,6 +2,8 @@
 // A kit and a show of a few structs, so that a test states only what it is about.
 #pragma once
 
+#include <algorithm>
+#include <catch2/catch.hpp>
 #include <string>
 
 #include "check/rules.h"
@@ -31,10 +33,18 @@ inline Plan all_go(const Catalogue& c) {
   return plan;
 }
 
-/// A square canopy of 10 ft with four legs and a maker's limit, ten bags, nothing assigned; outdoors.
 /// What a finding takes for granted, on one line.
 inline std::string assumed(const Finding& finding) { return strung(finding.assumptions, "; ").english(); }
+/// All that a finding says to whoever reads it, a line each: outcome and sentence, assumptions, sources, caution.
+inline std::string whole(const Finding& finding) {
+  std::string out = std::string(name(finding.outcome)) + ": " + finding.says.english();
+  if (!finding.assumptions.empty()) out += "\nassumed: " + assumed(finding);
+  if (!finding.sources.empty()) out += "\nfrom: " + strung(finding.sources, "; ").english();
+  if (!finding.caution.empty()) out += "\nmind: " + finding.caution.english();
+  return out;
+}
 
+/// A square canopy of 10 ft with four legs and a maker's limit, ten bags, nothing assigned; outdoors.
 struct SmallShow {
   Kit kit;
   Show show;
@@ -84,7 +94,13 @@ struct SmallShow {
     }
     for (int leg = 0; leg < 4; ++leg)
       for (int n = 0; n < bags_a_leg; ++n) plan.ballast.push_back({0, leg, {}, unit++, {}});
-    return check_all(catalogue, show, plan);
+    Findings findings = check_all(catalogue, show, plan);
+    for (const Finding& f : findings.list) {  // nothing is said without them, whatever a test is about
+      INFO(whole(f));
+      CHECK_FALSE(f.sources.empty());
+      CHECK_FALSE(f.caution.empty());
+    }
+    return findings;
   }
   Finding one(std::string_view rule) const {
     for (const Finding& f : check().list)

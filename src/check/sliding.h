@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Whether a canopy slides on its ground before it lifts.
+// Friction under all the weight against the push on walls, roof, head, mast and load.
 #pragma once
 
 #include "model/catalogue.h"
@@ -9,8 +9,9 @@
 
 namespace dunnage {
 
-/// One finding for each canopy in use. Not checked without a forecast gust, without heights, and on ground
-/// for which no friction is published (grass, anything wet).
+/// One finding a canopy.
 void check_canopy_sliding(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings);
+/// One finding a tower, light stand, banner or screen.
+void check_tower_sliding(const Catalogue& catalogue, const Show& show, const Plan& plan, Findings& findings);
 
 }  // namespace dunnage
