@@ -13,10 +13,10 @@ namespace {
 constexpr double arm = 0.6;
 
 /// Who is aboard, and what bears whom.
-class Aboard {
+class WhoStands {
  public:
   /// `stops`: of each piece, the number of its stop.
-  Aboard(const Stowage& hold, const std::vector<int>& stops)
+  WhoStands(const Stowage& hold, const std::vector<int>& stops)
       : hold_(hold), stops_(stops), in_(hold.pieces.size(), false), on_(hold.pieces.size()) {
     for (std::size_t i = 0; i < hold.pieces.size(); ++i) on_[i] = rests_on(hold, i);
   }
@@ -153,7 +153,7 @@ Sentence stop_words(const Stowage& hold, int stop) {
 const std::string& code_at(const Stowage& hold, int other) { return hold.pieces[static_cast<std::size_t>(other)].code; }
 
 /// All for one stop leave, in whatever order they can; what cannot is said and taken off all the same.
-void unload(const Stowage& hold, int stop, const std::vector<int>& stops, Aboard& aboard, FaultList& faults) {
+void unload(const Stowage& hold, int stop, const std::vector<int>& stops, WhoStands& aboard, FaultList& faults) {
   bool moved = true;
   while (moved) {
     moved = false;
@@ -179,7 +179,7 @@ void unload(const Stowage& hold, int stop, const std::vector<int>& stops, Aboard
 }
 
 void load_up(const Stowage& hold, const std::vector<int>& stops, FaultList& faults) {
-  Aboard aboard(hold, stops);
+  WhoStands aboard(hold, stops);
   for (std::size_t i = 0; i < hold.pieces.size(); ++i) {
     const std::string& code = hold.pieces[i].code;
     int other = aboard.lacks_below(i);
@@ -212,7 +212,7 @@ void judge_ways(const Stowage& hold, const Plan& plan, FaultList& faults) {
   if (!hold.vehicle->cargo) return;  // judge_places has said that nothing is inside
   std::vector<int> stops;
   for (const Standing& s : hold.pieces) stops.push_back(stop_of(hold, plan, s));
-  Aboard aboard(hold, stops);
+  WhoStands aboard(hold, stops);
   for (std::size_t i = 0; i < hold.pieces.size(); ++i) {
     const Standing& s = hold.pieces[i];
     if (!hold.stops.empty() && std::min(s.piece->stop, static_cast<int>(hold.stops.size())) != stops[i])

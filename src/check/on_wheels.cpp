@@ -31,7 +31,7 @@ std::optional<Mass> most_cargo(const Vehicle& v, const LoadStage& stage) {
   return lesser(by_payload, by_gross);
 }
 
-void weigh_trailer(const Vehicle& v, const Weighed& load, LoadStage& stage) {
+void weigh_trailer(const Vehicle& v, const Aboard& load, LoadStage& stage) {
   stage.aboard = load.mass;
   const std::optional<Mass> empty = empty_mass(v);
   if (!empty) return;
@@ -44,7 +44,7 @@ void weigh_trailer(const Vehicle& v, const Weighed& load, LoadStage& stage) {
   stage.tongue_share = f.share;
 }
 
-void weigh_van(const Vehicle& v, const Weighed& load, const Hitched& hitched, LoadStage& stage) {
+void weigh_van(const Vehicle& v, const Aboard& load, const Hitched& hitched, LoadStage& stage) {
   if (hitched.trailers == 1) stage.tongue = hitched.tongue;
   if (!v.people_and_fuel || (hitched.trailers > 0 && !stage.tongue)) return;
   const Mass people = v.people_and_fuel->value;
@@ -139,7 +139,7 @@ std::optional<Mass> lesser(const std::optional<Mass>& a, const std::optional<Mas
   return a && b ? std::min(*a, *b) : a ? a : b;
 }
 
-void weigh(const Vehicle& vehicle, const Weighed& aboard, const Hitched& hitched, LoadStage& stage) {
+void weigh(const Vehicle& vehicle, const Aboard& aboard, const Hitched& hitched, LoadStage& stage) {
   stage.cargo = aboard.mass;
   if (vehicle.kind == Vehicle::Kind::van)
     weigh_van(vehicle, aboard, hitched, stage);
