@@ -13,7 +13,7 @@
 namespace dunnage {
 namespace {
 
-struct Judged {
+struct PlateJudged {
   std::vector<Sentence> over, missing;
 };
 
@@ -71,7 +71,7 @@ Loaded loaded(const Catalogue& c, const Show& show, const Plan& plan, const Vehi
   return l;
 }
 
-void judge_straps(const Loaded& l, UnitSystem units, Judged& judged) {
+void judge_straps(const Loaded& l, UnitSystem units, PlateJudged& judged) {
   if (!l.load || l.load->straps.empty()) return;
   int count = 0;
   Mass holds;
@@ -96,14 +96,14 @@ void judge_straps(const Loaded& l, UnitSystem units, Judged& judged) {
                                print(working_load_needed(l.aboard.mass), units, Rounding::up).text()));
 }
 
-struct Towed {
+struct PlateTowed {
   Hitched hitched;
   bool assumed = false;  ///< its tongue
 };
 
 /// What pulls behind this van, its tongue where its pieces have places, else by its window.
-Towed towed_by(const Catalogue& c, const Show& show, const Plan& plan, const Vehicle& van) {
-  Towed t;
+PlateTowed towed_by(const Catalogue& c, const Show& show, const Plan& plan, const Vehicle& van) {
+  PlateTowed t;
   for (const Vehicle* v : trailers_of(c, show, plan, van)) {
     const Loaded l = loaded(c, show, plan, *v);
     LoadStage stage;
@@ -133,7 +133,7 @@ Sentence load_words(const Vehicle& v, const VehicleDetail& d, UnitSystem units) 
   return strung(words, "; ");
 }
 
-void assume_of(const Loaded& l, const Towed& towed, UnitSystem units, Finding& f) {
+void assume_of(const Loaded& l, const PlateTowed& towed, UnitSystem units, Finding& f) {
   const bool van = l.vehicle->kind == Vehicle::Kind::van;
   if (towed.assumed && towed.hitched.trailers == 1)
     assume(f, said("the trailer's tongue at the upper end of its window"));
@@ -153,14 +153,14 @@ Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const
                             l.load ? l.load->place : v.place);
   f.sources = {said("its plates as typed"), as_is("49 CFR 393.106, 393.110")};
   f.caution = said("The plate, the tyre placard and the hitch plate win. Weigh it once loaded.");
-  const Towed towed = v.kind == Vehicle::Kind::van ? towed_by(c, show, plan, v) : Towed{};
+  const PlateTowed towed = v.kind == Vehicle::Kind::van ? towed_by(c, show, plan, v) : PlateTowed{};
   VehicleDetail d;
   d.pieces = l.count;
   d.unknown = l.unknown;
   weigh(v, l.aboard, towed.hitched, d.stage);
   if (d.stage.aboard) f.measured = *d.stage.aboard;
   if (v.payload) f.limit = v.payload->value;
-  Judged judged;
+  PlateJudged judged;
   for (const Sentence& what : above_plates(v, d.stage, units)) judged.over.push_back(at_stage(d.stage, what));
   judged.missing = not_typed(v, towed.hitched, l.aboard.placed);
   if (l.unknown > 0) judged.missing.push_back(said("the mass of {} pieces", l.unknown));
