@@ -135,7 +135,7 @@ TEST_CASE("A supply: what to test before doors, what it carries, and what is too
 
 TEST_CASE("A generator too high or too hot for the table") {
   SmallShow s = circuit();
-  s.show.supplies[0].kind = "generator";
+  s.show.supplies[0].kind.value = "generator";
   s.show.supplies[0].distance = given(30 * foot);
   s.show.supplies[0].fuel = given(60 * foot);
   s.show.site.altitude = given(4100 * metre);
