@@ -28,9 +28,6 @@ std::size_t find_group(const std::vector<DemandGroup>& groups, const Asked& aske
 
 Asked kind_of(const Demand& d) { return {d.what, d.way, d.length, d.bears, d.unit}; }
 
-const Case& case_of(const Build& b, int k) { return b.draft.catalogue.kit.cases[static_cast<std::size_t>(k)]; }
-std::pair<int, int> units_of(const Build& b, int k) { return b.draft.catalogue.units_of[static_cast<std::size_t>(k)]; }
-
 void see_case(Build& b, int k) {
   if (b.cases_seen.insert(k).second) b.case_queue.push_back(k);
 }
@@ -379,38 +376,6 @@ std::optional<Source> single_source(const DemandGroup& group, const Option& opti
                                        : std::nullopt;
   if (option.pieces[0].second != 1) return std::nullopt;
   return Source{group.kind.way == Way::measured ? Source::Kind::measure : Source::Kind::pieces, option.pieces[0].first};
-}
-
-double supply_going(const Build& b, const Source& source) {
-  double sum = 0;
-  const auto count = [&](int k, double each, bool serve) {
-    const auto [first, last] = units_of(b, k);
-    for (int u = first; u < last; ++u)
-      if (b.draft.goes(u) && !b.draft.spare(u) && (!serve || b.draft.may_serve(u))) sum += each;
-  };
-  if (source.kind == Source::Kind::units) {
-    count(source.index, 1, true);
-  } else if (const auto at = b.holders.find(source.index); at != b.holders.end()) {
-    for (const Holder& holder : at->second)
-      count(holder.case_index, source.kind == Source::Kind::measure ? holder.measure : holder.count, false);
-  }
-  return sum;
-}
-
-std::vector<Term> supply_added(const Build& b, const Source& source) {
-  std::map<int, double> sum;  // a case may hold an item on several lines
-  const auto count = [&](int k, double each) {
-    if (const auto mine = b.by_case.find(k); mine != b.by_case.end())
-      for (const std::size_t i : mine->second) sum[b.candidates[i].column] += each;
-  };
-  if (source.kind == Source::Kind::units) {
-    count(source.index, 1);
-  } else if (const auto at = b.holders.find(source.index); at != b.holders.end()) {
-    for (const Holder& holder : at->second)
-      if (!case_of(b, holder.case_index).spare_for)  // what stands by serves nobody
-        count(holder.case_index, source.kind == Source::Kind::measure ? holder.measure : holder.count);
-  }
-  return {sum.begin(), sum.end()};
 }
 
 Build build_model(const Draft& draft) {

@@ -75,4 +75,10 @@ std::vector<Term> supply_added(const Build& build, const Source& source);
 /// Everything that could have a part in covering a draft's demands. Costs are left at zero.
 Build build_model(const Draft& draft);
 
+/// The case of that index, and its first unit and the one after its last.
+inline const Case& case_of(const Build& b, int k) { return b.draft.catalogue.kit.cases[static_cast<std::size_t>(k)]; }
+inline std::pair<int, int> units_of(const Build& b, int k) {
+  return b.draft.catalogue.units_of[static_cast<std::size_t>(k)];
+}
+
 }  // namespace dunnage

@@ -9,13 +9,9 @@
 #include "base/diagnostic.h"
 #include "model/catalogue.h"
 #include "model/show.h"
+#include "read/references.h"
 
 namespace dunnage {
-
-/// What there is beside kit and show: names that [house] may list. Empty: not checked.
-struct Surroundings {
-  std::vector<std::string> documents = {}, languages = {}, stocks = {};
-};
 
 /// Tells every mistake between the tables of a kit and, unless null, of a show.
 void cross_check(const Catalogue& catalogue, const Show* show, Diagnostics& diagnostics,

@@ -5,7 +5,6 @@
 #include <string>
 #include <vector>
 
-#include "read/cross_check.h"
 #include "read/references.h"
 
 namespace dunnage {

@@ -3,6 +3,7 @@
 // somewhere, a list, the kit or the show, or told with the nearest. Told as a warning: a show, a site or a house may
 // have a word of its own, which [house] words makes known.
 #include <algorithm>
+#include <iterator>
 #include <set>
 
 #include "base/nearest.h"
@@ -151,15 +152,21 @@ bool is_slip(const std::string& word, const std::string& of) {
 /// A kit may serve what no show has asked for yet; what nothing asks for and is nearly what something does is a slip.
 void WordCheck::words_served() {
   const Known known = asked();
+  // What is meant is served by something, else the asking is the slip and told; and a word is no slip of a code.
+  Known meant(std::begin(asked_by_itself), std::end(asked_by_itself));
+  std::copy_if(known.begin(), known.end(), std::inserter(meant, meant.end()),
+               [&](const std::string& word) { return refer_.catalogue().knows(word); });
+  for (const Item& item : kit_.items) meant.erase(item.code.value);
+  for (const Case& box : kit_.cases) meant.erase(box.code.value);
   std::set<std::string> told;
   const auto check = [&](const std::vector<Text>& words) {
     for (const Text& word : words) {
       if (known.contains(word.value) || own_.contains(word.value) || !told.insert(word.value).second) continue;
-      const auto meant =
-          std::find_if(known.begin(), known.end(), [&](const auto& one) { return is_slip(word.value, one); });
-      if (meant != known.end())
+      const auto near =
+          std::find_if(meant.begin(), meant.end(), [&](const auto& one) { return is_slip(word.value, one); });
+      if (near != meant.end())
         refer_.diagnostics().warning(word.place, "nothing asks for " + in_quotes(word.value),
-                                     "did you mean " + in_quotes(*meant) + "?");
+                                     "did you mean " + in_quotes(*near) + "?");
     }
   };
   for (const Item& item : kit_.items) check(item.serves);

@@ -12,6 +12,11 @@
 
 namespace dunnage {
 
+/// What there is beside kit and show: names that [house] may list. Empty: not checked.
+struct Surroundings {
+  std::vector<std::string> documents = {}, languages = {}, stocks = {};
+};
+
 class References {
  public:
   References(const Catalogue& catalogue, Diagnostics& diagnostics);

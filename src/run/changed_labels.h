@@ -16,7 +16,6 @@ namespace dunnage {
 /// Those of `units` whose label is new or says something else than in the kit of `before`, each a line in `told`.
 /// Nothing where that kit cannot be read, which is told on `desk.err`.
 std::optional<std::vector<int>> changed_labels(const Catalogue& now, const std::vector<int>& units,
-                                               const std::filesystem::path& before, std::string& told,
-                                               Desk& desk);
+                                               const std::filesystem::path& before, std::string& told, Desk& desk);
 
 }  // namespace dunnage

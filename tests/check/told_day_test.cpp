@@ -164,12 +164,12 @@ TEST_CASE("Lightning and who stops the show") {
   SmallShow s;
   s.show.site.clear = given(12 * minute);
   s.show.site.shelter = given<std::string>("the barn");
-  CHECK(
-      whole(s.one("lightning")) ==
-      "within limit: Begin to clear when lightning is 18 miles away: all in shelter (the barn) before it is 8 miles "
-      "away. Again 30 minutes after the last.\nassumed: a storm that moves at 50 mph (80 km/h), common practice, no "
-      "source\nfrom: NWS; event-safety guidance citing NWS (8 miles, 30 minutes)\nmind: Thunder is heard too late for "
-      "a crowd: somebody watches a lightning service. Canopies and stages are no shelter.");
+  CHECK(whole(s.one("lightning")) ==
+        "within limit: Begin to clear when lightning is 18 miles away: all in shelter (the barn) before it is 8 miles "
+        "away. Again 30 minutes after the last.\nassumed: a storm that moves at 50 mph (80 km/h), common practice, no "
+        "source\nfrom: NWS; NCAA guideline 1.E as cited in 2016 (8 miles, 30 minutes)\nmind: Thunder is heard too late "
+        "for "
+        "a crowd: somebody watches a lightning service. Canopies and stages are no shelter.");
   s.kit.house.units = UnitSystem::metric;
   CHECK(s.one("lightning").says.english().starts_with("Begin to clear when lightning is 29 km away"));
   CHECK(indoors().one("lightning").says.english() == "Indoors: in shelter already.");
@@ -250,7 +250,8 @@ TEST_CASE("Crossed cables: flat, bevelled, or a ramp") {
 TEST_CASE("Extinguishers: how many, and how far they are") {
   SmallShow s;
   const std::string from =
-      "\nfrom: a city's tent permit page; 29 CFR 1910.157(d)\nmind: Within 50 ft of one where fuel "
+      "\nfrom: City of Fort Worth (Texas), tent permit page, year not seen; 29 CFR 1910.157(d)\nmind: Within 50 ft of "
+      "one where fuel "
       "is. The fire marshal's list wins.";
   CHECK(whole(s.one("extinguishers")) ==
         "not checked: Not given: an extinguisher: nothing in the kit serves as \"extinguisher\" and the site has none. "

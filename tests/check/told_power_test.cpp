@@ -110,8 +110,9 @@ TEST_CASE("A supply: what to test before doors, what it carries, and what is too
   SmallShow s = circuit();
   CHECK(
       whole(s.one("supply")) ==
-      "within limit: Carries 1000 W, 1000 VA, of 7200 W.\nfrom: as rated; an operator's manual for height and heat; a "
-      "fire permit page for distance\nmind: Its own plate and manual win. Earthing and the neutral's bond are the "
+      "within limit: Carries 1000 W, 1000 VA, of 7200 W.\nfrom: as rated; height and heat: common practice, no source; "
+      "City of Fort Worth (Texas), tent permit page, year not seen\nmind: Its own plate and manual win. Earthing and "
+      "the neutral's bond are the "
       "electrician's.");
   const auto tests = std::get<SupplyDetail>(s.one("supply").detail).tests;
   REQUIRE(tests.size() == 3);

@@ -248,7 +248,7 @@ TEST_CASE("A hitch that nobody typed is not at the rear axle") {
   CHECK(*v.stage().rear / kilogram == Approx(900 + 500 + 160 + 90 * 4.765 / 3.665));
   CHECK(*v.stage().front / kilogram == Approx(1290 + 160 - 90 * 1.1 / 3.665));
   CHECK(*v.stage().train / kilogram == Approx(2850 + 750));
-  v.kit.vehicles[1].tongue_to.reset();  // the upper end of owners' manuals, 15 %
+  v.kit.vehicles[1].tongue_to.reset();  // 15 %: common practice, no source
   CHECK(*v.stage().tongue / kilogram == Approx(112.5));
   CHECK(
       v.says("At departure: tongue on the hitch 112.5 kg of 100.0 kg, 12.5 kg too much: move load back, or take it "

@@ -174,7 +174,7 @@ TEST_CASE("the cover says how good the choice of cases is known to be") {
   SmallHouse house;
   const auto proof = [&] { return block_text(made(cover(house.context())).sections[0], "proof"); };
   CHECK(proof() == "proof: No case had to be chosen: what goes by rule covers what the show asks.");
-  house.plan.cover = {80.5 * unit::pound, false, 70.2 * unit::pound, 1000};
+  house.plan.cover = {80.5 * unit::pound, false, 70.2 * unit::pound, 1000, 3};
   CHECK(proof() ==
         "proof: Cases chosen for what the show asks: 81 lb. Not proved least: at most 11 lb heavier than "
         "need be.");

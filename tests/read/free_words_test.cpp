@@ -31,7 +31,7 @@ TEST_CASE("A rule's floor is known from the list, the house's tapes and words, o
         "k1.toml:12:10: warning: no show and no sheet knows the floor \"gras\"\nhint: did you mean \"grass\"?\n");
   CHECK(kit_says("goes = { floor = \"grass\" }\n").empty());
   CHECK(kit_says("per = [{ every = \"10 m\", of = \"run\", floor = \"carpett\", send = 1 }]\n") ==
-        "k1.toml:12:48: warning: no show and no sheet knows the floor \"carpett\"\nhint: did you mean \"carpet\"?\n");
+        "k1.toml:12:46: warning: no show and no sheet knows the floor \"carpett\"\nhint: did you mean \"carpet\"?\n");
   CHECK(kit_says("goes = { floor = \"sawdust\" }\n") ==
         "k1.toml:12:10: warning: no show and no sheet knows the floor \"sawdust\"\n"
         "hint: known are: asphalt, cables, carpet, concrete, finished, grass, stage; a word of your own: add it to "
