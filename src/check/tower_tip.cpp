@@ -95,6 +95,10 @@ Finding finding_of(const Catalogue& c, const Show& show, const Plan& plan, const
   f.sources = {as_is("EN 1991-1-4 7.4.3"), as_is("EN 1990 A1.2(A)")};
   f.caution = said("Level, outriggers locked, cables tied at the foot. Maker, venue and a competent person decide.");
   if (!is_worked_out(f, show, site, site.missing, said("Measure it and type it; until then it stays down."))) return f;
+  if (!holding_gust_of(site)) {  // every area that is typed is nothing, and so is a level reckoned from it
+    say_not_given(f, {said("head area")}, said("Measure it and type it; until then it stays down."));
+    return f;
+  }
   assume_of_standing(f, site);
   const TowerDetail detail = detail_of(c, plan, site);
   judge(f, site, detail, c.kit.house);
