@@ -14,7 +14,7 @@ namespace dunnage {
 namespace {
 
 /// Nodes for a model of so many terms: one as houses have it is solved to the end, and one of any size takes seconds.
-constexpr double work = 1.3e13, most_nodes = 200'000, least_nodes = 5;
+constexpr double work = 2.6e13, most_nodes = 200'000, least_nodes = 5;
 /// What a first look and a tie are worth of it.
 constexpr double look_share = 0.02, tie_share = 0.05;
 /// Ties of models with more terms are left as they come.
@@ -22,10 +22,14 @@ constexpr std::size_t tie_terms = 4000;
 /// From so many terms on a good cover is searched for at full length.
 constexpr double full_terms = 7000;
 
+/// Of columns that may be anything but 0.
 std::size_t terms_of(const IntegerModel& model) {
-  std::size_t sum = 0;
-  for (const auto& row : model.rows) sum += row.terms.size();
-  return sum;
+  std::ptrdiff_t sum = 0;
+  for (const auto& row : model.rows)
+    sum += std::count_if(row.terms.begin(), row.terms.end(), [&](const auto& term) {
+      return model.columns[static_cast<std::size_t>(term.first)].upper > 0;
+    });
+  return static_cast<std::size_t>(sum);
 }
 
 }  // namespace

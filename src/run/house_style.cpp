@@ -147,7 +147,7 @@ std::vector<std::string> house_names(const std::string& kit_folder, const std::s
   std::error_code error;
   std::vector<std::string> found = names_in(folder, error);
   if (error && error != std::errc::no_such_file_or_directory && error != std::errc::not_a_directory)
-    throw UsageError(in_quotes(folder.string()) + " cannot be read: " + error.message());
+    throw UsageError("the folder " + folder.string() + " cannot be read: " + error.message());
   return found;
 }
 

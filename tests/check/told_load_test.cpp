@@ -86,7 +86,7 @@ TEST_CASE("What is left out, for each reason, and how far that is proved") {
         "Left out, and proved that no plan can take it: TUB-3: too large for the cargo space, by 10 cm.");
   CHECK(left(W::door, true, 0) == "Left out, and proved that no plan can take it: TUB-3: too large for the doors.");
   CHECK(left(W::volume, true, 0.25) ==
-        "Left out, and proved that no plan can take all: TUB-3: the load is more than the cargo space, by 0.250 m³.");
+        "Left out, and proved that no plan can take all: TUB-3: the load is more than the cargo space, by 250.0 l.");
   CHECK(left(W::floor, true, 0.5) ==
         "Left out, and proved that no plan can take all: TUB-3: the load is more than the floor, by 0.50 m².");
   CHECK(left(W::room, false, 0) == "Left out, which is not proved: TUB-3: no room was found.");

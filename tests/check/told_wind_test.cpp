@@ -70,7 +70,7 @@ TEST_CASE("A canopy's ballast: where it does not do, what would, and what is not
   s.kit.cases[0].weighed.reset();
   CHECK(s.one("canopy-ballast").outcome == Outcome::not_checked);
   CHECK(s.one("canopy-ballast").says.english() ==
-        "A ballast piece has no mass given: weigh it. Each leg needs 47 lb at 20 mph gust. Down at 7 mph gust.");
+        "A ballast piece has no mass given: weigh it. Each leg needs 47 lb at 20 mph gust. Down at 8 mph gust.");
 }
 
 TEST_CASE("A canopy that no table covers says all that is missing for its level") {
@@ -199,7 +199,7 @@ TEST_CASE("What a tower's sums lack, each by name") {
   CHECK(lacks("Not given: three feet or more."));
   t.feet = given(3);
   t.mast_height.reset();
-  CHECK(lacks("Not given: the head's height, mast height."));
+  CHECK(lacks("Not given: the head's height, head area, mast height."));
   t.head_height = given(2.4 * metre);
   CHECK(lacks("Not given: mast height."));
   CHECK(s.one("tower-sliding").says.english() == "Not given: mast height. Measure it and type it.");

@@ -117,7 +117,7 @@ TEST_CASE("a room longer than any block may be is packed as any other") {
   for (const Spot& room : {Spot{40000, 2500, 2500}, Spot{100000, 2500, 2500}, Spot{100000, 100000, 100000}}) {
     PackProblem problem;
     problem.room = room;
-    problem.boxes = {box({1200, 800, 1001}, 200), box({605, 407, 509}, 200)};
+    problem.boxes = {box({600, 400, 301}, 200), box({605, 407, 209}, 200)};
     const Packed packed = pack(problem, 1);
     CHECK(packed.boxes.size() == 400);
     check_stands(problem, packed);
