@@ -9,7 +9,7 @@ packages="g++ cmake ninja-build pkg-config libhpdf-dev libdeflate-dev libqrcodeg
   fonts-dejavu-core"
 if [ "${1:-}" = testing ]; then
   packages="$packages catch2 qpdf poppler-utils mupdf-tools zbar-tools zxing-cpp-tools python3 python3-jsonschema mandoc bsdextrautils zsh fish
-    clang clang-format clang-tidy libclang-rt-14-dev gcovr"
+    clang clang-format clang-tidy libclang-rt-14-dev gcovr libglpk-dev"
 fi
 
 missing=
