@@ -159,7 +159,9 @@ class Trial {
       if (lines(ended.err) != 1 || !ended.err.starts_with("error: ")) tell(how, "no single sentence: " + ended.err);
       if (!sudden && !unchanged && !done) tell(how, "some new, some old, at " + ended.broken);
     } else if (ended.code == 1) {  // a text of the user's that cannot be read is told with its place
-      if (!is_reading(ended.broken) || ended.err.find("error: ") == std::string::npos || !unchanged)
+      // Where all fails from the closing of one file on, the next that is read is told.
+      const bool reading = is_reading(ended.broken) || (how.how == "dead" && ended.broken == "close");
+      if (!reading || ended.err.find("error: ") == std::string::npos || !unchanged)
         tell(how, "it ends with 1 at " + ended.broken + ": " + ended.err);
     } else {
       tell(how, fmt::format("it ends with {} at {}: {}", ended.code, ended.broken, ended.err));
