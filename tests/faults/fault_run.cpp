@@ -160,7 +160,7 @@ class Trial {
       if (!sudden && !unchanged && !done) tell(how, "some new, some old, at " + ended.broken);
     } else if (ended.code == 1) {  // a text of the user's that cannot be read is told with its place
       // Where all fails from the closing of one file on, the next that is read is told.
-      const bool reading = is_reading(ended.broken) || (how.how == "dead" && ended.broken == "close");
+      const bool reading = is_reading(ended.broken) || (how.how == "dead" && ended.broken.starts_with("close"));
       if (!reading || ended.err.find("error: ") == std::string::npos || !unchanged)
         tell(how, "it ends with 1 at " + ended.broken + ": " + ended.err);
     } else {
